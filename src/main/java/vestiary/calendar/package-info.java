@@ -1,0 +1,2 @@
+/** TO BE WRITTEN by the owner of this package. */
+package vestiary.calendar;
