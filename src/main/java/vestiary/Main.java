@@ -1,0 +1,42 @@
+package vestiary;
+
+import io.quarkus.runtime.Quarkus;
+import io.quarkus.runtime.annotations.QuarkusMain;
+
+/**
+ * Starts the server: on the database it is told to use, or else on the PostgreSQL that comes along,
+ * with its data in one folder that is kept between starts.
+ */
+@QuarkusMain
+public final class Main {
+
+  private Main() {}
+
+  /**
+   * Runs until the process is stopped.
+   *
+   * @param arguments {@code --demo=true|false} says whether an empty database is filled with the
+   *     demo cluster, like the environment's {@code VESTIARY_DEMO}; other words are handed on
+   */
+  public static void main(String... arguments) {
+    for (String argument : arguments) {
+      if (argument.startsWith("--demo=")) {
+        System.setProperty("vestiary.demo", argument.substring("--demo=".length()));
+      }
+    }
+    if (!hasDatabaseOfItsOwn()) {
+      try {
+        LocalDatabase.start(DataFolder.fromEnvironment());
+      } catch (DataFolder.InUse | LocalDatabase.NotStarted refusal) {
+        System.err.println(refusal.getMessage());
+        System.exit(1);
+      }
+    }
+    Quarkus.run(arguments);
+  }
+
+  private static boolean hasDatabaseOfItsOwn() {
+    return System.getenv("QUARKUS_DATASOURCE_JDBC_URL") != null
+        || System.getProperty("quarkus.datasource.jdbc.url") != null;
+  }
+}
