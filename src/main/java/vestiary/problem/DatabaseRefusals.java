@@ -1,0 +1,106 @@
+package vestiary.problem;
+
+import java.net.ConnectException;
+import java.sql.SQLException;
+import java.util.ArrayDeque;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.hibernate.StaleStateException;
+import org.postgresql.util.PSQLException;
+
+/**
+ * What the database says no to, in words. Constraints are known by name, which only the driver tells
+ * for every kind of them; causes and suppressed exceptions are both looked at, since a failure at
+ * commit hides among the latter.
+ */
+final class DatabaseRefusals {
+
+  private static final Map<String, Refusal> BY_CONSTRAINT =
+      Map.of(
+          "church_slug_once",
+              new Refusal.Taken("slug", "Another church has this short name; choose another."),
+          "parish_name_once",
+              new Refusal.Taken("parish", "Another parish was just given this name; try again."),
+          "person_slug_once",
+              new Refusal.Taken("celebrant", "Somebody of that name was just entered; try again."),
+          "piece_code_once",
+              new Refusal.Taken("code", "Another piece has this code; choose another."),
+          "set_code_once",
+              new Refusal.Taken("set", "A set of this code was just entered; try again."),
+          "suit_name_once",
+              new Refusal.Taken("suit", "A suit of this name was just entered; try again."),
+          "journey_once",
+              new Refusal.Taken("to", "This journey was just entered by somebody else; try again."),
+          "occupation_one_at_a_time",
+              new Refusal.Taken(
+                  "from",
+                  "The piece is already taken for part of that time; look at its list and choose another time or piece."));
+
+  private DatabaseRefusals() {}
+
+  /** The refusal that lies behind an exception, or empty if it is no refusal of the database. */
+  static Optional<Refusal> find(Throwable failure) {
+    return search(failure, DatabaseRefusals::refusal);
+  }
+
+  private static Optional<Refusal> refusal(Throwable cause) {
+    if (cause instanceof StaleStateException) {
+      return Optional.of(new Refusal.Outdated("this"));
+    }
+    if (cause instanceof PSQLException psql && psql.getServerErrorMessage() != null) {
+      String constraint = psql.getServerErrorMessage().getConstraint();
+      if (constraint != null && BY_CONSTRAINT.containsKey(constraint)) {
+        return Optional.of(BY_CONSTRAINT.get(constraint));
+      }
+    }
+    return isAway(cause) ? Optional.of(new Refusal.DatabaseAway()) : Optional.empty();
+  }
+
+  /** SQLSTATE classes 08 and 57P: the connection is lost, or the server is going or coming. */
+  private static boolean isAway(Throwable cause) {
+    if (cause instanceof ConnectException) {
+      return true;
+    }
+    if (!(cause instanceof SQLException sql)) {
+      return false;
+    }
+    String state = sql.getSQLState() == null ? "" : sql.getSQLState();
+    return state.startsWith("08")
+        || state.startsWith("57P")
+        || state.equals("53300")
+        || String.valueOf(sql.getMessage()).contains("Acquisition timeout");
+  }
+
+  private static <T> Optional<T> search(Throwable start, Function<Throwable, Optional<T>> look) {
+    Set<Throwable> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    Deque<Throwable> open = new ArrayDeque<>();
+    open.add(start);
+    while (!open.isEmpty()) {
+      Throwable next = open.poll();
+      if (!seen.add(next)) {
+        continue;
+      }
+      Optional<T> found = look.apply(next);
+      if (found.isPresent()) {
+        return found;
+      }
+      Stream.concat(
+              Stream.ofNullable(next.getCause()),
+              Stream.concat(Stream.of(next.getSuppressed()), next(next)))
+          .forEach(open::add);
+    }
+    return Optional.empty();
+  }
+
+  private static Stream<Throwable> next(Throwable failure) {
+    return failure instanceof SQLException sql
+        ? Stream.ofNullable(sql.getNextException())
+        : Stream.empty();
+  }
+}

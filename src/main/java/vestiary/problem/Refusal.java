@@ -1,0 +1,229 @@
+package vestiary.problem;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Everything that the server refuses to do. A refusal is no fault: it tells the user what is wrong
+ * and what to do.
+ *
+ * <p>Source: RFC 9457, Problem Details for HTTP APIs. {@code type} is a path on this server.
+ */
+public sealed interface Refusal {
+
+  /** HTTP status code. */
+  int status();
+
+  /** Last part of the problem's type, lower case with hyphens. */
+  String name();
+
+  /** A few words that stay the same for every occurrence. */
+  String title();
+
+  /** One or more sentences about this occurrence. */
+  String detail();
+
+  /** The record's own members of the problem document, in order. */
+  default Map<String, Object> members() {
+    return Map.of();
+  }
+
+  /** Fields that are missing, cannot be read, or say what cannot be. */
+  record Unfit(List<FieldFault> faults) implements Refusal {
+    public Unfit {
+      faults = List.copyOf(faults);
+      if (faults.isEmpty()) {
+        throw new IllegalArgumentException("a refusal names at least one fault");
+      }
+    }
+
+    /** A refusal for one field alone. */
+    public static Unfit of(String field, String sentence) {
+      return new Unfit(List.of(new FieldFault(field, sentence)));
+    }
+
+    @Override
+    public int status() {
+      return 400;
+    }
+
+    @Override
+    public String name() {
+      return "unfit-field";
+    }
+
+    @Override
+    public String title() {
+      return "Something in it cannot be used";
+    }
+
+    @Override
+    public String detail() {
+      return faults.stream().map(FieldFault::sentence).collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public Map<String, Object> members() {
+      return Map.of("faults", faults);
+    }
+  }
+
+  /** Well formed, and against a rule; the sentence names the rule and its source. */
+  record AgainstRule(String field, String sentence) implements Refusal {
+    @Override
+    public int status() {
+      return 422;
+    }
+
+    @Override
+    public String name() {
+      return "against-rule";
+    }
+
+    @Override
+    public String title() {
+      return "A rule stands against it";
+    }
+
+    @Override
+    public String detail() {
+      return sentence;
+    }
+
+    @Override
+    public Map<String, Object> members() {
+      return Map.of("faults", List.of(new FieldFault(field, sentence)));
+    }
+  }
+
+  /** The address names something that is not there. */
+  record NotThere(String what, String id) implements Refusal {
+    @Override
+    public int status() {
+      return 404;
+    }
+
+    @Override
+    public String name() {
+      return "not-there";
+    }
+
+    @Override
+    public String title() {
+      return "Not there";
+    }
+
+    @Override
+    public String detail() {
+      return "There is no %s \"%s\". It may have been removed or renamed.".formatted(what, id);
+    }
+  }
+
+  /** Somebody or something else has it already. */
+  record Taken(String field, String sentence) implements Refusal {
+    @Override
+    public int status() {
+      return 409;
+    }
+
+    @Override
+    public String name() {
+      return "taken";
+    }
+
+    @Override
+    public String title() {
+      return "Already taken";
+    }
+
+    @Override
+    public String detail() {
+      return sentence;
+    }
+
+    @Override
+    public Map<String, Object> members() {
+      return field.isEmpty() ? Map.of() : Map.of("faults", List.of(new FieldFault(field, sentence)));
+    }
+  }
+
+  /** It was changed since the user looked at it. */
+  record Outdated(String what) implements Refusal {
+    @Override
+    public int status() {
+      return 409;
+    }
+
+    @Override
+    public String name() {
+      return "outdated";
+    }
+
+    @Override
+    public String title() {
+      return "Changed meanwhile";
+    }
+
+    @Override
+    public String detail() {
+      return "Somebody changed %s while you were at it. Open it again, look at the change, and enter yours anew."
+          .formatted(what);
+    }
+  }
+
+  /** The database does not answer; it is tried again with the next request. */
+  record DatabaseAway() implements Refusal {
+    @Override
+    public int status() {
+      return 503;
+    }
+
+    @Override
+    public String name() {
+      return "database-away";
+    }
+
+    @Override
+    public String title() {
+      return "The database does not answer";
+    }
+
+    @Override
+    public String detail() {
+      return "Nothing was changed. Wait a minute and try again; if it lasts, whoever keeps the server should look whether PostgreSQL runs.";
+    }
+  }
+
+  /** A request that the server cannot read at all; the sentence says why. */
+  record Unreadable(int status, String title, String detail) implements Refusal {
+    @Override
+    public String name() {
+      return "unreadable-request";
+    }
+  }
+
+  /** Our own mistake; the reference stands in the log beside its cause. */
+  record Fault(String reference) implements Refusal {
+    @Override
+    public int status() {
+      return 500;
+    }
+
+    @Override
+    public String name() {
+      return "fault";
+    }
+
+    @Override
+    public String title() {
+      return "A mistake of ours";
+    }
+
+    @Override
+    public String detail() {
+      return "This should not have happened, and nothing was changed. If you report it, give the reference %s."
+          .formatted(reference);
+    }
+  }
+}
