@@ -1,0 +1,32 @@
+package vestiary.calendar;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What the calendar offers on a day.
+ *
+ * @param colours lawful colours, the usual one first; never empty, never gold or silver
+ * @param source the calendar it stands in and its place in the table of liturgical days
+ * @param colourReason why this colour, one sentence with the norm
+ */
+public record Celebration(
+    String id,
+    LocalName name,
+    Rank rank,
+    Precedence precedence,
+    List<Colour> colours,
+    String source,
+    String colourReason) {
+
+  public Celebration {
+    if (id.isBlank()) throw new IllegalArgumentException("A celebration needs an id.");
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(rank);
+    Objects.requireNonNull(precedence);
+    colours = List.copyOf(colours);
+    if (colours.isEmpty()) throw new IllegalArgumentException(id + " has no colour.");
+    Objects.requireNonNull(source);
+    Objects.requireNonNull(colourReason);
+  }
+}

@@ -1,0 +1,17 @@
+package vestiary.calendar;
+
+import java.util.Objects;
+
+/**
+ * Whether the Mass of this day's evening is already that of the next day.
+ *
+ * <p>Saturday 15 August 2026 in the United States does not oblige, so its evening is that of the
+ * Twentieth Sunday. Source: UNLY 3, 11, 61; Notitiae 20 (1984).
+ */
+public record Evening(boolean tomorrow, String reason, String source) {
+
+  public Evening {
+    Objects.requireNonNull(reason);
+    Objects.requireNonNull(source);
+  }
+}
