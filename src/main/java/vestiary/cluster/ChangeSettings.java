@@ -1,0 +1,154 @@
+package vestiary.cluster;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import vestiary.access.CurrentCluster;
+import vestiary.calendar.CalendarSettings;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.calendar.OfferedCalendar;
+import vestiary.problem.Asked;
+import vestiary.problem.Refused;
+
+/** Changes what the cluster is called, which calendar it keeps, and its policies. */
+@ApplicationScoped
+public class ChangeSettings {
+
+  private static final int LONGEST_SET_OUT = 240;
+  private static final int LONGEST_TURN = 60;
+  private static final int MOST_MASSES = 9;
+
+  private final CurrentCluster current;
+  private final ClusterRows clusters;
+
+  ChangeSettings(CurrentCluster current, ClusterRows clusters) {
+    this.current = current;
+    this.clusters = clusters;
+  }
+
+  /**
+   * Settings as they were typed; what is not given stays as it is. A calendar chosen anew brings its
+   * own options, unless they are given too.
+   */
+  public record Request(
+      String name,
+      String calendar,
+      String epiphany,
+      String ascension,
+      String corpusChristi,
+      String timeZone,
+      List<String> languages,
+      PolicyRequest policies) {}
+
+  /** The policies, each as the API names it. */
+  public record PolicyRequest(
+      String anticipatedFrom,
+      String eveningRule,
+      String ladderOrder,
+      Boolean whiteForAll,
+      Integer turnMinutes,
+      Integer weekdaySetOut,
+      Integer largeSetOut,
+      Integer largeClearance,
+      String countBy,
+      Integer permittedWeekday,
+      Integer permittedSunday) {
+    static final PolicyRequest UNCHANGED =
+        new PolicyRequest(null, null, null, null, null, null, null, null, null, null, null);
+  }
+
+  /**
+   * Keeps the settings.
+   *
+   * @throws Refused with every unfit field; nothing is changed then
+   */
+  @Transactional
+  public void change(Request request) {
+    ClusterRow row = clusters.findById(current.id());
+    Cluster before = row.toCluster();
+    Asked asked = new Asked();
+    PolicyRequest policies =
+        request.policies() == null ? PolicyRequest.UNCHANGED : request.policies();
+    String name =
+        request.name() == null ? before.name() : asked.needed("name", request.name(), 200);
+    CalendarSettings settings = calendar(request, policies, before.calendar(), asked);
+    String zone = asked.zone("timeZone", request.timeZone(), before.zone()).getId();
+    List<Locale> languages = languages(request.languages(), before.languages(), asked);
+    Policies kept = policies(policies, before.policies(), asked);
+    asked.refuseIfFaulty();
+    row.name = name;
+    row.keep(settings);
+    row.timeZone = zone;
+    row.keepLanguages(languages);
+    row.keep(kept);
+    row.setUp = true;
+    clusters.flush();
+  }
+
+  private static CalendarSettings calendar(
+      Request request, PolicyRequest policies, CalendarSettings before, Asked asked) {
+    String id = asked.text("calendar", request.calendar());
+    CalendarSettings base = id.isEmpty() ? before : chosen(id, before, asked);
+    return new CalendarSettings(
+        base.calendar(),
+        asked.term("epiphany", request.epiphany(), base.epiphany()),
+        asked.term("ascension", request.ascension(), base.ascension()),
+        asked.term("corpusChristi", request.corpusChristi(), base.corpusChristi()),
+        asked.term("policies.eveningRule", policies.eveningRule(), before.eveningRule()));
+  }
+
+  private static CalendarSettings chosen(String id, CalendarSettings before, Asked asked) {
+    if (id.equals(before.calendar())) {
+      return before;
+    }
+    List<String> offered = LiturgicalCalendar.offered().stream().map(OfferedCalendar::id).toList();
+    if (!offered.contains(id)) {
+      asked.fault(
+          "calendar",
+          "calendar \"%s\" is not known; it can be %s.".formatted(id, String.join(", ", offered)));
+      return before;
+    }
+    return CalendarSettings.defaultsOf(id);
+  }
+
+  private static List<Locale> languages(List<String> asked, List<Locale> before, Asked faults) {
+    if (asked == null || asked.isEmpty()) {
+      return before;
+    }
+    Set<String> known = Set.of(Locale.getISOLanguages());
+    for (String tag : asked) {
+      if (tag == null || !known.contains(Locale.forLanguageTag(tag).getLanguage())) {
+        faults.fault(
+            "languages", "languages \"%s\" is no language; write it as en or es.".formatted(tag));
+      }
+    }
+    return faults.isFaulty() ? before : asked.stream().map(Locale::forLanguageTag).toList();
+  }
+
+  private static Policies policies(PolicyRequest request, Policies before, Asked asked) {
+    return new Policies(
+        request.anticipatedFrom() == null
+            ? before.anticipatedFrom()
+            : asked.time("policies.anticipatedFrom", request.anticipatedFrom()),
+        asked.term("policies.ladderOrder", request.ladderOrder(), before.ladderOrder()),
+        request.whiteForAll() == null ? before.whiteForAll() : request.whiteForAll(),
+        asked.whole(
+            "policies.turnMinutes", request.turnMinutes(), 0, LONGEST_TURN, before.turnMinutes()),
+        setOut("weekdaySetOut", request.weekdaySetOut(), before.weekdaySetOut(), asked),
+        setOut("largeSetOut", request.largeSetOut(), before.largeSetOut(), asked),
+        setOut("largeClearance", request.largeClearance(), before.largeClearance(), asked),
+        asked.term("policies.countBy", request.countBy(), before.countBy()),
+        masses("permittedWeekday", request.permittedWeekday(), before.permittedWeekday(), asked),
+        masses("permittedSunday", request.permittedSunday(), before.permittedSunday(), asked));
+  }
+
+  private static int setOut(String field, Integer value, int before, Asked asked) {
+    return asked.whole("policies." + field, value, 0, LONGEST_SET_OUT, before);
+  }
+
+  private static int masses(String field, Integer value, int before, Asked asked) {
+    return asked.whole("policies." + field, value, 1, MOST_MASSES, before);
+  }
+}

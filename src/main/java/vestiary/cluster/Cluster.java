@@ -1,0 +1,32 @@
+package vestiary.cluster;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import vestiary.calendar.CalendarSettings;
+
+/**
+ * Parishes that share priests and vestments.
+ *
+ * @param languages of the people, the first is the one used unless another is asked for
+ * @param isSetUp whether somebody has said what the cluster is called and which calendar it keeps
+ */
+public record Cluster(
+    UUID id,
+    String name,
+    CalendarSettings calendar,
+    ZoneId zone,
+    List<Locale> languages,
+    Policies policies,
+    boolean isSetUp) {
+
+  public Cluster {
+    languages = List.copyOf(languages);
+  }
+
+  /** The language used unless another is asked for. */
+  public Locale language() {
+    return languages.get(0);
+  }
+}

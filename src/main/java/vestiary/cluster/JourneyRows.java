@@ -1,0 +1,24 @@
+package vestiary.cluster;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.UUID;
+
+@ApplicationScoped
+class JourneyRows implements PanacheRepositoryBase<JourneyRow, UUID> {
+
+  void keep(UUID from, UUID to, int minutes) {
+    JourneyRow row =
+        find("fromId = ?1 and toId = ?2", from, to)
+            .firstResultOptional()
+            .orElseGet(
+                () -> {
+                  JourneyRow made = new JourneyRow();
+                  made.fromId = from;
+                  made.toId = to;
+                  persist(made);
+                  return made;
+                });
+    row.minutes = minutes;
+  }
+}

@@ -1,0 +1,52 @@
+package vestiary.cluster;
+
+import java.time.Duration;
+import java.time.LocalTime;
+import vestiary.vesting.LadderOrder;
+import vestiary.vesting.VestingPolicies;
+
+/**
+ * What a cluster decides for itself, where norms leave it open or practice differs.
+ *
+ * @param anticipatedFrom from when on an evening Mass is that of the next day (local time). The
+ *     universal law says "evening" alone; 16:00 is the usual reading: common practice, no source
+ * @param ladderOrder which substitute of a concelebrant's chasuble comes first
+ * @param whiteForAll whether all wear white at a big liturgy outside white days: a custom
+ * @param turnMinutes from the end of a Mass until the next in the same church may begin with the
+ *     same set
+ * @param weekdaySetOut minutes before a weekday Mass by which vestments are laid out
+ * @param largeSetOut the same with a bishop or six concelebrants
+ * @param largeClearance minutes after such a Mass until everything is put away
+ * @param countBy whether a priest's Masses are counted by the calendar day or the liturgical day
+ * @param permittedWeekday Masses a priest may celebrate on a weekday by the permission on file
+ *     (Code of Canon Law, canon 905)
+ * @param permittedSunday the same on Sundays and holy days
+ */
+public record Policies(
+    LocalTime anticipatedFrom,
+    LadderOrder ladderOrder,
+    boolean whiteForAll,
+    int turnMinutes,
+    int weekdaySetOut,
+    int largeSetOut,
+    int largeClearance,
+    CountBy countBy,
+    int permittedWeekday,
+    int permittedSunday) {
+
+  /** What a new cluster begins with. */
+  public static final Policies DEFAULTS =
+      new Policies(
+          LocalTime.of(16, 0), LadderOrder.STOLE, false, 5, 20, 60, 30, CountBy.CALENDAR, 1, 1);
+
+  /** The part that decides what is to be laid out and for how long. */
+  public VestingPolicies vesting() {
+    return new VestingPolicies(
+        Duration.ofMinutes(weekdaySetOut),
+        Duration.ofMinutes(largeSetOut),
+        Duration.ofMinutes(largeClearance),
+        Duration.ofMinutes(turnMinutes),
+        ladderOrder,
+        whiteForAll);
+  }
+}

@@ -1,0 +1,174 @@
+package vestiary.cluster;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.LocalDate;
+import java.util.UUID;
+import vestiary.access.CurrentCluster;
+import vestiary.calendar.Colour;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.problem.Asked;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
+/** Enters a church, or changes one. */
+@ApplicationScoped
+public class SaveChurch {
+
+  private static final int LONGEST_MINUTES = 240;
+  private static final int USUAL_SET_OUT = 30;
+  private static final int USUAL_CLEARANCE = 15;
+
+  private final CurrentCluster current;
+  private final ClusterRows clusters;
+  private final ParishRows parishes;
+  private final ChurchRows churches;
+  private final ChurchCalendars calendars;
+
+  SaveChurch(
+      CurrentCluster current,
+      ClusterRows clusters,
+      ParishRows parishes,
+      ChurchRows churches,
+      ChurchCalendars calendars) {
+    this.current = current;
+    this.clusters = clusters;
+    this.parishes = parishes;
+    this.churches = churches;
+    this.calendars = calendars;
+  }
+
+  /**
+   * What is known of a church, as it was typed; what is not given is {@code null} or blank.
+   *
+   * @param slug short name, lower-case letters, digits and single hyphens
+   * @param parish by name; made if there is none of that name
+   * @param titular id of the celebration of its title, if the tables have it
+   * @param ownTitular its title's own day, if the tables do not have it
+   * @param dedication day of its dedication, as in 1931-10-04
+   */
+  public record Request(
+      String slug,
+      String name,
+      String parish,
+      String place,
+      String title,
+      String titular,
+      OwnTitular ownTitular,
+      String dedication,
+      Integer setOutMinutes,
+      Integer clearanceMinutes,
+      Double latitude,
+      Double longitude) {}
+
+  /** A title that no table has: a name, its day and its colour. */
+  public record OwnTitular(String name, Integer month, Integer day, String colour) {}
+
+  /**
+   * Enters a new church.
+   *
+   * @throws Refused if a field is unfit or the short name is taken
+   */
+  @Transactional
+  public String enter(Request request) {
+    ChurchRow row = new ChurchRow();
+    row.position = (int) churches.count();
+    fill(row, request);
+    if (churches.findBySlug(row.slug).isPresent()) {
+      throw new Refused(
+          new Refusal.Taken(
+              "slug", "The short name \"%s\" belongs to another church.".formatted(row.slug)));
+    }
+    churches.persist(row);
+    return row.slug;
+  }
+
+  /**
+   * Changes a church.
+   *
+   * @throws Refused if there is none of that short name or a field is unfit
+   */
+  @Transactional
+  public String change(String slug, Request request) {
+    ChurchRow row =
+        churches
+            .findBySlug(slug)
+            .orElseThrow(() -> new Refused(new Refusal.NotThere("church", slug)));
+    fill(row, request);
+    churches.flush();
+    return row.slug;
+  }
+
+  private void fill(ChurchRow row, Request request) {
+    Asked asked = new Asked();
+    row.slug = asked.needed("slug", request.slug(), 40);
+    if (!row.slug.isEmpty() && !row.slug.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      asked.fault(
+          "slug",
+          "slug \"%s\" must be of lower-case letters, digits and single hyphens, as in st-anne."
+              .formatted(row.slug));
+    }
+    row.name = asked.needed("name", request.name(), 200);
+    String parish = asked.text("parish", request.parish());
+    row.place = asked.text("place", request.place());
+    row.title = asked.text("title", request.title());
+    row.setOutMinutes =
+        asked.whole("setOutMinutes", request.setOutMinutes(), 0, LONGEST_MINUTES, USUAL_SET_OUT);
+    row.clearanceMinutes =
+        asked.whole(
+            "clearanceMinutes", request.clearanceMinutes(), 0, LONGEST_MINUTES, USUAL_CLEARANCE);
+    row.dedication =
+        asked.findDate("dedication", request.dedication()).orElse(null);
+    if (row.dedication != null && row.dedication.isAfter(LocalDate.of(2300, 12, 31))) {
+      asked.fault("dedication", "dedication %s lies too far ahead.".formatted(row.dedication));
+    }
+    fillTitular(row, request, asked);
+    fillCoordinates(row, request, asked);
+    asked.refuseIfFaulty();
+    row.parishId = parishOf(parish.isEmpty() ? row.name : parish);
+  }
+
+  private void fillTitular(ChurchRow row, Request request, Asked asked) {
+    row.titular = asked.text("titular", request.titular());
+    row.titularName = "";
+    row.titularColour = "";
+    row.titularMonth = null;
+    row.titularDay = null;
+    if (!row.titular.isEmpty()) {
+      LiturgicalCalendar calendar = calendars.plain(clusters.findById(current.id()).toCluster());
+      if (calendar.find(row.titular).isEmpty()) {
+        asked.fault(
+            "titular",
+            "titular \"%s\" is no celebration of this calendar; give a name, month, day and colour instead."
+                .formatted(row.titular));
+      }
+    } else if (request.ownTitular() != null) {
+      OwnTitular own = request.ownTitular();
+      row.titularName = asked.needed("titular.name", own.name(), 200);
+      asked.monthDay("titular", own.month(), own.day());
+      row.titularMonth = own.month();
+      row.titularDay = own.day();
+      row.titularColour = asked.term("titular.colour", own.colour(), Colour.WHITE).id();
+    }
+  }
+
+  private static void fillCoordinates(ChurchRow row, Request request, Asked asked) {
+    row.latitude = degrees("latitude", request.latitude(), 90, asked);
+    row.longitude = degrees("longitude", request.longitude(), 180, asked);
+    if ((row.latitude == null) != (row.longitude == null)) {
+      asked.fault("longitude", "latitude and longitude go together; give both or neither.");
+    }
+  }
+
+  private static Double degrees(String field, Double value, int most, Asked asked) {
+    if (value != null && !(Math.abs(value) <= most)) {
+      asked.fault(
+          field, "%s is %s; it must be from -%d to %d degrees.".formatted(field, value, most, most));
+    }
+    return value;
+  }
+
+  private UUID parishOf(String name) {
+    return parishes.named(name).id;
+  }
+}
