@@ -29,8 +29,8 @@ public class ChangeSettings {
   }
 
   /**
-   * Settings as they were typed; what is not given stays as it is. A calendar chosen anew brings its
-   * own options, unless they are given too.
+   * Settings as they were typed; what is not given stays as it is. A calendar chosen anew brings
+   * its own options, unless they are given too.
    */
   public record Request(
       String name,

@@ -1,7 +1,9 @@
 package vestiary.cluster;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import vestiary.calendar.Proper;
 import vestiary.vesting.ChurchId;
 
@@ -11,8 +13,10 @@ import vestiary.vesting.ChurchId;
  * @param slug short name in addresses and files, lower case
  * @param title mystery or saint in whose honour it is dedicated, as people say it
  * @param propers what its title and dedication add to its calendar
+ * @param dedications the day of its dedication, or none if it is not known
  * @param setOut before a Sunday or holy-day Mass, until which vestments are laid out
  * @param clearance after a Mass, until everything is put away
+ * @param coordinates where it stands, or none if it is not known
  */
 public record Church(
     ChurchId id,
@@ -22,10 +26,22 @@ public record Church(
     String place,
     String title,
     List<Proper> propers,
+    List<LocalDate> dedications,
     Duration setOut,
-    Duration clearance) {
+    Duration clearance,
+    List<Coordinates> coordinates) {
 
   public Church {
     propers = List.copyOf(propers);
+    dedications = List.copyOf(dedications);
+    coordinates = List.copyOf(coordinates);
   }
+
+  /** The day on which the building was dedicated, year included. */
+  public Optional<LocalDate> findDedication() {
+    return dedications.stream().findFirst();
+  }
+
+  /** Degrees, north and east positive (WGS 84). */
+  public record Coordinates(double latitude, double longitude) {}
 }

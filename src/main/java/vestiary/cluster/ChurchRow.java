@@ -66,8 +66,10 @@ class ChurchRow {
         place,
         title,
         propers(),
+        dedication == null ? List.of() : List.of(dedication),
         Duration.ofMinutes(setOutMinutes),
-        Duration.ofMinutes(clearanceMinutes));
+        Duration.ofMinutes(clearanceMinutes),
+        hasCoordinates() ? List.of(new Church.Coordinates(latitude, longitude)) : List.of());
   }
 
   boolean hasCoordinates() {

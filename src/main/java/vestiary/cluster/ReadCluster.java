@@ -55,9 +55,7 @@ public class ReadCluster {
 
   /** The church with this short name, or empty. */
   public Optional<Church> findChurch(String slug) {
-    return churches
-        .findBySlug(slug)
-        .map(c -> c.toChurch(parishes.findById(c.parishId).name));
+    return churches.findBySlug(slug).map(c -> c.toChurch(parishes.findById(c.parishId).name));
   }
 
   /**
@@ -66,8 +64,7 @@ public class ReadCluster {
    * @throws Refused if there is none
    */
   public Church getChurch(String slug) {
-    return findChurch(slug)
-        .orElseThrow(() -> new Refused(new Refusal.NotThere("church", slug)));
+    return findChurch(slug).orElseThrow(() -> new Refused(new Refusal.NotThere("church", slug)));
   }
 
   /** Journeys that somebody has timed, and estimates for the others where coordinates are known. */
@@ -101,10 +98,6 @@ public class ReadCluster {
   }
 
   private static Journey journey(ChurchRow from, ChurchRow to, int minutes, boolean estimated) {
-    return new Journey(
-        new ChurchId(from.id),
-        new ChurchId(to.id),
-        minutes,
-        estimated);
+    return new Journey(new ChurchId(from.id), new ChurchId(to.id), minutes, estimated);
   }
 }

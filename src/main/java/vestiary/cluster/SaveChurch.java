@@ -117,8 +117,7 @@ public class SaveChurch {
     row.clearanceMinutes =
         asked.whole(
             "clearanceMinutes", request.clearanceMinutes(), 0, LONGEST_MINUTES, USUAL_CLEARANCE);
-    row.dedication =
-        asked.findDate("dedication", request.dedication()).orElse(null);
+    row.dedication = asked.findDate("dedication", request.dedication()).orElse(null);
     if (row.dedication != null && row.dedication.isAfter(LocalDate.of(2300, 12, 31))) {
       asked.fault("dedication", "dedication %s lies too far ahead.".formatted(row.dedication));
     }
@@ -163,7 +162,8 @@ public class SaveChurch {
   private static Double degrees(String field, Double value, int most, Asked asked) {
     if (value != null && !(Math.abs(value) <= most)) {
       asked.fault(
-          field, "%s is %s; it must be from -%d to %d degrees.".formatted(field, value, most, most));
+          field,
+          "%s is %s; it must be from -%d to %d degrees.".formatted(field, value, most, most));
     }
     return value;
   }

@@ -44,7 +44,8 @@ public class SetJourney {
     }
     int minutes = asked.whole("minutes", request.minutes(), 1, A_DAY, 1);
     if (from != null && from == to) {
-      asked.fault("to", "A journey leads from one church to another; both are \"%s\".".formatted(to.slug));
+      asked.fault(
+          "to", "A journey leads from one church to another; both are \"%s\".".formatted(to.slug));
     }
     asked.refuseIfFaulty();
     journeys.keep(from.id, to.id, minutes);
@@ -63,7 +64,8 @@ public class SetJourney {
         .findBySlug(wanted)
         .orElseGet(
             () -> {
-              asked.fault(field, "%s \"%s\" is no church of this cluster.".formatted(field, wanted));
+              asked.fault(
+                  field, "%s \"%s\" is no church of this cluster.".formatted(field, wanted));
               return null;
             });
   }

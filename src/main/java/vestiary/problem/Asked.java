@@ -15,9 +15,10 @@ import java.util.stream.Stream;
 import vestiary.calendar.Term;
 
 /**
- * Reads what a request says, field by field, and gathers all that is wrong with it, so that a person
- * is told everything at once. A field that is {@code null} or blank counts as not given. Values read
- * after a fault are placeholders; {@link #refuseIfFaulty} must be called before they are used.
+ * Reads what a request says, field by field, and gathers all that is wrong with it, so that a
+ * person is told everything at once. A field that is {@code null} or blank counts as not given.
+ * Values read after a fault are placeholders; {@link #refuseIfFaulty} must be called before they
+ * are used.
  */
 public final class Asked {
 
@@ -31,7 +32,8 @@ public final class Asked {
     if (text.length() > LONGEST_TEXT) {
       fault(
           field,
-          "%s is %d characters long; %d is the most.".formatted(field, text.length(), LONGEST_TEXT));
+          "%s is %d characters long; %d is the most."
+              .formatted(field, text.length(), LONGEST_TEXT));
       return "";
     }
     if (text.indexOf('\0') >= 0) {
@@ -126,9 +128,7 @@ public final class Asked {
     }
     Optional<T> found = Term.find(type, text);
     if (found.isEmpty()) {
-      fault(
-          field,
-          "%s \"%s\" is not known; it can be %s.".formatted(field, text, words(type)));
+      fault(field, "%s \"%s\" is not known; it can be %s.".formatted(field, text, words(type)));
     }
     return found;
   }

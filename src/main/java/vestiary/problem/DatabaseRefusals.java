@@ -15,9 +15,9 @@ import org.hibernate.StaleStateException;
 import org.postgresql.util.PSQLException;
 
 /**
- * What the database says no to, in words. Constraints are known by name, which only the driver tells
- * for every kind of them; causes and suppressed exceptions are both looked at, since a failure at
- * commit hides among the latter.
+ * What the database says no to, in words. Constraints are known by name, which only the driver
+ * tells for every kind of them; causes and suppressed exceptions are both looked at, since a
+ * failure at commit hides among the latter.
  */
 final class DatabaseRefusals {
 

@@ -52,7 +52,8 @@ final class ProblemMapper {
   private static Refusal refusal(WebApplicationException failure, int status, UriInfo uri) {
     Throwable cause = failure.getCause();
     if (cause instanceof JsonMappingException json && !json.getPath().isEmpty()) {
-      return Refusal.Unfit.of(path(json), "%s cannot be read: %s.".formatted(path(json), said(json)));
+      return Refusal.Unfit.of(
+          path(json), "%s cannot be read: %s.".formatted(path(json), said(json)));
     }
     if (cause instanceof JsonProcessingException json) {
       return new Refusal.Unreadable(
@@ -65,7 +66,9 @@ final class ProblemMapper {
               405, "Not possible here", "This address does not take that kind of request.");
       case 406 ->
           new Refusal.Unreadable(
-              406, "Not in that form", "This address does not answer in the form that is asked for.");
+              406,
+              "Not in that form",
+              "This address does not answer in the form that is asked for.");
       case 413 ->
           new Refusal.Unreadable(413, "Too large", "The request is larger than 8 MB; split it.");
       case 415 ->

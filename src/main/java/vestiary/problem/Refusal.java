@@ -144,7 +144,9 @@ public sealed interface Refusal {
 
     @Override
     public Map<String, Object> members() {
-      return field.isEmpty() ? Map.of() : Map.of("faults", List.of(new FieldFault(field, sentence)));
+      return field.isEmpty()
+          ? Map.of()
+          : Map.of("faults", List.of(new FieldFault(field, sentence)));
     }
   }
 

@@ -1,0 +1,100 @@
+package vestiary.cluster;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.Locale;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.calendar.CalendarSettings;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.calendar.OfferedCalendar;
+import vestiary.problem.Asked;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
+/** The general calendar and the national ones, for any church that keeps them. */
+@Path("/api/calendars")
+@Produces(MediaType.APPLICATION_JSON)
+class CalendarResource {
+
+  /** Ten years at a time: more would keep one request busy for the others. */
+  private static final int LONGEST_SPAN_DAYS = 3_660;
+
+  private final ChurchCalendars calendars;
+
+  CalendarResource(ChurchCalendars calendars) {
+    this.calendars = calendars;
+  }
+
+  /** A calendar that can be chosen. */
+  record CalendarBody(
+      String id, String name, String epiphany, String ascension, String corpusChristi) {
+    static CalendarBody from(OfferedCalendar offered) {
+      CalendarSettings defaults = offered.defaults();
+      return new CalendarBody(
+          offered.id(),
+          offered.name().in(Locale.ENGLISH),
+          defaults.epiphany().id(),
+          defaults.ascension().id(),
+          defaults.corpusChristi().id());
+    }
+  }
+
+  @GET
+  List<CalendarBody> offered() {
+    return LiturgicalCalendar.offered().stream().map(CalendarBody::from).toList();
+  }
+
+  @GET
+  @Path("/{id}/days")
+  List<DayBody> days(
+      @RestPath String id,
+      @QueryParam("from") String from,
+      @QueryParam("to") String to,
+      @QueryParam("epiphany") String epiphany,
+      @QueryParam("ascension") String ascension,
+      @QueryParam("corpusChristi") String corpusChristi,
+      @QueryParam("language") String language) {
+    if (LiturgicalCalendar.offered().stream().noneMatch(o -> o.id().equals(id))) {
+      throw new Refused(new Refusal.NotThere("calendar", id));
+    }
+    CalendarSettings defaults = CalendarSettings.defaultsOf(id);
+    Asked asked = new Asked();
+    CalendarSettings settings =
+        new CalendarSettings(
+            id,
+            asked.term("epiphany", epiphany, defaults.epiphany()),
+            asked.term("ascension", ascension, defaults.ascension()),
+            asked.term("corpusChristi", corpusChristi, defaults.corpusChristi()),
+            defaults.eveningRule());
+    asked.refuseIfFaulty();
+    return DayBody.list(calendars.of(settings, List.of()), span(from, to), locale(language));
+  }
+
+  /** The dates asked for, within what the calendar knows. */
+  static Asked.Span span(String from, String to) {
+    Asked asked = new Asked();
+    Asked.Span span = asked.span(from, to, LONGEST_SPAN_DAYS);
+    if (!asked.isFaulty()
+        && (span.first().isBefore(LiturgicalCalendar.FIRST)
+            || span.last().isAfter(LiturgicalCalendar.LAST))) {
+      asked.fault(
+          "from",
+          "The calendar is known from %s to %s; %s to %s goes beyond."
+              .formatted(
+                  LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST, span.first(), span.last()));
+    }
+    asked.refuseIfFaulty();
+    return span;
+  }
+
+  /** English unless another language is asked for; names without it stay in English. */
+  static Locale locale(String language) {
+    return language == null || language.isBlank()
+        ? Locale.ENGLISH
+        : Locale.forLanguageTag(language);
+  }
+}

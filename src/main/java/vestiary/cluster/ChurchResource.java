@@ -1,0 +1,71 @@
+package vestiary.cluster;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.calendar.LiturgicalCalendar;
+
+/** Churches and the days that each of them keeps. */
+@Path("/api/churches")
+@Produces(MediaType.APPLICATION_JSON)
+class ChurchResource {
+
+  private final ReadCluster cluster;
+  private final SaveChurch save;
+  private final ChurchCalendars calendars;
+
+  ChurchResource(ReadCluster cluster, SaveChurch save, ChurchCalendars calendars) {
+    this.cluster = cluster;
+    this.save = save;
+    this.calendars = calendars;
+  }
+
+  @GET
+  List<ChurchBody> all() {
+    return cluster.churches().stream().map(ChurchBody::from).toList();
+  }
+
+  @GET
+  @Path("/{slug}")
+  ChurchBody one(@RestPath String slug) {
+    return ChurchBody.from(cluster.getChurch(slug));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  Response enter(ChurchBody body) {
+    String slug = save.enter(ChurchBody.needed(body).toRequest());
+    return Response.created(URI.create("/api/churches/" + slug))
+        .entity(ChurchBody.from(cluster.getChurch(slug)))
+        .build();
+  }
+
+  @PUT
+  @Path("/{slug}")
+  @Consumes(MediaType.APPLICATION_JSON)
+  ChurchBody change(@RestPath String slug, ChurchBody body) {
+    return ChurchBody.from(
+        cluster.getChurch(save.change(slug, ChurchBody.needed(body).toRequest())));
+  }
+
+  @GET
+  @Path("/{slug}/days")
+  List<DayBody> days(
+      @RestPath String slug,
+      @QueryParam("from") String from,
+      @QueryParam("to") String to,
+      @QueryParam("language") String language) {
+    LiturgicalCalendar calendar = calendars.of(cluster.cluster(), cluster.getChurch(slug));
+    return DayBody.list(
+        calendar, CalendarResource.span(from, to), CalendarResource.locale(language));
+  }
+}

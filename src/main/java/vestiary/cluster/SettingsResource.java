@@ -1,0 +1,81 @@
+package vestiary.cluster;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.util.List;
+import java.util.Locale;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
+/** What the cluster is called, which calendar it keeps, and its policies. */
+@Path("/api/settings")
+@Produces(MediaType.APPLICATION_JSON)
+class SettingsResource {
+
+  private final ReadCluster cluster;
+  private final ChangeSettings change;
+
+  SettingsResource(ReadCluster cluster, ChangeSettings change) {
+    this.cluster = cluster;
+    this.change = change;
+  }
+
+  /** The settings as the API writes them; the fields of a request that are not given stay. */
+  record SettingsBody(
+      String name,
+      String calendar,
+      String epiphany,
+      String ascension,
+      String corpusChristi,
+      String timeZone,
+      List<String> languages,
+      ChangeSettings.PolicyRequest policies) {
+    static SettingsBody from(Cluster cluster) {
+      Policies p = cluster.policies();
+      return new SettingsBody(
+          cluster.name(),
+          cluster.calendar().calendar(),
+          cluster.calendar().epiphany().id(),
+          cluster.calendar().ascension().id(),
+          cluster.calendar().corpusChristi().id(),
+          cluster.zone().getId(),
+          cluster.languages().stream().map(Locale::toLanguageTag).toList(),
+          new ChangeSettings.PolicyRequest(
+              p.anticipatedFrom().toString(),
+              cluster.calendar().eveningRule().id(),
+              p.ladderOrder().id(),
+              p.whiteForAll(),
+              p.turnMinutes(),
+              p.weekdaySetOut(),
+              p.largeSetOut(),
+              p.largeClearance(),
+              p.countBy().id(),
+              p.permittedWeekday(),
+              p.permittedSunday()));
+    }
+
+    ChangeSettings.Request toRequest() {
+      return new ChangeSettings.Request(
+          name, calendar, epiphany, ascension, corpusChristi, timeZone, languages, policies);
+    }
+  }
+
+  @GET
+  SettingsBody read() {
+    return SettingsBody.from(cluster.cluster());
+  }
+
+  @PUT
+  @Consumes(MediaType.APPLICATION_JSON)
+  SettingsBody change(SettingsBody body) {
+    if (body == null) {
+      throw new Refused(Refusal.Unfit.of("body", "The request has no body."));
+    }
+    change.change(body.toRequest());
+    return read();
+  }
+}
