@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import vestiary.calendar.Proper;
-import vestiary.problem.Refusal;
-import vestiary.problem.Refused;
 
 /**
  * A church as the API writes it.
@@ -25,13 +23,6 @@ record ChurchBody(
     Integer clearanceMinutes,
     Double latitude,
     Double longitude) {
-
-  static ChurchBody needed(ChurchBody body) {
-    if (body == null) {
-      throw new Refused(Refusal.Unfit.of("body", "The request has no body."));
-    }
-    return body;
-  }
 
   static ChurchBody from(Church church) {
     return new ChurchBody(

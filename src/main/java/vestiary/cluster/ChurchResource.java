@@ -13,6 +13,7 @@ import java.net.URI;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.calendar.LiturgicalCalendar;
+import vestiary.problem.Asked;
 
 /** Churches and the days that each of them keeps. */
 @Path("/api/churches")
@@ -43,7 +44,7 @@ class ChurchResource {
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
   Response enter(ChurchBody body) {
-    String slug = save.enter(ChurchBody.needed(body).toRequest());
+    String slug = save.enter(Asked.body(body).toRequest());
     return Response.created(URI.create("/api/churches/" + slug))
         .entity(ChurchBody.from(cluster.getChurch(slug)))
         .build();
@@ -53,8 +54,7 @@ class ChurchResource {
   @Path("/{slug}")
   @Consumes(MediaType.APPLICATION_JSON)
   ChurchBody change(@RestPath String slug, ChurchBody body) {
-    return ChurchBody.from(
-        cluster.getChurch(save.change(slug, ChurchBody.needed(body).toRequest())));
+    return ChurchBody.from(cluster.getChurch(save.change(slug, Asked.body(body).toRequest())));
   }
 
   @GET

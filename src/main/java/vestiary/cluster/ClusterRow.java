@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.hibernate.annotations.OptimisticLock;
 import vestiary.calendar.AscensionOn;
 import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.CorpusChristiOn;
@@ -48,7 +49,11 @@ class ClusterRow {
   int permittedSunday;
   boolean setUp;
   LocalDate demoMonday;
+
+  /** Moved on by reading alone, which must not make somebody's open form outdated. */
+  @OptimisticLock(excluded = true)
   LocalDate unfoldedUntil;
+
   @Version int version;
 
   Cluster toCluster() {

@@ -9,8 +9,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import vestiary.problem.Refusal;
-import vestiary.problem.Refused;
+import vestiary.problem.Asked;
 import vestiary.vesting.ChurchId;
 
 /** How long journeys between churches take. */
@@ -44,9 +43,7 @@ class JourneyResource {
   @PUT
   @Consumes(MediaType.APPLICATION_JSON)
   JourneyBody set(JourneyBody body) {
-    if (body == null) {
-      throw new Refused(Refusal.Unfit.of("body", "The request has no body."));
-    }
+    Asked.body(body);
     set.set(new SetJourney.Request(body.from(), body.to(), body.minutes(), body.oneWay()));
     return new JourneyBody(
         body.from(), body.to(), body.minutes(), Boolean.TRUE.equals(body.oneWay()), false);

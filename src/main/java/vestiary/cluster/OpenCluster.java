@@ -47,16 +47,4 @@ public class OpenCluster {
   public void keepDemoMonday(LocalDate monday) {
     clusters.findById(current.id()).demoMonday = monday;
   }
-
-  /** Until when the patterns have yielded their Masses, both this date and all before it. */
-  @Transactional
-  public LocalDate unfoldedUntil() {
-    return clusters.findById(current.id()).unfoldedUntil;
-  }
-
-  /** Notes until when they have; two at once are kept in order by the row's lock. */
-  @Transactional
-  public void keepUnfoldedUntil(LocalDate date) {
-    clusters.findById(current.id()).unfoldedUntil = date;
-  }
 }

@@ -8,8 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Locale;
-import vestiary.problem.Refusal;
-import vestiary.problem.Refused;
+import vestiary.problem.Asked;
 
 /** What the cluster is called, which calendar it keeps, and its policies. */
 @Path("/api/settings")
@@ -72,9 +71,7 @@ class SettingsResource {
   @PUT
   @Consumes(MediaType.APPLICATION_JSON)
   SettingsBody change(SettingsBody body) {
-    if (body == null) {
-      throw new Refused(Refusal.Unfit.of("body", "The request has no body."));
-    }
+    Asked.body(body);
     change.change(body.toRequest());
     return read();
   }

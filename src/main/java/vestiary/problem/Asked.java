@@ -191,6 +191,18 @@ public final class Asked {
   }
 
   /**
+   * The body of a request.
+   *
+   * @throws Refused if there is none
+   */
+  public static <T> T body(T body) {
+    if (body == null) {
+      throw new Refused(Refusal.Unfit.of("body", "The request has no body."));
+    }
+    return body;
+  }
+
+  /**
    * An id in an address.
    *
    * @throws Refused as not there, since no such thing can exist, if it has not the form of an id

@@ -1,0 +1,31 @@
+package vestiary.people;
+
+import java.util.UUID;
+
+/**
+ * Somebody who appears in a schedule.
+ *
+ * @param slug short name in addresses and files, lower case
+ * @param shortName what stands in tight places, usually the surname
+ * @param title as in Fr, or empty
+ * @param isVisiting whether he comes from outside the cluster
+ */
+public record Person(
+    UUID id,
+    String slug,
+    String name,
+    String shortName,
+    String title,
+    PersonRole role,
+    boolean isVisiting) {
+
+  /** Name with title, as courtesy asks. */
+  public String fullName() {
+    return title.isEmpty() ? name : title + " " + name;
+  }
+
+  /** Short name, with the title where a bishop's is due. */
+  public String tightName() {
+    return role == PersonRole.BISHOP ? title + " " + shortName : shortName;
+  }
+}

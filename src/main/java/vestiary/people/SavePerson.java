@@ -1,0 +1,91 @@
+package vestiary.people;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import vestiary.problem.Asked;
+import vestiary.problem.FieldFault;
+import vestiary.problem.Refused;
+
+/** Enters people by name. */
+@ApplicationScoped
+public class SavePerson {
+
+  private final PersonRows people;
+
+  SavePerson(PersonRows people) {
+    this.people = people;
+  }
+
+  /** A person as typed; a short name not given is the last word of the name. */
+  public record Request(
+      String slug, String name, String shortName, String title, String role, Boolean visiting) {}
+
+  /** What is wrong with a request, in the order of its fields; empty if it can be kept. */
+  public List<FieldFault> findFaults(Request request) {
+    Asked asked = new Asked();
+    fill(new PersonRow(), request, asked);
+    return asked.faults();
+  }
+
+  /**
+   * Enters the person, or changes the one of that short name.
+   *
+   * @throws Refused if a field is unfit
+   */
+  @Transactional
+  public Person keep(Request request) {
+    Asked asked = new Asked();
+    PersonRow given = new PersonRow();
+    fill(given, request, asked);
+    asked.refuseIfFaulty();
+    PersonRow row = people.findBySlug(given.slug).orElse(given);
+    fill(row, request, asked);
+    people.persist(row);
+    return row.toPerson();
+  }
+
+  /** The one who is called so, or a visiting priest of that name, entered if there is nobody. */
+  @Transactional
+  public Person called(String name) {
+    return people
+        .findCalled(name)
+        .or(() -> people.findBySlug(slugOf(name)))
+        .map(PersonRow::toPerson)
+        .orElseGet(() -> keep(new Request(null, name, null, "", PersonRole.PRIEST.id(), true)));
+  }
+
+  private static void fill(PersonRow row, Request request, Asked asked) {
+    row.name = asked.needed("name", request.name(), 200);
+    row.title = asked.text("title", request.title());
+    row.role = asked.term("role", request.role(), PersonRole.PRIEST).id();
+    row.visiting = Boolean.TRUE.equals(request.visiting());
+    String shortName = asked.text("shortName", request.shortName());
+    row.shortName = shortName.isEmpty() ? lastWord(row.name) : shortName;
+    String slug = asked.text("slug", request.slug());
+    row.slug = slug.isEmpty() ? slugOf(row.name) : slug;
+    if (!row.slug.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      asked.fault(
+          "slug",
+          "slug \"%s\" must be of lower-case letters, digits and single hyphens."
+              .formatted(row.slug));
+    }
+  }
+
+  private static String lastWord(String name) {
+    return name.substring(name.lastIndexOf(' ') + 1);
+  }
+
+  /** Letters without accents, digits and hyphens; a number where nothing of the name is left. */
+  private static String slugOf(String name) {
+    String plain =
+        Normalizer.normalize(name, Normalizer.Form.NFD)
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("\\p{M}", "")
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-|-$", "");
+    return plain.isEmpty() ? "person-" + Integer.toHexString(name.hashCode()) : plain;
+  }
+}

@@ -1,0 +1,10 @@
+package vestiary.pool;
+
+import vestiary.calendar.Term;
+
+/** For which days a piece is meant by its making; common practice, no source. */
+public enum Grade implements Term {
+  FERIAL,
+  FESTIVE,
+  SOLEMN
+}

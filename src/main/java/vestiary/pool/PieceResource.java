@@ -1,0 +1,105 @@
+package vestiary.pool;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.cluster.Church;
+import vestiary.cluster.ReadCluster;
+import vestiary.problem.Asked;
+import vestiary.vesting.ChurchId;
+
+/** Pieces, and when they are in care. */
+@Path("/api/pieces")
+@Produces(MediaType.APPLICATION_JSON)
+class PieceResource {
+
+  private final ReadPool pool;
+  private final SavePiece save;
+  private final PutInCare care;
+  private final ReadCluster cluster;
+  private final Clock clock;
+
+  PieceResource(ReadPool pool, SavePiece save, PutInCare care, ReadCluster cluster, Clock clock) {
+    this.pool = pool;
+    this.save = save;
+    this.care = care;
+    this.cluster = cluster;
+    this.clock = clock;
+  }
+
+  @GET
+  List<PieceBody> all(@QueryParam("church") String church) {
+    ZoneId zone = cluster.cluster().zone();
+    Map<ChurchId, String> slugs = slugs();
+    if (church != null && !church.isBlank()) {
+      cluster.getChurch(church);
+    }
+    return pool.pieces(clock.instant()).stream()
+        .filter(p -> church == null || church.isBlank() || church.equals(slugs.get(p.home())))
+        .map(p -> PieceBody.from(p, slugs.get(p.home()), zone))
+        .toList();
+  }
+
+  @GET
+  @Path("/{code}")
+  PieceBody one(@RestPath String code) {
+    PooledPiece piece = pool.get(code);
+    return PieceBody.from(piece, slugs().get(piece.home()), cluster.cluster().zone());
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  Response enter(PieceBody body) {
+    String code = save.enter(Asked.body(body).toRequest(body.code()));
+    return Response.created(URI.create("/api/pieces/" + code)).entity(one(code)).build();
+  }
+
+  @PUT
+  @Path("/{code}")
+  @Consumes(MediaType.APPLICATION_JSON)
+  PieceBody change(@RestPath String code, PieceBody body) {
+    Asked.body(body);
+    return one(save.change(code, body.toRequest(body.code() == null ? code : body.code())));
+  }
+
+  @DELETE
+  @Path("/{code}")
+  void remove(@RestPath String code) {
+    save.remove(code);
+  }
+
+  @POST
+  @Path("/{code}/care")
+  @Consumes(MediaType.APPLICATION_JSON)
+  Response putInCare(@RestPath String code, PieceBody.CareBody body) {
+    Asked.body(body);
+    Care made = care.put(code, new PutInCare.Request(body.from(), body.to(), body.reason()));
+    return Response.created(URI.create("/api/pieces/%s/care/%s".formatted(code, made.id())))
+        .entity(PieceBody.CareBody.from(made, cluster.cluster().zone()))
+        .build();
+  }
+
+  @DELETE
+  @Path("/{code}/care/{id}")
+  void endCare(@RestPath String code, @RestPath String id) {
+    care.end(code, id);
+  }
+
+  private Map<ChurchId, String> slugs() {
+    return cluster.churches().stream().collect(Collectors.toMap(Church::id, Church::slug));
+  }
+}

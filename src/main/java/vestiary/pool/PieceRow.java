@@ -1,0 +1,42 @@
+package vestiary.pool;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.util.UUID;
+import org.hibernate.annotations.TenantId;
+import org.hibernate.annotations.UuidGenerator;
+
+@Entity
+@Table(name = "piece")
+class PieceRow {
+
+  @Id
+  @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
+  UUID id;
+
+  @TenantId
+  @Column(name = "cluster_id")
+  String clusterId;
+
+  String code;
+  String kind;
+
+  /** What it may serve as; the first is what it is. */
+  String[] colours;
+
+  String shade = "";
+  String grade = "";
+  String size = "";
+  String form = "";
+  UUID setId;
+  UUID homeId;
+  String owner = "";
+  String ownerPolicy = OwnerPolicy.FREELY.id();
+  String condition = "";
+  String place = "";
+  boolean staysHome;
+  @Version int version;
+}

@@ -1,0 +1,84 @@
+package vestiary.pool;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Term;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.PieceKind;
+
+/** The vestments of the cluster. */
+@ApplicationScoped
+public class ReadPool {
+
+  private final PieceRows pieces;
+  private final SetRows sets;
+  private final SuitRows suits;
+  private final OccupationRows occupations;
+
+  ReadPool(PieceRows pieces, SetRows sets, SuitRows suits, OccupationRows occupations) {
+    this.pieces = pieces;
+    this.sets = sets;
+    this.suits = suits;
+    this.occupations = occupations;
+  }
+
+  /**
+   * All pieces by code, with the care that is not over.
+   *
+   * @param moment from when on care matters
+   */
+  public List<PooledPiece> pieces(Instant moment) {
+    Map<UUID, List<OccupationRow>> care =
+        occupations.careAfter(moment).stream().collect(Collectors.groupingBy(o -> o.pieceId));
+    Map<UUID, SetRow> byId = sets.streamAll().collect(Collectors.toMap(s -> s.id, s -> s));
+    Map<UUID, String> names = suits.streamAll().collect(Collectors.toMap(s -> s.id, s -> s.name));
+    return pieces.byCode().stream()
+        .map(p -> pooled(p, byId.get(p.setId), names, care.getOrDefault(p.id, List.of())))
+        .toList();
+  }
+
+  /**
+   * The piece that an address names, with all its care, past included.
+   *
+   * @throws vestiary.problem.Refused if there is none
+   */
+  public PooledPiece get(String code) {
+    PieceRow row = pieces.getByCode(code);
+    SetRow set = row.setId == null ? null : sets.findById(row.setId);
+    Map<UUID, String> names =
+        set == null || set.suitId == null
+            ? Map.of()
+            : Map.of(set.suitId, suits.findById(set.suitId).name);
+    return pooled(row, set, names, occupations.careOf(row.id));
+  }
+
+  private static PooledPiece pooled(
+      PieceRow row, SetRow set, Map<UUID, String> suits, List<OccupationRow> care) {
+    Optional<SetRow> within = Optional.ofNullable(set);
+    return new PooledPiece(
+        row.code,
+        Term.find(PieceKind.class, row.kind).orElseThrow(),
+        Stream.of(row.colours).map(c -> Term.find(Colour.class, c).orElseThrow()).toList(),
+        row.shade,
+        row.grade,
+        row.size,
+        row.form,
+        within.map(s -> s.code).orElse(""),
+        within.map(s -> s.suitId).map(suits::get).orElse(""),
+        new ChurchId(row.homeId),
+        row.owner,
+        Term.find(OwnerPolicy.class, row.ownerPolicy).orElseThrow(),
+        row.condition,
+        row.place,
+        row.staysHome,
+        care.stream().map(c -> Care.of(c, row.code)).toList(),
+        row.version);
+  }
+}

@@ -1,0 +1,207 @@
+package vestiary.pool;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Term;
+import vestiary.cluster.Church;
+import vestiary.cluster.ReadCluster;
+import vestiary.problem.Asked;
+import vestiary.problem.FieldFault;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+import vestiary.vesting.PieceKind;
+
+/** Enters a piece, changes one, takes one out of the pool. */
+@ApplicationScoped
+public class SavePiece {
+
+  private static final int LONGEST_CODE = 40;
+
+  private final PieceRows pieces;
+  private final SetRows sets;
+  private final SuitRows suits;
+  private final ReadCluster cluster;
+
+  SavePiece(PieceRows pieces, SetRows sets, SuitRows suits, ReadCluster cluster) {
+    this.pieces = pieces;
+    this.sets = sets;
+    this.suits = suits;
+    this.cluster = cluster;
+  }
+
+  /**
+   * A piece as it was typed; what is {@code null} or blank is not known.
+   *
+   * @param colours what it may serve as; the first is what it is
+   * @param set code of its set, made if there is none of that code
+   * @param suit name of the suit its set belongs to; {@code null} leaves the set's suit as it is
+   * @param home short name of the church it belongs in
+   * @param owner whose it is; the parish of its church if not given
+   * @param version of the piece that the person looked at, or {@code null} to change it anyway
+   */
+  public record Request(
+      String code,
+      String kind,
+      List<String> colours,
+      String shade,
+      String grade,
+      String size,
+      String form,
+      String set,
+      String suit,
+      String home,
+      String owner,
+      String ownerPolicy,
+      String condition,
+      String place,
+      Boolean staysHome,
+      Integer version) {}
+
+  /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
+  public List<FieldFault> findFaults(Request request) {
+    Asked asked = new Asked();
+    fill(new PieceRow(), request, asked);
+    return asked.faults();
+  }
+
+  /**
+   * Enters a new piece.
+   *
+   * @return its code
+   * @throws Refused if a field is unfit or the code is taken
+   */
+  @Transactional
+  public String enter(Request request) {
+    PieceRow row = new PieceRow();
+    keep(row, request);
+    if (pieces.findByCode(row.code).isPresent()) {
+      throw new Refused(
+          new Refusal.Taken(
+              "code", "The code \"%s\" belongs to another piece.".formatted(row.code)));
+    }
+    pieces.persistAndFlush(row);
+    return row.code;
+  }
+
+  /**
+   * Changes a piece, its code included.
+   *
+   * @return its code
+   * @throws Refused if there is none of that code, it was changed meanwhile, or a field is unfit
+   */
+  @Transactional
+  public String change(String code, Request request) {
+    PieceRow row = pieces.getByCode(code);
+    if (request.version() != null && request.version() != row.version) {
+      throw new Refused(new Refusal.Outdated("piece " + code));
+    }
+    UUID before = row.setId;
+    keep(row, request);
+    pieces.flush();
+    removeIfEmpty(before);
+    return row.code;
+  }
+
+  /** Enters the piece, or changes the one of that code; so a list can be sent twice. */
+  @Transactional
+  public void enterOrChange(Request request) {
+    PieceRow row = pieces.findByCode(String.valueOf(request.code()).strip()).orElse(new PieceRow());
+    keep(row, request);
+    pieces.persist(row);
+  }
+
+  /**
+   * Takes a piece out of the pool, and its set with the last piece of it.
+   *
+   * @throws Refused if there is none of that code
+   */
+  @Transactional
+  public void remove(String code) {
+    PieceRow row = pieces.getByCode(code);
+    pieces.delete(row);
+    pieces.flush();
+    removeIfEmpty(row.setId);
+  }
+
+  private void keep(PieceRow row, Request request) {
+    Asked asked = new Asked();
+    fill(row, request, asked);
+    asked.refuseIfFaulty();
+    String set = asked.text("set", request.set());
+    String suit = asked.text("suit", request.suit());
+    row.setId = set.isEmpty() ? null : setCalled(set, request.suit() == null, suit).id;
+  }
+
+  private SetRow setCalled(String code, boolean leaveSuit, String suit) {
+    SetRow set = sets.called(code);
+    if (!leaveSuit) {
+      set.suitId = suit.isEmpty() ? null : suits.called(suit).id;
+    }
+    return set;
+  }
+
+  private void removeIfEmpty(UUID set) {
+    if (set != null && pieces.count("setId", set) == 0) {
+      sets.deleteById(set);
+    }
+  }
+
+  private void fill(PieceRow row, Request request, Asked asked) {
+    row.code = asked.needed("code", request.code(), LONGEST_CODE);
+    if (!row.code.isEmpty() && !row.code.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]*")) {
+      asked.fault(
+          "code",
+          "code \"%s\" must be of letters, digits, hyphens, dots or underscores, as in HT-W1-C."
+              .formatted(row.code));
+    }
+    if (asked.needed("kind", request.kind(), LONGEST_CODE).isEmpty()) {
+      row.kind = "";
+    } else {
+      row.kind = asked.findTerm(PieceKind.class, "kind", request.kind()).map(Term::id).orElse("");
+    }
+    row.colours = colours(request.colours(), asked);
+    row.shade = asked.text("shade", request.shade());
+    row.grade = asked.findTerm(Grade.class, "grade", request.grade()).map(Term::id).orElse("");
+    row.size = asked.text("size", request.size());
+    row.form = asked.text("form", request.form());
+    row.ownerPolicy = asked.term("ownerPolicy", request.ownerPolicy(), OwnerPolicy.FREELY).id();
+    row.condition = asked.text("condition", request.condition());
+    row.place = asked.text("place", request.place());
+    row.staysHome = Boolean.TRUE.equals(request.staysHome());
+    if (asked.text("set", request.set()).length() > LONGEST_CODE) {
+      asked.fault("set", "set is longer than %d characters.".formatted(LONGEST_CODE));
+    }
+    fillHome(row, request, asked);
+  }
+
+  private void fillHome(PieceRow row, Request request, Asked asked) {
+    String slug = asked.needed("home", request.home(), LONGEST_CODE);
+    Optional<Church> home = slug.isEmpty() ? Optional.empty() : cluster.findChurch(slug);
+    if (home.isEmpty() && !slug.isEmpty()) {
+      asked.fault("home", "home \"%s\" is no church of this cluster.".formatted(slug));
+    }
+    row.homeId = home.map(c -> c.id().value()).orElse(null);
+    String owner = asked.text("owner", request.owner());
+    row.owner = owner.isEmpty() ? home.map(Church::parish).orElse("") : owner;
+  }
+
+  private static String[] colours(List<String> given, Asked asked) {
+    if (given == null || given.isEmpty()) {
+      asked.fault("colours", "colours is missing; name at least what the piece is.");
+      return new String[0];
+    }
+    Set<String> colours = new LinkedHashSet<>();
+    given.forEach(
+        c ->
+            asked
+                .findTerm(Colour.class, "colours", c == null || c.isBlank() ? "none" : c)
+                .ifPresent(found -> colours.add(found.id())));
+    return colours.toArray(String[]::new);
+  }
+}

@@ -1,0 +1,68 @@
+package vestiary.pool;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.problem.Asked;
+
+/** Sets: what one minister wears together. */
+@Path("/api/sets")
+@Produces(MediaType.APPLICATION_JSON)
+class SetResource {
+
+  private final SaveSet sets;
+
+  SetResource(SaveSet sets) {
+    this.sets = sets;
+  }
+
+  /** A set as the API writes it; the codes of its pieces are answered only. */
+  record SetBody(String code, String name, String suit, List<String> pieces) {
+    static SetBody from(SaveSet.VestmentSet set) {
+      return new SetBody(
+          set.code(), PieceBody.given(set.name()), PieceBody.given(set.suit()), set.pieces());
+    }
+  }
+
+  @GET
+  List<SetBody> all() {
+    return sets.all().stream().map(SetBody::from).toList();
+  }
+
+  @GET
+  @Path("/{code}")
+  SetBody one(@RestPath String code) {
+    return SetBody.from(sets.get(code));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  Response enter(SetBody body) {
+    Asked.body(body);
+    String code = sets.enter(body.code(), body.name(), body.suit());
+    return Response.created(URI.create("/api/sets/" + code)).entity(one(code)).build();
+  }
+
+  @PUT
+  @Path("/{code}")
+  @Consumes(MediaType.APPLICATION_JSON)
+  SetBody change(@RestPath String code, SetBody body) {
+    Asked.body(body);
+    return one(sets.change(code, body.code(), body.name(), body.suit()));
+  }
+
+  @DELETE
+  @Path("/{code}")
+  void remove(@RestPath String code) {
+    sets.remove(code);
+  }
+}

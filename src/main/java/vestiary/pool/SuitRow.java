@@ -1,0 +1,24 @@
+package vestiary.pool;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.util.UUID;
+import org.hibernate.annotations.TenantId;
+import org.hibernate.annotations.UuidGenerator;
+
+@Entity
+@Table(name = "suit")
+class SuitRow {
+
+  @Id
+  @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
+  UUID id;
+
+  @TenantId
+  @Column(name = "cluster_id")
+  String clusterId;
+
+  String name;
+}

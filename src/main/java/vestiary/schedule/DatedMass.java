@@ -1,0 +1,150 @@
+package vestiary.schedule;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import vestiary.calendar.Colour;
+import vestiary.calendar.MassKind;
+import vestiary.calendar.MassOption;
+import vestiary.calendar.MassRuling;
+import vestiary.calendar.Rank;
+import vestiary.cluster.Church;
+import vestiary.people.Person;
+import vestiary.people.PersonRole;
+import vestiary.vesting.Brings;
+import vestiary.vesting.MassColour;
+import vestiary.vesting.MassId;
+import vestiary.vesting.MassTime;
+import vestiary.vesting.Ministers;
+import vestiary.vesting.Sacristy;
+import vestiary.vesting.VestedMass;
+
+/**
+ * One Mass or other liturgy, with what was chosen for it and what follows from the calendar.
+ *
+ * @param start in the cluster's time zone
+ * @param ruling what the norms say of this kind of Mass on that day
+ * @param option the celebration that is chosen, or the one kept unless another is
+ * @param colour the one that is chosen, or the usual one
+ * @param chosen what people chose; the rest follows
+ */
+public record DatedMass(
+    MassId id,
+    Church church,
+    ZonedDateTime start,
+    Duration length,
+    MassRuling ruling,
+    MassOption option,
+    Colour colour,
+    List<Person> celebrants,
+    int concelebrants,
+    int deacons,
+    List<Brings> brings,
+    Chosen chosen) {
+
+  private static final Set<Rank> FESTIVE =
+      Set.of(Rank.SOLEMNITY, Rank.FEAST_OF_THE_LORD, Rank.FEAST);
+
+  public DatedMass {
+    celebrants = List.copyOf(celebrants);
+    brings = List.copyOf(brings);
+  }
+
+  /**
+   * What people chose; empty text and zero mean that nothing was.
+   *
+   * @param setOutMinutes -1 if none was chosen
+   */
+  public record Chosen(
+      String kind,
+      String votiveOf,
+      String leave,
+      String celebration,
+      String colour,
+      int setOutMinutes,
+      String note,
+      String intention,
+      boolean ofPattern,
+      boolean cancelled) {}
+
+  public MassKind kind() {
+    return ruling.kind();
+  }
+
+  /** The principal celebrant, or empty if none is named. */
+  public Optional<Person> findCelebrant() {
+    return celebrants.stream().findFirst();
+  }
+
+  public ZonedDateTime end() {
+    return start.plus(length);
+  }
+
+  /** The civil date on which it begins. */
+  public LocalDate date() {
+    return start.toLocalDate();
+  }
+
+  /** Whether its colour is one that the norms allow for it. */
+  public boolean isColourLawful() {
+    return option.colours().contains(colour);
+  }
+
+  /** Whether other lawful colours are left to choose from, none being chosen. */
+  public boolean isColourOpen() {
+    return chosen.colour().isEmpty() && option.colours().size() > 1;
+  }
+
+  /** The same Mass in another colour. */
+  public DatedMass with(Colour other) {
+    return new DatedMass(
+        id,
+        church,
+        start,
+        length,
+        ruling,
+        option,
+        other,
+        celebrants,
+        concelebrants,
+        deacons,
+        brings,
+        chosen);
+  }
+
+  /** Whether it belongs to a Sunday or a holy day of obligation, evening before included. */
+  public boolean isOnHolyDay() {
+    return ruling.day().obligation() || ruling.day().date().getDayOfWeek() == DayOfWeek.SUNDAY;
+  }
+
+  /** What the norms of vesture ask about it. */
+  public VestedMass toVestedMass() {
+    return new VestedMass(
+        id,
+        church.id(),
+        kind(),
+        time(),
+        new MassColour(
+            colour,
+            option.colours().contains(Colour.ROSE),
+            FESTIVE.contains(option.celebration().rank())),
+        new Ministers(isBishops(), concelebrants, deacons, brings));
+  }
+
+  private MassTime time() {
+    return new MassTime(
+        start.toInstant(),
+        length,
+        isOnHolyDay(),
+        new Sacristy(church.setOut(), church.clearance()),
+        Duration.ofMinutes(Math.max(0, chosen.setOutMinutes())));
+  }
+
+  private boolean isBishops() {
+    return findCelebrant().filter(p -> p.role() == PersonRole.BISHOP).isPresent();
+  }
+}

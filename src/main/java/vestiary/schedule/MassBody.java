@@ -1,0 +1,109 @@
+package vestiary.schedule;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import vestiary.calendar.Term;
+import vestiary.people.Person;
+import vestiary.vesting.Brings;
+
+/**
+ * A Mass as the API writes it. What was not chosen follows from the calendar and is answered, too;
+ * {@code colours} are the lawful ones, the usual first.
+ */
+record MassBody(
+    @Schema(readOnly = true) String id,
+    String church,
+    @Schema(examples = "2026-12-08T18:30") String start,
+    @Schema(minimum = "5", maximum = "360") Integer minutes,
+    String mass,
+    String votiveOf,
+    String leave,
+    String celebration,
+    String colour,
+    @Schema(readOnly = true) List<String> colours,
+    String celebrant,
+    Integer concelebrants,
+    Integer deacons,
+    List<BringsValue> brings,
+    Integer setOutMinutes,
+    String note,
+    String intention,
+    @Schema(readOnly = true) String celebrationName,
+    @Schema(readOnly = true) String permission,
+    @Schema(readOnly = true, description = "which of mass, celebration and colour were chosen")
+        List<String> chosen,
+    @Schema(readOnly = true) Boolean cancelled) {
+
+  static MassBody from(DatedMass mass) {
+    DatedMass.Chosen chosen = mass.chosen();
+    return new MassBody(
+        mass.id().value().toString(),
+        mass.church().slug(),
+        mass.start().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME),
+        (int) mass.length().toMinutes(),
+        mass.kind().id(),
+        given(chosen.votiveOf()),
+        given(chosen.leave()),
+        mass.option().celebration().id(),
+        mass.colour().id(),
+        mass.option().colours().stream().map(Term::id).toList(),
+        mass.findCelebrant().map(Person::slug).orElse(null),
+        mass.concelebrants(),
+        mass.deacons(),
+        mass.brings().stream().map(MassBody::value).toList(),
+        chosen.setOutMinutes() < 0 ? null : chosen.setOutMinutes(),
+        given(chosen.note()),
+        given(chosen.intention()),
+        mass.option().celebration().name().english(),
+        mass.ruling().permission().verdict().id(),
+        chosenOf(chosen),
+        chosen.cancelled() ? true : null);
+  }
+
+  SaveMass.Request toRequest() {
+    return new SaveMass.Request(
+        church,
+        start,
+        minutes,
+        mass,
+        votiveOf,
+        leave,
+        celebration,
+        colour,
+        celebrant,
+        concelebrants,
+        deacons,
+        brings,
+        setOutMinutes,
+        note,
+        intention,
+        null);
+  }
+
+  private static List<String> chosenOf(DatedMass.Chosen chosen) {
+    List<String> names = new ArrayList<>();
+    if (!chosen.kind().isEmpty()) {
+      names.add("mass");
+    }
+    if (!chosen.celebration().isEmpty()) {
+      names.add("celebration");
+    }
+    if (!chosen.colour().isEmpty()) {
+      names.add("colour");
+    }
+    return names;
+  }
+
+  private static BringsValue value(Brings brings) {
+    return new BringsValue(
+        brings.role().id(),
+        brings.count(),
+        brings.kinds().stream().map(Term::id).sorted().toList());
+  }
+
+  private static String given(String text) {
+    return text.isEmpty() ? null : text;
+  }
+}

@@ -1,0 +1,80 @@
+package vestiary.schedule;
+
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.PUT;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.cluster.ReadCluster;
+import vestiary.problem.Asked;
+
+/** Masses and other liturgies that need vestments. */
+@Path("/api/masses")
+@Produces(MediaType.APPLICATION_JSON)
+class MassResource {
+
+  /** A little more than a year, so that a whole liturgical year can be asked for at once. */
+  private static final int LONGEST_SPAN_DAYS = 400;
+
+  private final ReadMasses read;
+  private final SaveMass save;
+  private final ReadCluster cluster;
+
+  MassResource(ReadMasses read, SaveMass save, ReadCluster cluster) {
+    this.read = read;
+    this.save = save;
+    this.cluster = cluster;
+  }
+
+  @GET
+  List<MassBody> between(
+      @QueryParam("from") String from,
+      @QueryParam("to") String to,
+      @QueryParam("church") String church) {
+    Asked asked = new Asked();
+    Asked.Span span = asked.span(from, to, LONGEST_SPAN_DAYS);
+    asked.refuseIfFaulty();
+    if (church != null && !church.isBlank()) {
+      cluster.getChurch(church);
+    }
+    return read.between(span.first(), span.last()).stream()
+        .filter(m -> church == null || church.isBlank() || m.church().slug().equals(church))
+        .map(MassBody::from)
+        .toList();
+  }
+
+  @GET
+  @Path("/{id}")
+  MassBody one(@RestPath String id) {
+    return MassBody.from(read.get(id));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  Response enter(MassBody body) {
+    String id = save.enter(Asked.body(body).toRequest());
+    return Response.created(URI.create("/api/masses/" + id)).entity(one(id)).build();
+  }
+
+  @PUT
+  @Path("/{id}")
+  @Consumes(MediaType.APPLICATION_JSON)
+  MassBody change(@RestPath String id, MassBody body) {
+    save.change(id, Asked.body(body).toRequest());
+    return one(id);
+  }
+
+  @DELETE
+  @Path("/{id}")
+  void cancel(@RestPath String id) {
+    save.cancel(id);
+  }
+}

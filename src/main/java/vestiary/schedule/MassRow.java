@@ -1,0 +1,56 @@
+package vestiary.schedule;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.hibernate.annotations.JdbcTypeCode;
+import org.hibernate.annotations.TenantId;
+import org.hibernate.annotations.UuidGenerator;
+import org.hibernate.type.SqlTypes;
+
+/** One Mass or other liturgy; words left empty are left to the calendar. */
+@Entity
+@Table(name = "mass")
+class MassRow {
+
+  @Id
+  @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
+  UUID id;
+
+  @TenantId
+  @Column(name = "cluster_id")
+  String clusterId;
+
+  UUID churchId;
+  UUID patternId;
+  LocalDate patternDate;
+  Instant starts;
+  int minutes;
+  String kind = "";
+  String votiveOf = "";
+  String leave = "";
+  String celebration = "";
+  String colour = "";
+  UUID celebrantId;
+  int concelebrants;
+  int deacons;
+
+  @JdbcTypeCode(SqlTypes.JSON)
+  List<BringsValue> brings = List.of();
+
+  Integer setOutMinutes;
+  String note = "";
+  String intention = "";
+
+  /** Whether somebody changed it by hand, so that its pattern leaves it alone. */
+  boolean touched;
+
+  boolean cancelled;
+  @Version int version;
+}

@@ -1,0 +1,22 @@
+package vestiary.schedule;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+@ApplicationScoped
+class MassRows implements PanacheRepositoryBase<MassRow, UUID> {
+
+  /** Those that begin in the span, its end not included, by start. */
+  List<MassRow> between(Instant from, Instant to) {
+    return list("starts >= ?1 and starts < ?2 and not cancelled order by starts, id", from, to);
+  }
+
+  Optional<MassRow> findAt(UUID church, Instant start) {
+    return find("churchId = ?1 and starts = ?2 and not cancelled order by id", church, start)
+        .firstResultOptional();
+  }
+}

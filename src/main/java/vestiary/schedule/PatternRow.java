@@ -1,0 +1,60 @@
+package vestiary.schedule;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import jakarta.persistence.Version;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.UUID;
+import org.hibernate.annotations.TenantId;
+import org.hibernate.annotations.UuidGenerator;
+
+@Entity
+@Table(name = "pattern")
+class PatternRow {
+
+  @Id
+  @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
+  UUID id;
+
+  @TenantId
+  @Column(name = "cluster_id")
+  String clusterId;
+
+  UUID churchId;
+  String rrule;
+  LocalDate starts;
+  LocalTime at;
+  int minutes;
+  String kind = "";
+  UUID celebrantId;
+  int concelebrants;
+  int deacons;
+  String note = "";
+  @Version int version;
+
+  /** The Mass of one date. In spring's gap the clock's next hour is taken, so that none is lost. */
+  MassRow on(LocalDate date, ZoneId zone) {
+    MassRow mass = new MassRow();
+    mass.churchId = churchId;
+    mass.patternId = id;
+    mass.patternDate = date;
+    mass.starts = start(date, zone);
+    mass.minutes = minutes;
+    mass.kind = kind;
+    mass.celebrantId = celebrantId;
+    mass.concelebrants = concelebrants;
+    mass.deacons = deacons;
+    mass.note = note;
+    return mass;
+  }
+
+  private Instant start(LocalDate date, ZoneId zone) {
+    return ZonedDateTime.of(date, at, zone).toInstant();
+  }
+}

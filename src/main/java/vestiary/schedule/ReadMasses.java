@@ -1,0 +1,174 @@
+package vestiary.schedule;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Leave;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.calendar.MassKind;
+import vestiary.calendar.MassOption;
+import vestiary.calendar.MassRuling;
+import vestiary.calendar.Term;
+import vestiary.cluster.Church;
+import vestiary.cluster.ChurchCalendars;
+import vestiary.cluster.Cluster;
+import vestiary.cluster.ReadCluster;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
+import vestiary.problem.Asked;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+import vestiary.vesting.MassId;
+
+/** The Masses of a span of dates, with all that follows for each from its church's calendar. */
+@ApplicationScoped
+public class ReadMasses {
+
+  private final MassRows masses;
+  private final UnfoldPatterns patterns;
+  private final ReadCluster cluster;
+  private final ChurchCalendars calendars;
+  private final FindPeople people;
+
+  ReadMasses(
+      MassRows masses,
+      UnfoldPatterns patterns,
+      ReadCluster cluster,
+      ChurchCalendars calendars,
+      FindPeople people) {
+    this.masses = masses;
+    this.patterns = patterns;
+    this.cluster = cluster;
+    this.calendars = calendars;
+    this.people = people;
+  }
+
+  /**
+   * Masses that begin in the span, by start; cancelled ones left out.
+   *
+   * @param first first date in the cluster's zone, included
+   * @param last last date, included
+   */
+  public List<DatedMass> between(LocalDate first, LocalDate last) {
+    patterns.until(last);
+    Cluster here = cluster.cluster();
+    ZoneId zone = here.zone();
+    Reading reading = reading(here);
+    return masses
+        .between(
+            first.atStartOfDay(zone).toInstant(), last.plusDays(1).atStartOfDay(zone).toInstant())
+        .stream()
+        .map(reading::dated)
+        .toList();
+  }
+
+  /**
+   * The Mass that an address names, even if it is cancelled.
+   *
+   * @throws Refused if there is none
+   */
+  public DatedMass get(String id) {
+    MassRow row = masses.findById(Asked.id("Mass", id));
+    if (row == null) {
+      throw new Refused(new Refusal.NotThere("Mass", id));
+    }
+    return reading(cluster.cluster()).dated(row);
+  }
+
+  /**
+   * What the norms say of a Mass at that church and time, whether it is entered or not.
+   *
+   * @param kind as the API writes it, or "" to let the hour decide
+   */
+  public MassRuling ruling(
+      Church church, LocalDateTime start, String kind, String votiveOf, Leave leave) {
+    Cluster here = cluster.cluster();
+    return ruling(here, calendars.of(here, church), start, kind, votiveOf, leave);
+  }
+
+  private static MassRuling ruling(
+      Cluster cluster,
+      LiturgicalCalendar calendar,
+      LocalDateTime start,
+      String kind,
+      String votiveOf,
+      Leave leave) {
+    MassKind said =
+        Term.find(MassKind.class, kind)
+            .orElseGet(() -> calendar.kindAt(start, cluster.policies().anticipatedFrom()));
+    return calendar.ruling(start, said, votiveOf, leave);
+  }
+
+  private Reading reading(Cluster here) {
+    return new Reading(
+        here,
+        cluster.churches().stream().collect(Collectors.toMap(c -> c.id().value(), c -> c)),
+        people.all().stream().collect(Collectors.toMap(Person::id, Function.identity())));
+  }
+
+  /** What is needed to make a Mass of its row, loaded once for many. */
+  private final class Reading {
+
+    private final Cluster cluster;
+    private final Map<UUID, Church> churches;
+    private final Map<UUID, Person> people;
+
+    Reading(Cluster cluster, Map<UUID, Church> churches, Map<UUID, Person> people) {
+      this.cluster = cluster;
+      this.churches = churches;
+      this.people = people;
+    }
+
+    DatedMass dated(MassRow row) {
+      Church church = churches.get(row.churchId);
+      ZonedDateTime start = row.starts.atZone(cluster.zone());
+      MassRuling ruling =
+          ruling(
+              cluster,
+              calendars.of(cluster, church),
+              start.toLocalDateTime(),
+              row.kind,
+              row.votiveOf,
+              Term.find(Leave.class, row.leave).orElse(Leave.NONE));
+      MassOption option = ruling.find(row.celebration).orElse(ruling.options().get(0));
+      Colour colour = Term.find(Colour.class, row.colour).orElse(option.colours().get(0));
+      return new DatedMass(
+          new MassId(row.id),
+          church,
+          start,
+          Duration.ofMinutes(row.minutes),
+          ruling,
+          option,
+          colour,
+          Optional.ofNullable(row.celebrantId).map(people::get).stream().toList(),
+          row.concelebrants,
+          row.deacons,
+          row.brings.stream().map(BringsValue::toBrings).toList(),
+          chosen(row));
+    }
+
+    private static DatedMass.Chosen chosen(MassRow row) {
+      return new DatedMass.Chosen(
+          row.kind,
+          row.votiveOf,
+          row.leave,
+          row.celebration,
+          row.colour,
+          row.setOutMinutes == null ? -1 : row.setOutMinutes,
+          row.note,
+          row.intention,
+          row.patternId != null,
+          row.cancelled);
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package vestiary.schedule;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import vestiary.cluster.Horizon;
+import vestiary.cluster.ReadCluster;
+
+/**
+ * Makes patterns yield their Masses, some time ahead of whoever looks. A Mass is made once and
+ * never again: what people did with it afterwards stands.
+ */
+@ApplicationScoped
+class UnfoldPatterns {
+
+  /** Patterns reach this far ahead and no farther: nobody fixes Mass times for longer. */
+  private static final int MOST_YEARS_AHEAD = 3;
+
+  /** A pattern may have begun long ago; Masses long past are of no use to anybody. */
+  private static final int MOST_YEARS_BACK = 1;
+
+  private static final int DAYS_AT_A_TIME = 60;
+
+  private final PatternRows patterns;
+  private final MassRows masses;
+  private final Horizon horizon;
+  private final ReadCluster cluster;
+  private final Clock clock;
+
+  UnfoldPatterns(
+      PatternRows patterns, MassRows masses, Horizon horizon, ReadCluster cluster, Clock clock) {
+    this.patterns = patterns;
+    this.masses = masses;
+    this.horizon = horizon;
+    this.cluster = cluster;
+    this.clock = clock;
+  }
+
+  /** Sees to it that all Masses up to that date are there, as far as patterns reach. */
+  @Transactional
+  void until(LocalDate date) {
+    ZoneId zone = cluster.cluster().zone();
+    LocalDate wanted = earlier(date, farthest(zone));
+    if (!horizon.date().isBefore(wanted)) {
+      return;
+    }
+    // Two readers at once: the second waits here, then finds the work done.
+    LocalDate done = horizon.lock();
+    if (done.isBefore(wanted)) {
+      LocalDate target = earlier(wanted.plusDays(DAYS_AT_A_TIME), farthest(zone));
+      patterns.listAll().forEach(p -> unfold(p, done.plusDays(1), target, zone));
+      horizon.moveTo(target);
+    }
+  }
+
+  /** Makes a new pattern catch up with the others. */
+  @Transactional
+  void unfold(PatternRow pattern) {
+    LocalDate done = horizon.lock();
+    ZoneId zone = cluster.cluster().zone();
+    LocalDate first = LocalDate.now(clock.withZone(zone)).minusYears(MOST_YEARS_BACK);
+    unfold(pattern, first, done, zone);
+  }
+
+  private void unfold(PatternRow pattern, LocalDate first, LocalDate last, ZoneId zone) {
+    LocalDate from = first.isAfter(pattern.starts) ? first : pattern.starts;
+    if (from.isAfter(last)) {
+      return;
+    }
+    Recurrence.parse(pattern.rrule)
+        .dates(pattern.starts, from, last)
+        .forEach(date -> masses.persist(pattern.on(date, zone)));
+  }
+
+  private LocalDate farthest(ZoneId zone) {
+    return LocalDate.now(clock.withZone(zone)).plusYears(MOST_YEARS_AHEAD);
+  }
+
+  private static LocalDate earlier(LocalDate a, LocalDate b) {
+    return a.isBefore(b) ? a : b;
+  }
+}
