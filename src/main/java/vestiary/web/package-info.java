@@ -1,5 +1,6 @@
 /**
- * What every page shares: the frame, ribbons and hatching, words for dates and counts, the clock.
- * Knows no feature's rows. Start at {@link vestiary.web.Frame}.
+ * What every page shares: its frame, the ribbons and marks, and the drawing of colours that read
+ * without colour. Knows the calendar's colours and nothing of any feature. Start at {@link
+ * vestiary.web.Frame}.
  */
 package vestiary.web;

@@ -1,0 +1,55 @@
+package vestiary.planning;
+
+import org.junit.jupiter.api.Test;
+import vestiary.web.Invented;
+import vestiary.web.RenderedPage;
+
+class ClashTemplateTest {
+
+  @Test
+  void a_shortage_states_its_count_and_lets_it_be_counted() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/clash", "clash", InventedClash.shortage(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules()
+        .says(
+            "To decide · Saint Anne, Millferry · Tuesday 8 December, 18:30",
+            "Three concelebrants need white; two white sets are there",
+            "3 needed",
+            "2 there",
+            "Three needed, two there, one short.",
+            "Thirteen, each counted once.",
+            "What could be carried here",
+            "What the norms allow");
+  }
+
+  @Test
+  void what_comes_too_late_is_shown_on_the_road() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/clash", "clash-late", InventedClash.unreachable(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules().says("On the road", "due 10:00", "there at 10:11");
+    page.keepsSilentOn("Count the two", "What could be carried here");
+  }
+
+  @Test
+  void the_list_leads_to_each_clash() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/clashes", "clashes", InventedClash.list(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules()
+        .says("Saturday 5 December", "Must be mended · Holy Trinity, Tollbridge");
+  }
+
+  @Test
+  void a_span_without_a_clash_says_so() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/clashes", "clashes-none", InventedClash.none(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules().says("Nothing stands in the way.").keepsSilentOn("must be mended");
+  }
+}
