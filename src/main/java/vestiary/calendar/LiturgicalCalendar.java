@@ -3,46 +3,119 @@ package vestiary.calendar;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The calendar of one church. */
+/**
+ * The calendar of one church: what is celebrated on a date, in which colour, and which Masses may
+ * be said. It holds no clock and no time zone: dates and times are those of the church.
+ *
+ * <p>Results follow the norms now in force; from 2008 on they are exact, before that a transfer may
+ * have gone elsewhere under older rules. A celebration is absent in years before it stood in the
+ * calendar. Safe for use by many threads; a year is worked out once.
+ *
+ * <p>Source: Universal Norms on the Liturgical Year and the Calendar (UNLY); General Instruction of
+ * the Roman Missal (GIRM) 346, 355, 371 to 381.
+ */
 public final class LiturgicalCalendar {
 
+  /** The first date there are answers for, 1 January 1970. */
   public static final LocalDate FIRST = LocalDate.of(1970, 1, 1);
+
+  /** The last date there are answers for, 31 December 2300. */
   public static final LocalDate LAST = LocalDate.of(2300, 12, 31);
 
-  private LiturgicalCalendar() {}
+  private final ChurchCalendar church;
+  private final YearBuilder builder;
+  private final MassRulings rulings;
+  private final Map<Integer, List<Day>> years = new ConcurrentHashMap<>();
 
+  private LiturgicalCalendar(ChurchCalendar church) {
+    this.church = church;
+    this.builder = new YearBuilder(church);
+    this.rulings = new MassRulings(church);
+  }
+
+  /** The calendars that can be chosen, the general one first. */
   public static List<OfferedCalendar> offered() {
-    throw new UnsupportedOperationException();
+    return OfferedCalendars.all();
   }
 
+  /**
+   * The calendar of a church with this title and dedication.
+   *
+   * @param propers none for a chapel without a title of its own
+   * @throws IllegalArgumentException if no calendar or no celebration has the id given
+   */
   public static LiturgicalCalendar of(CalendarSettings settings, List<Proper> propers) {
-    throw new UnsupportedOperationException();
+    return new LiturgicalCalendar(new ChurchCalendar(settings, propers));
   }
 
+  /**
+   * @throws IllegalArgumentException if the date is before {@link #FIRST} or after {@link #LAST}
+   */
   public Day day(LocalDate date) {
-    throw new UnsupportedOperationException();
+    if (date.isBefore(FIRST) || date.isAfter(LAST)) {
+      throw new IllegalArgumentException(
+          "The calendar reaches from " + FIRST + " to " + LAST + ", not to " + date + ".");
+    }
+    List<Day> year = years.computeIfAbsent(date.getYear(), y -> List.copyOf(builder.build(y)));
+    return year.get(date.getDayOfYear() - 1);
   }
 
+  /**
+   * The days from the first to the last, both included, in order; empty if last is before first.
+   *
+   * @throws IllegalArgumentException as {@link #day}
+   */
   public List<Day> days(LocalDate first, LocalDate last) {
-    throw new UnsupportedOperationException();
+    List<Day> days = new ArrayList<>();
+    for (LocalDate date = first; !date.isAfter(last); date = date.plusDays(1)) days.add(day(date));
+    return List.copyOf(days);
   }
 
+  /** The celebration with this id in the tables of this church, whatever day it falls on. */
   public Optional<Celebration> find(String celebrationId) {
-    throw new UnsupportedOperationException();
+    return church.find(celebrationId).map(Entry::celebration);
   }
 
+  /**
+   * The Mass that is said at this hour when none was chosen: {@code ANTICIPATED} on an evening that
+   * belongs to tomorrow, from Holy Thursday evening to the Vigil the Triduum's own liturgies,
+   * otherwise the Mass of the day. Whether that may be said then is for {@link #ruling}.
+   *
+   * @param anticipatedFrom the hour from which an evening counts, as the diocese sets it
+   * @throws IllegalArgumentException as {@link #day}
+   */
   public MassKind kindAt(LocalDateTime start, LocalTime anticipatedFrom) {
-    throw new UnsupportedOperationException();
+    return MassTimes.kindAt(day(start.toLocalDate()), start.toLocalTime(), anticipatedFrom);
   }
 
+  /**
+   * The date whose celebration the Mass takes: the next one for an anticipated Mass and for the
+   * Easter Vigil, unless that begins before dawn on Easter Sunday itself.
+   *
+   * @throws IllegalArgumentException as {@link #day}
+   */
   public LocalDate liturgicalDate(LocalDateTime start, MassKind kind) {
-    throw new UnsupportedOperationException();
+    return MassTimes.liturgicalDate(start, kind, day(start.toLocalDate()));
   }
 
+  /**
+   * Whether this Mass may be said, and which celebrations and colours are lawful for it. A Mass
+   * that may not be said has the options of the day.
+   *
+   * @param votiveOf what a votive or needs Mass is of, by id ({@code holy-spirit}, {@code famine},
+   *     a celebration), or empty
+   * @param leave whose judgement or order is recorded with it
+   * @throws IllegalArgumentException as {@link #day}, also when the day it belongs to is too late
+   */
   public MassRuling ruling(LocalDateTime start, MassKind kind, String votiveOf, Leave leave) {
-    throw new UnsupportedOperationException();
+    Day date = day(start.toLocalDate());
+    Day day = day(liturgicalDate(start, kind));
+    return rulings.of(new MassRequest(kind, votiveOf, leave), date, day);
   }
 }

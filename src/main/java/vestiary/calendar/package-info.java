@@ -1,2 +1,8 @@
-/** TO BE WRITTEN by the owner of this package. */
+/**
+ * From a date and a church's calendar to the celebrations, their colours and the Masses that may be
+ * said: the norms of the Roman Rite as a pure function, with its tables under {@code
+ * resources/calendar}. It knows no clock, no parish, no vestment and no person; it reads nothing
+ * but its own tables. Start at {@link vestiary.calendar.LiturgicalCalendar}, then {@code
+ * YearBuilder}.
+ */
 package vestiary.calendar;

@@ -1,0 +1,40 @@
+package vestiary.calendar;
+
+/** Why a Mass takes its colours, and the norm. */
+final class MassColourReasons {
+
+  private MassColourReasons() {}
+
+  static String sentence(MassKind kind) {
+    return switch (kind) {
+      case FUNERAL, FUNERAL_OUTSIDE_MASS, DEAD_ANNIVERSARY, DEAD ->
+          "The colours for the dead, as the bishops' conference allows them.";
+      case CONFIRMATION -> "The ritual Mass of confirmation is red or white.";
+      case BAPTISM -> "The ritual Mass of baptism is white; on a Sunday the Sunday's colour too.";
+      case ANOINTING -> "The Mass with anointing is white; on a Sunday the Sunday's colour too.";
+      case WEDDING -> "The ritual Mass of marriage is white.";
+      case VOTIVE -> "The colour that suits the votive Mass, or that of the day or season.";
+      case VARIOUS_NEEDS ->
+          "The colour of the day or season, and violet where the Mass is penitential.";
+      case PROCESSION -> "The colour of the day, or white.";
+      case BENEDICTION -> "White, for the Holy Eucharist.";
+      case GOOD_FRIDAY -> "Red, for the Passion of the Lord.";
+      case CHRISM, LORDS_SUPPER, EASTER_VIGIL -> "White, as this Mass has its own colour.";
+      case OF_THE_DAY, ANTICIPATED, OTHER -> "The colour of the day.";
+      default -> "The ritual Mass is white.";
+    };
+  }
+
+  static String source(MassKind kind) {
+    return switch (kind) {
+      case FUNERAL, FUNERAL_OUTSIDE_MASS, DEAD_ANNIVERSARY, DEAD -> "GIRM 346 d, e";
+      case WEDDING -> "Order of Celebrating Matrimony 34";
+      case ANOINTING -> "Pastoral Care of the Sick 134";
+      case VOTIVE, VARIOUS_NEEDS -> "GIRM 347";
+      case GOOD_FRIDAY -> "Roman Missal, Good Friday 5";
+      case OF_THE_DAY, ANTICIPATED, OTHER -> "GIRM 346";
+      case PROCESSION, BENEDICTION -> "common practice";
+      default -> "Roman Missal, rubrics of this Mass; GIRM 347";
+    };
+  }
+}

@@ -1,0 +1,25 @@
+package vestiary.calendar;
+
+import java.util.Objects;
+
+/**
+ * The Mass that is asked about.
+ *
+ * @param votiveOf what a votive or needs Mass is of, or empty
+ */
+record MassRequest(MassKind kind, String votiveOf, Leave leave) {
+
+  MassRequest {
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(votiveOf);
+    Objects.requireNonNull(leave);
+  }
+
+  MassColumn column() {
+    return MassColumn.of(kind, leave);
+  }
+
+  boolean isVotive() {
+    return kind == MassKind.VOTIVE;
+  }
+}

@@ -1,0 +1,95 @@
+package vestiary.calendar;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Moves every solemnity that meets a higher day to a free one, all of a year together.
+ *
+ * <p>In 2008 Saint Joseph fell in Holy Week and went back to Saturday 15 March, and the
+ * Annunciation fell in the Easter octave and went on to Monday 31 March. Source: UNLY 5, 56, 60;
+ * Notitiae 26 (1990) 160 and 42 (2006) 96; note of the Congregation for Divine Worship of 11 May
+ * 2020.
+ */
+final class Transfers {
+
+  private static final String NEXT_FREE_DAY = "UNLY 60";
+  private final YearOutline year;
+  private final YearPlan plan;
+  private final CalendarNorms norms;
+
+  Transfers(YearPlan plan, CalendarNorms norms) {
+    this.year = plan.year();
+    this.plan = plan;
+    this.norms = norms;
+  }
+
+  void apply() {
+    norms.keptOnSundayBeside().forEach(this::moveToTheSundayBeside);
+    moveJosephOutOfHolyWeek();
+    moveAnnunciationPastTheOctave();
+    moveTheBaptistBeforeTheSacredHeart();
+    impeded().forEach(this::moveToNextFreeDay);
+  }
+
+  /** England and Wales: Saturday 15 August 2026 is kept on Sunday 16 August. */
+  private void moveToTheSundayBeside(String id) {
+    int day = plan.dayOf(id);
+    if (day == 0 || year.sundayBeside(day) == day) return;
+    plan.move(id, day, year.sundayBeside(day), norms.offered().name().english() + ", holy days");
+  }
+
+  private void moveJosephOutOfHolyWeek() {
+    int day = plan.dayOf("joseph-spouse-of-mary");
+    if (isWithin(day, year.easter() - 7, year.easter() - 1)) {
+      plan.move("joseph-spouse-of-mary", day, year.easter() - 8, "Notitiae 42 (2006) 96");
+    }
+  }
+
+  private void moveAnnunciationPastTheOctave() {
+    int day = plan.dayOf("annunciation");
+    if (isWithin(day, year.easter() - 7, year.easter() + 7)) {
+      plan.move("annunciation", day, year.easter() + 8, NEXT_FREE_DAY);
+    }
+  }
+
+  private void moveTheBaptistBeforeTheSacredHeart() {
+    int day = plan.dayOf("nativity-of-john-the-baptist");
+    if (day == plan.dayOf("sacred-heart")) {
+      plan.move(
+          "nativity-of-john-the-baptist",
+          day,
+          day - 1,
+          "Congregation for Divine Worship, note of 11 May 2020");
+    }
+  }
+
+  /** Solemnities that do not prevail on their day, the highest first. */
+  private List<Impeded> impeded() {
+    List<Impeded> impeded = new ArrayList<>();
+    for (int day = 1; day <= year.length(); day++) {
+      List<Entry> entries = plan.on(day);
+      for (int i = 0; i < entries.size(); i++) {
+        Entry entry = entries.get(i);
+        if (entry.rank() == Rank.SOLEMNITY && plan.prevailing(day) != entry.celebration()) {
+          impeded.add(new Impeded(entry, day));
+        }
+      }
+    }
+    impeded.sort(Comparator.comparing(i -> i.entry().precedence()));
+    return impeded;
+  }
+
+  private void moveToNextFreeDay(Impeded impeded) {
+    int day = impeded.day() + 1;
+    while (plan.prevailing(day).precedence().number() <= 8) day++;
+    plan.move(impeded.entry().id(), impeded.day(), day, NEXT_FREE_DAY);
+  }
+
+  private static boolean isWithin(int day, int first, int last) {
+    return first <= day && day <= last;
+  }
+
+  private record Impeded(Entry entry, int day) {}
+}

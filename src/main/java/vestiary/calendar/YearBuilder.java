@@ -1,0 +1,68 @@
+package vestiary.calendar;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** One civil year of one church: every day, in order. */
+final class YearBuilder {
+
+  private final ChurchCalendar church;
+  private final ObligationRules obligation;
+  private final EveningRules evenings;
+
+  YearBuilder(ChurchCalendar church) {
+    this.church = church;
+    this.obligation = new ObligationRules(church.norms());
+    this.evenings = new EveningRules(church.settings().eveningRule());
+  }
+
+  List<Day> build(int year) {
+    YearPlan plan = plan(year);
+    DayChoices choices = new DayChoices(plan);
+    List<Day> days = new ArrayList<>(plan.year().length());
+    DayChoice choice = choices.on(1);
+    EveningRules.Eve today = eve(choice, plan.year());
+    for (int day = 1; day <= plan.year().length(); day++) {
+      DayChoice next = day < plan.year().length() ? choices.on(day + 1) : null;
+      EveningRules.Eve tomorrow = next == null ? newYear(year + 1) : eve(next, plan.year());
+      days.add(day(choice, plan, today.obliges(), evenings.between(today, tomorrow)));
+      choice = next;
+      today = tomorrow;
+    }
+    return days;
+  }
+
+  private YearPlan plan(int year) {
+    YearPlan plan = YearPlan.of(YearOutline.of(year, church.norms(), church.settings()), church);
+    new Transfers(plan, church.norms()).apply();
+    return plan;
+  }
+
+  private static Day day(DayChoice choice, YearPlan plan, boolean obliges, Evening evening) {
+    int day = choice.day();
+    TemporalCycle seasons = plan.seasons();
+    return new Day(
+        plan.year().date(day),
+        seasons.season(day),
+        seasons.week(day),
+        SundayCycle.of(seasons.liturgicalYear(day)),
+        WeekdayCycle.of(seasons.liturgicalYear(day)),
+        obliges,
+        choice.celebrations(),
+        choice.omitted(),
+        evening,
+        DayReasons.of(choice));
+  }
+
+  private EveningRules.Eve eve(DayChoice choice, YearOutline year) {
+    return new EveningRules.Eve(
+        choice.kept(), year.isSunday(choice.day()), obligation.obliges(choice, year));
+  }
+
+  /** Nothing stands above Mary, Mother of God, on 1 January, so the next year need not be built. */
+  private EveningRules.Eve newYear(int year) {
+    YearOutline outline = YearOutline.of(year, church.norms(), church.settings());
+    Celebration kept = church.find("mary-mother-of-god").orElseThrow().celebration();
+    return eve(new DayChoice(1, List.of(kept), List.of(), false), outline);
+  }
+}

@@ -1,0 +1,117 @@
+package vestiary.calendar;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Which celebrations fall on which day of one year, while the year is being worked out. */
+final class YearPlan {
+
+  private final YearOutline year;
+  private final TemporalCycle seasons;
+  private final List<Entry>[] entries;
+  private final List<Omission>[] moved;
+  private final boolean[] transferredHere;
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private YearPlan(YearOutline year, TemporalCycle seasons) {
+    this.year = year;
+    this.seasons = seasons;
+    this.entries = new List[year.length() + 1];
+    this.moved = new List[year.length() + 1];
+    this.transferredHere = new boolean[year.length() + 1];
+  }
+
+  /** Every celebration on its own day; nothing is transferred yet. */
+  static YearPlan of(YearOutline year, ChurchCalendar church) {
+    Entry[] daysOfTheSeason = new Entry[year.length() + 1];
+    YearPlan plan = new YearPlan(year, new TemporalCycle(year, daysOfTheSeason));
+    for (Entry entry : church.entriesIn(year.year())) {
+      int day = entry.when().dayIn(year);
+      if (day == 0 || entry.isSeparateMass()) continue;
+      if (entry.isDayOfTheSeason()) {
+        daysOfTheSeason[day] = entry;
+      } else {
+        plan.lay(day, entry);
+      }
+    }
+    return plan;
+  }
+
+  YearOutline year() {
+    return year;
+  }
+
+  TemporalCycle seasons() {
+    return seasons;
+  }
+
+  /** What is laid over the day of the season, in no order. */
+  List<Entry> on(int day) {
+    return entries[day] == null ? List.of() : entries[day];
+  }
+
+  /** What was on this day and went to another, in no order. */
+  List<Omission> movedFrom(int day) {
+    return moved[day] == null ? List.of() : moved[day];
+  }
+
+  /** Whether this day's celebration came from another day. */
+  boolean isTransferredTo(int day) {
+    return transferredHere[day];
+  }
+
+  /** What stands highest on this day. */
+  Celebration prevailing(int day) {
+    Celebration highest = seasons.day(day);
+    List<Entry> laid = on(day);
+    for (int i = 0; i < laid.size(); i++) {
+      Celebration other = laid.get(i).celebration();
+      if (highest == null || other.precedence().isBefore(highest.precedence())) highest = other;
+    }
+    return highest;
+  }
+
+  /** The day this celebration stands on, or 0. */
+  int dayOf(String id) {
+    for (int day = 1; day <= year.length(); day++) {
+      if (find(id, day) != null) return day;
+    }
+    return 0;
+  }
+
+  /** Takes a celebration to another day and says so on the first. */
+  void move(String id, int from, int to, String source) {
+    Entry entry = find(id, from);
+    String prevailing = prevailingBeside(entry, from);
+    entries[from].remove(entry);
+    lay(to, entry);
+    transferredHere[to] = true;
+    String reason = prevailing + "; it is kept on " + Dates.spelled(year.date(to)) + ".";
+    leave(from, new Omission(id, entry.celebration().name(), reason, source));
+  }
+
+  private void lay(int day, Entry entry) {
+    if (entries[day] == null) entries[day] = new ArrayList<>(3);
+    entries[day].add(entry);
+  }
+
+  private void leave(int day, Omission omission) {
+    if (moved[day] == null) moved[day] = new ArrayList<>(1);
+    moved[day].add(omission);
+  }
+
+  private Entry find(String id, int day) {
+    List<Entry> laid = on(day);
+    for (int i = 0; i < laid.size(); i++) {
+      if (laid.get(i).id().equals(id)) return laid.get(i);
+    }
+    return null;
+  }
+
+  private String prevailingBeside(Entry entry, int day) {
+    Celebration prevailing = prevailing(day);
+    return prevailing == entry.celebration()
+        ? "On a Saturday or a Monday a holy day goes to the Sunday beside it"
+        : prevailing.name().english() + " prevails on this day";
+  }
+}
