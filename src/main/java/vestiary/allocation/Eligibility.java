@@ -59,19 +59,6 @@ final class Eligibility {
     return pieces;
   }
 
-  boolean isWithin(int need, BitSet set) {
-    BitSet beyond = (BitSet) serving[need].clone();
-    beyond.andNot(set);
-    return beyond.isEmpty();
-  }
-
-  /** All pieces and labels of several needs. */
-  BitSet union(Iterable<Integer> needs) {
-    BitSet all = new BitSet();
-    needs.forEach(need -> all.or(serving[need]));
-    return all;
-  }
-
   /**
    * The needs that share a piece with the first, with one that shares a piece with it, and so on.
    */
