@@ -1,14 +1,45 @@
 package vestiary.allocation;
 
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.vesting.Need;
+import vestiary.vesting.PieceKind;
 
-/** Finds where needs are more than the pieces that can serve them in time. */
+/**
+ * Finds where needs are more than the pieces that can serve them in time. Each kind of piece is
+ * counted by itself: a set is but a label here.
+ *
+ * <p>Every finding is a proof by counting: its needs all clash, and are more than the pieces that
+ * serve any of them. Where no such set exists nothing is found, although in rare cases (about one
+ * in two hundred of those short, on random examples) the pieces still do not suffice.
+ */
 public final class ClashCheck {
+
+  private static final Comparator<Shortage> CANONICAL =
+      Comparator.comparing((Shortage shortage) -> shortage.needs().get(0))
+          .thenComparing(Shortage::level)
+          .thenComparing(Shortage::needed);
 
   private ClashCheck() {}
 
-  /** All findings of a span, in order of time. */
+  /**
+   * All findings of a span, by start of the first Mass, church, role and kind; the same for the
+   * same span, in whatever order it is given. Empty if nothing falls short.
+   */
   public static List<Shortage> find(Span span) {
-    throw new UnsupportedOperationException("not yet written");
+    Map<PieceKind, List<Need>> byKind =
+        span.needs().stream()
+            .sorted()
+            .collect(
+                Collectors.groupingBy(
+                    Need::kind, () -> new EnumMap<>(PieceKind.class), Collectors.toList()));
+    Stream<Shortage> all =
+        byKind.entrySet().stream()
+            .flatMap(kind -> new KindCheck(kind.getKey(), kind.getValue(), span).find().stream());
+    return Supersession.apply(all.toList()).stream().sorted(CANONICAL).toList();
   }
 }

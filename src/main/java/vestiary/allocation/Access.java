@@ -1,0 +1,53 @@
+package vestiary.allocation;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import vestiary.vesting.Away;
+import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+
+/**
+ * Whether a piece can be at a Mass from set-out to clearance, its colour left aside. It comes from
+ * its home, whenever that takes it to leave, and an absence begins and ends there.
+ */
+final class Access {
+
+  private final Journeys journeys;
+
+  Access(Journeys journeys) {
+    this.journeys = journeys;
+  }
+
+  /** What keeps the piece from the Mass; empty if nothing does. */
+  Optional<NotServing> findHindrance(Piece piece, Need need) {
+    boolean travels = !piece.home().equals(need.church());
+    if (travels && piece.staysHome()) {
+      return Optional.of(new NotServing(piece, Hindrance.STAYS_HOME, List.of()));
+    }
+    if (journeys.seconds(piece.home(), need.church()) == Journeys.NO_WAY) {
+      return Optional.of(new NotServing(piece, Hindrance.NO_JOURNEY, List.of()));
+    }
+    if (piece.away().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Away> inTheWay =
+        piece.away().stream()
+            .filter(away -> isInTheWay(away, piece, need))
+            .sorted(Comparator.comparing(Away::from))
+            .toList();
+    return inTheWay.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new NotServing(piece, Hindrance.AWAY, inTheWay));
+  }
+
+  private boolean isInTheWay(Away away, Piece piece, Need need) {
+    long there = journeys.seconds(piece.home(), need.church());
+    long back = journeys.seconds(need.church(), piece.home());
+    boolean backBefore =
+        Seconds.ceiling(away.until()) + there <= Seconds.floor(need.window().setOut());
+    boolean leavesAfter =
+        Seconds.ceiling(need.window().cleared()) + back <= Seconds.floor(away.from());
+    return !backBefore && !leavesAfter;
+  }
+}

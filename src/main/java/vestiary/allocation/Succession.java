@@ -1,0 +1,157 @@
+package vestiary.allocation;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.Need;
+import vestiary.vesting.Window;
+
+/**
+ * Which of the needs one piece can serve one after the other; needs are named by their place in the
+ * list. Between churches the piece must be cleared and carried by the next set-out. In one church
+ * it stays out: the end of one Mass and a turn by the start of the next will do. Touching is
+ * enough.
+ *
+ * <p>This is a partial order. Journeys closed under shortest ways make it transitive between
+ * churches. Within a church it takes set-outs, and likewise clearances, that do not run against the
+ * order of the Masses: a set-out of 60 minutes right after a Mass of 30 would begin before that
+ * Mass's own, and a piece could be in time for both in turn and yet too late for the second alone.
+ * Such a set-out is capped at the earlier Mass's, such a clearance at the later one's; without any,
+ * nothing is capped. The condition holds wherever length, turn and the earlier set-out together
+ * reach the later set-out, and the same for clearances.
+ *
+ * <p>Source: R. P. Dilworth, "A decomposition theorem for partially ordered sets" (1950), for what
+ * the order is used for; the turn: common practice, no source.
+ */
+final class Succession {
+
+  private final long[][] journeys;
+  private final int[] church;
+  private final int[] slot;
+  private final long[] setOut;
+  private final long[] start;
+  private final long[] end;
+  private final long[] cleared;
+  private final long turn;
+
+  Succession(List<Need> needs, Journeys known, Duration turn) {
+    List<Window> windows = needs.stream().map(Need::window).toList();
+    this.church = new int[needs.size()];
+    this.slot = new int[needs.size()];
+    this.setOut = windows.stream().mapToLong(w -> Seconds.floor(w.setOut())).toArray();
+    this.start = windows.stream().mapToLong(w -> Seconds.floor(w.start())).toArray();
+    this.end = windows.stream().mapToLong(w -> Seconds.ceiling(w.end())).toArray();
+    this.cleared = windows.stream().mapToLong(w -> Seconds.ceiling(w.cleared())).toArray();
+    this.turn = turn.toSeconds();
+    this.journeys = matrix(number(needs), known);
+    capAll();
+  }
+
+  /** Whether a piece that served the one can serve the other next. */
+  boolean precedes(int one, int other) {
+    if (church[one] == church[other] && end[one] + turn <= start[other]) {
+      return true;
+    }
+    return cleared[one] + journeys[church[one]][church[other]] <= setOut[other];
+  }
+
+  /** Whether no piece can serve both. */
+  boolean clash(int one, int other) {
+    return !precedes(one, other) && !precedes(other, one);
+  }
+
+  /** The same number for needs of one church and window. */
+  int slot(int need) {
+    return slot[need];
+  }
+
+  long setOut(int need) {
+    return setOut[need];
+  }
+
+  long cleared(int need) {
+    return cleared[need];
+  }
+
+  /**
+   * The longest journey between churches of the needs, {@link Journeys#NO_WAY} if one is missing.
+   */
+  long longestJourney(int[] needs) {
+    int[] places = IntStream.of(needs).map(need -> church[need]).distinct().toArray();
+    return IntStream.of(places)
+        .mapToLong(a -> IntStream.of(places).mapToLong(b -> journeys[a][b]).max().orElse(0))
+        .max()
+        .orElse(0);
+  }
+
+  private List<ChurchId> number(List<Need> needs) {
+    Map<ChurchId, Integer> churches = new HashMap<>();
+    Map<Map.Entry<ChurchId, Window>, Integer> slots = new HashMap<>();
+    for (int need = 0; need < church.length; need++) {
+      ChurchId place = needs.get(need).church();
+      church[need] = churches.computeIfAbsent(place, unknown -> churches.size());
+      slot[need] =
+          slots.computeIfAbsent(
+              Map.entry(place, needs.get(need).window()), unknown -> slots.size());
+    }
+    return churches.entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private static long[][] matrix(List<ChurchId> churches, Journeys known) {
+    return churches.stream()
+        .map(from -> churches.stream().mapToLong(to -> known.seconds(from, to)).toArray())
+        .toArray(long[][]::new);
+  }
+
+  private void capAll() {
+    IntStream.range(0, church.length)
+        .boxed()
+        .collect(Collectors.groupingBy(need -> church[need]))
+        .values()
+        .forEach(
+            needs -> {
+              capSetOuts(needs);
+              capClearances(needs);
+            });
+  }
+
+  private void capSetOuts(List<Integer> needs) {
+    PriorityQueue<Integer> running = new PriorityQueue<>(Comparator.comparing(n -> end[n]));
+    long[] own = setOut.clone();
+    long latest = Long.MIN_VALUE;
+    for (int need : sorted(needs, Comparator.comparing(n -> start[n]))) {
+      while (!running.isEmpty() && end[running.peek()] + turn <= start[need]) {
+        latest = Math.max(latest, own[running.poll()]);
+      }
+      setOut[need] = Math.max(own[need], latest);
+      running.add(need);
+    }
+  }
+
+  private void capClearances(List<Integer> needs) {
+    PriorityQueue<Integer> later =
+        new PriorityQueue<>(Comparator.comparing((Integer n) -> start[n]).reversed());
+    long[] own = cleared.clone();
+    long earliest = Long.MAX_VALUE;
+    for (int need : sorted(needs, Comparator.comparing((Integer n) -> end[n]).reversed())) {
+      while (!later.isEmpty() && end[need] + turn <= start[later.peek()]) {
+        earliest = Math.min(earliest, own[later.poll()]);
+      }
+      cleared[need] = Math.min(own[need], earliest);
+      later.add(need);
+    }
+  }
+
+  private static List<Integer> sorted(List<Integer> needs, Comparator<Integer> order) {
+    return needs.stream().sorted(order).toList();
+  }
+}

@@ -1,0 +1,48 @@
+package vestiary.allocation;
+
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import vestiary.vesting.Need;
+import vestiary.vesting.Role;
+
+/**
+ * Which needs of a finding go without, so that those who weigh most are served: principal
+ * celebrants first, then ministers, deacons and concelebrants; among like ones where a piece is at
+ * home, then the earlier Mass, then canonical order. Common practice, no source.
+ */
+final class Unserved {
+
+  private static final Map<Role, Integer> WEIGHT =
+      Map.of(Role.PRINCIPAL, 0, Role.MINISTER, 1, Role.DEACON, 2, Role.CONCELEBRANT, 3);
+
+  private Unserved() {}
+
+  /**
+   * Those who go without, in canonical order.
+   *
+   * @param set needs that all clash, so that each piece serves but one of them
+   * @param serving for each need, the pieces that serve it
+   * @param atHome for each need, those of its own church
+   */
+  static List<Need> of(
+      List<Integer> set, List<Need> needs, List<BitSet> serving, List<BitSet> atHome) {
+    Comparator<Integer> order =
+        Comparator.comparing((Integer need) -> WEIGHT.get(needs.get(need).role()))
+            .thenComparing(need -> atHome.get(need).isEmpty())
+            .thenComparing(need -> needs.get(need).window().start())
+            .thenComparing(need -> needs.get(need));
+    List<Integer> ordered = set.stream().sorted(order).toList();
+    int[][] pieces =
+        ordered.stream().map(need -> serving.get(need).stream().toArray()).toArray(int[][]::new);
+    int rights = ordered.stream().mapToInt(need -> serving.get(need).length()).max().orElse(0);
+    Matching matching = Matching.inOrder(pieces, rights);
+    return IntStream.range(0, ordered.size())
+        .filter(place -> !matching.isMatched(place))
+        .mapToObj(place -> needs.get(ordered.get(place)))
+        .sorted()
+        .toList();
+  }
+}
