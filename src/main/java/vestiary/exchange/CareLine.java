@@ -1,0 +1,76 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Days on which a piece or a set cannot be used, as a line gives them.
+ *
+ * @param line physical line in the file
+ * @param piece code of the piece; empty if a set is meant
+ * @param set code of the set; empty if a piece is meant
+ * @param from first day it is away
+ * @param to last day it is away, {@link LocalDate#MAX} until further notice
+ * @param due day it was promised back, {@link LocalDate#MAX} if left out
+ */
+record CareLine(
+    int line,
+    String piece,
+    String set,
+    LocalDate from,
+    LocalDate to,
+    LocalDate due,
+    String reason) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          optional("piece", "Code of the piece; a line has either a piece or a set"),
+          optional("set", "Code of the set, for all its pieces"),
+          required("from", "First day it is away"),
+          optional("to", "Last day it is away; empty is until further notice"),
+          optional("due", "Day it was promised back, where it is still awaited"),
+          required("reason", "Why, in words"));
+
+  static Reading<CareLine> read(byte[] file, DateWords words) {
+    return CsvTable.parse(file, ImportWhat.CARE)
+        .read(line -> parse(line, words))
+        .unique("from", CareLine::line, CareLine::start);
+  }
+
+  static Reading<CareLine> parse(CsvLine line, DateWords words) {
+    Cells cells = new Cells(line, COLUMNS);
+    Optional<LocalDate> from = cells.date("from", words, "");
+    CareLine care =
+        new CareLine(
+            cells.number(),
+            cells.name("piece", Form.CODE),
+            cells.name("set", Form.CODE),
+            from.orElse(LocalDate.MIN),
+            cells.date("to", words, "").orElse(LocalDate.MAX),
+            cells.date("due", words, "").orElse(LocalDate.MAX),
+            cells.text("reason"));
+    check(cells, care);
+    Reading<CareLine> reading = cells.reading(() -> care);
+    return reading.isGood() && from.isEmpty() ? Reading.nothing() : reading;
+  }
+
+  private static void check(Cells cells, CareLine care) {
+    if (cells.has("piece") == cells.has("set")) {
+      cells.refuse("piece", "Fill in either the column piece or the column set.");
+    }
+    if (care.to().isBefore(care.from())) {
+      cells.refuse("to", "Write a day on or after the first, " + cells.text("from") + ".");
+    }
+    if (care.due().isBefore(care.from())) {
+      cells.refuse("due", "Write a day on or after the first, " + cells.text("from") + ".");
+    }
+  }
+
+  private List<String> start() {
+    return List.of("%s%s from %s".formatted(piece, set, from));
+  }
+}

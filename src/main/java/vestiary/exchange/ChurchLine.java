@@ -1,0 +1,126 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
+
+/**
+ * A church, as a line gives it.
+ *
+ * @param line physical line in the file
+ * @param titular id of a celebration of the calendar, empty if left out
+ * @param titularDay month and day such as 09-19 where the calendar has no such celebration, or
+ *     empty
+ * @param titularColour colour of that celebration, empty with titularDay
+ * @param dedication {@link LocalDate#MIN} if left out
+ * @param latitude degrees north, not a number if left out; likewise longitude, degrees east
+ * @param seats {@link Cells#NOT_SAID} if left out
+ * @param stocktaken {@link LocalDate#MIN} if left out
+ */
+record ChurchLine(
+    int line,
+    String slug,
+    String name,
+    String parish,
+    String place,
+    String title,
+    String titular,
+    String titularDay,
+    String titularColour,
+    LocalDate dedication,
+    int setOutMinutes,
+    int clearanceMinutes,
+    double latitude,
+    double longitude,
+    int seats,
+    LocalDate stocktaken,
+    String note) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          required("slug", "Short name of the church in addresses, for example ht"),
+          required("name", "Name people use"),
+          required("parish", "Name of the parish; made if it is new"),
+          required("place", "Town or village"),
+          required("title", "Title of the church in full"),
+          optional(
+              "titular",
+              "Id of the celebration of the title in the calendar, for example trinity-sunday"),
+          optional(
+              "titularDay",
+              "Month and day of the title, for example 09-19, where the calendar has no such celebration"),
+          optional("titularColour", "Colour of that celebration; goes with titularDay"),
+          optional("dedication", "Date the church was dedicated"),
+          required("setOutMinutes", "Minutes before Mass by which vestments are set out, 0 to 240"),
+          required("clearanceMinutes", "Minutes after Mass until vestments are put away, 0 to 240"),
+          optional("latitude", "Degrees north, -90 to 90; goes with longitude"),
+          optional("longitude", "Degrees east, -180 to 180; goes with latitude"),
+          optional("seats", "Number of seats, 1 to 20000"),
+          optional("stocktaken", "Date of the last stocktaking"),
+          optional("note", "Anything worth knowing"));
+
+  private static final int FIRST_DEDICATION = 300;
+
+  static Reading<ChurchLine> read(byte[] file) {
+    return CsvTable.parse(file, ImportWhat.CHURCHES)
+        .read(ChurchLine::parse)
+        .unique("slug", ChurchLine::line, line -> List.of(line.slug()));
+  }
+
+  static Reading<ChurchLine> parse(CsvLine line) {
+    Cells cells = new Cells(line, COLUMNS);
+    ChurchLine church =
+        new ChurchLine(
+            cells.number(),
+            cells.name("slug", Form.SLUG),
+            cells.text("name"),
+            cells.text("parish"),
+            cells.text("place"),
+            cells.text("title"),
+            cells.name("titular", Form.SLUG),
+            cells.text("titularDay"),
+            cells.word("titularColour", Words.COLOURS),
+            cells.date("dedication", FIRST_DEDICATION, LocalDate.MIN),
+            cells.number("setOutMinutes", Range.LEAD),
+            cells.number("clearanceMinutes", Range.LEAD),
+            cells.degrees("latitude", 90),
+            cells.degrees("longitude", 180),
+            cells.number("seats", Range.SEATS),
+            cells.date("stocktaken", IsoDate.FIRST_YEAR, LocalDate.MIN),
+            cells.text("note"));
+    checkTitle(cells);
+    checkPlace(cells);
+    return cells.reading(() -> church);
+  }
+
+  private static void checkTitle(Cells cells) {
+    if (cells.has("titularDay") && !isMonthAndDay(cells.text("titularDay"))) {
+      cells.refuse("titularDay", "Write month and day, for example 09-19.");
+    }
+    if (cells.has("titular") && cells.has("titularDay")) {
+      cells.refuse("titularDay", "Leave it empty where titular names a celebration.");
+    }
+    if (cells.has("titularDay") != cells.has("titularColour")) {
+      cells.refuse("titularColour", "Fill in titularDay and titularColour, or neither.");
+    }
+  }
+
+  private static boolean isMonthAndDay(String text) {
+    try {
+      MonthDay.parse("--" + text);
+      return true;
+    } catch (DateTimeException noMonthAndDay) {
+      return false;
+    }
+  }
+
+  private static void checkPlace(Cells cells) {
+    if (cells.has("latitude") != cells.has("longitude")) {
+      cells.refuse("longitude", "Fill in latitude and longitude, or neither.");
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.util.List;
+
+/**
+ * A journey between two churches, as a line gives it.
+ *
+ * @param line physical line in the file
+ * @param from slug of the church left
+ * @param to slug of the church reached, another one
+ * @param minutes minutes on the road
+ * @param oneWay whether the way back is not meant
+ */
+record JourneyLine(int line, String from, String to, int minutes, boolean oneWay) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          required("from", "Slug of the church left"),
+          required("to", "Slug of the church reached"),
+          required("minutes", "Minutes on the road, 1 to 600"),
+          optional("oneWay", "Whether the way back takes another time or is on a line of its own"));
+
+  static Reading<JourneyLine> read(byte[] file) {
+    return CsvTable.parse(file, ImportWhat.JOURNEYS)
+        .read(JourneyLine::parse)
+        .unique("to", JourneyLine::line, JourneyLine::ways);
+  }
+
+  static Reading<JourneyLine> parse(CsvLine line) {
+    Cells cells = new Cells(line, COLUMNS);
+    JourneyLine journey =
+        new JourneyLine(
+            cells.number(),
+            cells.name("from", Form.SLUG),
+            cells.name("to", Form.SLUG),
+            cells.number("minutes", Range.JOURNEY),
+            cells.flag("oneWay"));
+    if (cells.has("to") && journey.from().equals(journey.to())) {
+      cells.refuse("to", "Write another church than in the column from.");
+    }
+    return cells.reading(() -> journey);
+  }
+
+  private List<String> ways() {
+    String there = from + " to " + to;
+    return oneWay ? List.of(there) : List.of(there, to + " to " + from);
+  }
+}

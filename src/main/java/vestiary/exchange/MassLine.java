@@ -1,0 +1,147 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A dated Mass or other liturgy, as a line gives it. Texts that were left out are empty.
+ *
+ * @param line physical line in the file
+ * @param church slug of the church
+ * @param date local date, and time local time, at which it begins
+ * @param minutes length
+ * @param mass id of a {@link vestiary.calendar.MassKind}, empty where the calendar decides
+ * @param leave none, celebrant, rector or bishop
+ * @param celebration id of the chosen celebration of the day
+ * @param colour id of the chosen {@link vestiary.calendar.Colour}
+ * @param celebrant key of the principal celebrant, or of the minister who presides
+ * @param concelebrants number of them, those named included; likewise deacons
+ * @param concelebrating keys of the concelebrants who are known; assisting those of the deacons
+ * @param setOutMinutes {@link Cells#NOT_SAID} where the usual number holds
+ * @param replaces times of the regular Masses of that church and day that do not take place; where
+ *     there is none at such a time, nothing is asked
+ */
+record MassLine(
+    int line,
+    String church,
+    LocalDate date,
+    LocalTime time,
+    int minutes,
+    String mass,
+    String votiveOf,
+    String leave,
+    String celebration,
+    String colour,
+    String celebrant,
+    int concelebrants,
+    List<String> concelebrating,
+    int deacons,
+    List<String> assisting,
+    List<Bringing> brings,
+    int setOutMinutes,
+    List<LocalTime> replaces,
+    String note,
+    String intention) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          required("church", "Slug of the church"),
+          required("date", "Date on which it begins"),
+          required("time", "Local time at which it begins"),
+          required("minutes", "Length in minutes, 5 to 360"),
+          optional("mass", "Which Mass or other liturgy; empty leaves it to the calendar"),
+          optional("votiveOf", "What a votive Mass is of"),
+          optional(
+              "leave", "Whose leave a votive Mass rests on: none, celebrant, rector or bishop"),
+          optional("celebration", "Id of the chosen celebration; empty keeps the first of the day"),
+          optional("colour", "Chosen colour; empty leaves it to the Mass"),
+          optional("celebrant", "Key of the principal celebrant, or of the minister who presides"),
+          optional("concelebrants", "Number of concelebrants, 0 to 200; empty counts those named"),
+          optional(
+              "concelebrating", "Keys of those concelebrants who are known, with bars between"),
+          optional("deacons", "Number of deacons, 0 to 200; empty counts those named"),
+          optional("assisting", "Keys of those deacons who are known, with bars between"),
+          optional(
+              "brings",
+              "Who brings what of his own, for example principal:chasuble+stole, or concelebrant 2:alb"),
+          optional(
+              "setOutMinutes",
+              "Minutes before it by which vestments are set out, 0 to 240, where not as usual"),
+          optional(
+              "replaces",
+              "Times of the regular Masses of that church and day that this takes the place of, with bars between"),
+          optional("note", "Anything worth knowing"),
+          optional(
+              "intention",
+              "Intention; seen by the administrator, the pastor and the celebrant only"));
+
+  MassLine {
+    concelebrating = List.copyOf(concelebrating);
+    assisting = List.copyOf(assisting);
+    brings = List.copyOf(brings);
+    replaces = List.copyOf(replaces);
+  }
+
+  static Reading<MassLine> read(byte[] file, DateWords words) {
+    return CsvTable.parse(file, ImportWhat.MASSES)
+        .read(line -> parse(line, words))
+        .unique("time", MassLine::line, MassLine::start);
+  }
+
+  static Reading<MassLine> parse(CsvLine line, DateWords words) {
+    Cells cells = new Cells(line, COLUMNS);
+    String church = cells.name("church", Form.SLUG);
+    Optional<LocalDate> date = cells.date("date", words, church);
+    MassLine mass = of(cells, church, date.orElse(LocalDate.MIN));
+    checkNames(cells, mass);
+    Reading<MassLine> reading = cells.reading(() -> mass);
+    return reading.isGood() && date.isEmpty() ? Reading.nothing() : reading;
+  }
+
+  private static MassLine of(Cells cells, String church, LocalDate date) {
+    List<String> concelebrating = cells.names("concelebrating", Form.SLUG);
+    List<String> assisting = cells.names("assisting", Form.SLUG);
+    return new MassLine(
+        cells.number(),
+        church,
+        date,
+        cells.time("time"),
+        cells.number("minutes", Range.LENGTH),
+        cells.word("mass", Words.MASSES),
+        cells.text("votiveOf"),
+        cells.word("leave", Words.LEAVES),
+        cells.name("celebration", Form.SLUG),
+        cells.word("colour", Words.COLOURS),
+        cells.name("celebrant", Form.SLUG),
+        cells.number("concelebrants", Range.MINISTERS, concelebrating.size()),
+        concelebrating,
+        cells.number("deacons", Range.MINISTERS, assisting.size()),
+        assisting,
+        Bringing.parse(cells, "brings"),
+        cells.number("setOutMinutes", Range.LEAD),
+        cells.times("replaces"),
+        cells.text("note"),
+        cells.text("intention"));
+  }
+
+  private static void checkNames(Cells cells, MassLine mass) {
+    if (mass.concelebrants() < mass.concelebrating().size()) {
+      cells.refuse("concelebrants", "%d are named.".formatted(mass.concelebrating().size()));
+    }
+    if (mass.deacons() < mass.assisting().size()) {
+      cells.refuse("deacons", "%d are named.".formatted(mass.assisting().size()));
+    }
+    if (mass.concelebrating().contains(mass.celebrant())) {
+      cells.refuse("concelebrating", "The principal celebrant is not named here again.");
+    }
+  }
+
+  private List<String> start() {
+    return List.of("%s %s in %s".formatted(date, time, church));
+  }
+}

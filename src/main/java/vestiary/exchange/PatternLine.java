@@ -1,0 +1,80 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+
+/**
+ * A recurring Mass, as a line gives it.
+ *
+ * @param line physical line in the file
+ * @param church slug of the church
+ * @param rrule days on which it recurs, by RFC 5545, in capital letters: daily or rarer, its end if
+ *     any a date or a count
+ * @param starts first date on which the rule holds
+ * @param time local time at which Mass begins, the same in summer and winter
+ * @param minutes length
+ * @param celebrant key of the principal celebrant, empty if left out
+ * @param concelebrants number of them, 0 or more; likewise deacons
+ * @param mass id of a {@link vestiary.calendar.MassKind}, empty where the calendar decides
+ */
+record PatternLine(
+    int line,
+    String church,
+    String rrule,
+    LocalDate starts,
+    LocalTime time,
+    int minutes,
+    String celebrant,
+    int concelebrants,
+    int deacons,
+    String mass,
+    String note) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          required("church", "Slug of the church"),
+          required(
+              "rrule",
+              "Days on which the Mass recurs, as a rule of RFC 5545, for example FREQ=WEEKLY;BYDAY=SU"),
+          required("starts", "First date on which the rule holds"),
+          required("time", "Local time at which Mass begins"),
+          required("minutes", "Length in minutes, 5 to 360"),
+          optional("celebrant", "Key of the principal celebrant"),
+          optional("concelebrants", "Number of concelebrants, 0 to 200; empty is none"),
+          optional("deacons", "Number of deacons, 0 to 200; empty is none"),
+          optional("mass", "Which Mass is said; empty leaves it to the calendar"),
+          optional("note", "Anything worth knowing"));
+
+  static Reading<PatternLine> read(byte[] file) {
+    return CsvTable.parse(file, ImportWhat.PATTERNS)
+        .read(PatternLine::parse)
+        .unique("rrule", PatternLine::line, PatternLine::recurrence);
+  }
+
+  static Reading<PatternLine> parse(CsvLine line) {
+    Cells cells = new Cells(line, COLUMNS);
+    LocalDate starts = cells.date("starts", IsoDate.FIRST_YEAR, LocalDate.MIN);
+    PatternLine pattern =
+        new PatternLine(
+            cells.number(),
+            cells.name("church", Form.SLUG),
+            Recurrence.parse(cells, "rrule", starts),
+            starts,
+            cells.time("time"),
+            cells.number("minutes", Range.LENGTH),
+            cells.name("celebrant", Form.SLUG),
+            cells.number("concelebrants", Range.MINISTERS, 0),
+            cells.number("deacons", Range.MINISTERS, 0),
+            cells.word("mass", Words.MASSES),
+            cells.text("note"));
+    return cells.reading(() -> pattern);
+  }
+
+  private List<String> recurrence() {
+    return List.of("%s %s from %s in %s".formatted(rrule, time, starts, church));
+  }
+}

@@ -1,0 +1,114 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.util.List;
+
+/**
+ * A piece, as a line gives it. Texts that were left out are empty.
+ *
+ * @param line physical line in the file
+ * @param kind id of a kind of piece
+ * @param colours ids of the colours it may serve as, what it is first; none for albs and the like
+ * @param grade ferial, festive or solemn
+ * @param size length of the back in centimetres, or a maker's size
+ * @param set code of the set it belongs to
+ * @param home slug of the church where it is kept
+ * @param owner parish, diocese or person; empty is the parish of its home
+ * @param ownerPolicy freely, asking or never
+ */
+record PieceLine(
+    int line,
+    String code,
+    String kind,
+    List<String> colours,
+    String shade,
+    String grade,
+    String size,
+    String set,
+    String suit,
+    String home,
+    String owner,
+    String ownerPolicy,
+    String condition,
+    String place,
+    boolean staysHome,
+    String form,
+    String note) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          required("code", "Code on the label, for example HT-W1-C"),
+          required("kind", "What it is: see below"),
+          optional(
+              "colours",
+              "Colours it may serve as, with bars between; the first is what it is. Albs and the like have none"),
+          optional("shade", "Shade, for example advent (bluish violet) or lent (reddish)"),
+          optional("grade", "ferial, festive or solemn"),
+          optional(
+              "size", "Length of the back in centimetres, 20 to 300, or a maker's size such as L"),
+          optional("set", "Code of the set it belongs to"),
+          optional("suit", "Name of the suit its set belongs to"),
+          required("home", "Slug of the church where it is kept"),
+          optional(
+              "owner", "Parish, diocese or person that owns it; empty is the parish of its home"),
+          optional(
+              "ownerPolicy",
+              "Whether the owner lets it go: freely, asking or never; empty is freely"),
+          optional("condition", "Condition, for example good or worn"),
+          optional("place", "Where it lies in the sacristy"),
+          optional("staysHome", "Whether it never leaves its church"),
+          optional("form", "Cut, for example full or narrow"),
+          optional("note", "Anything worth knowing"));
+
+  PieceLine {
+    colours = List.copyOf(colours);
+  }
+
+  static Reading<PieceLine> read(byte[] file) {
+    return CsvTable.parse(file, ImportWhat.PIECES)
+        .read(PieceLine::parse)
+        .unique("code", PieceLine::line, line -> List.of(line.code()));
+  }
+
+  static Reading<PieceLine> parse(CsvLine line) {
+    Cells cells = new Cells(line, COLUMNS);
+    String policy = cells.word("ownerPolicy", Words.OWNER_POLICIES);
+    PieceLine piece =
+        new PieceLine(
+            cells.number(),
+            cells.name("code", Form.CODE),
+            cells.word("kind", Words.PIECE_KINDS),
+            cells.words("colours", Words.COLOURS),
+            cells.text("shade"),
+            cells.word("grade", Words.GRADES),
+            cells.text("size"),
+            cells.name("set", Form.CODE),
+            cells.text("suit"),
+            cells.name("home", Form.SLUG),
+            cells.text("owner"),
+            policy.isEmpty() ? "freely" : policy,
+            cells.text("condition"),
+            cells.text("place"),
+            cells.flag("staysHome"),
+            cells.text("form"),
+            cells.text("note"));
+    check(cells, piece);
+    return cells.reading(() -> piece);
+  }
+
+  private static void check(Cells cells, PieceLine piece) {
+    if (Words.COLOURED_KINDS.contains(piece.kind()) && piece.colours().isEmpty()) {
+      cells.refuse(
+          "colours",
+          "A %s must have a colour: %s.".formatted(piece.kind(), String.join(", ", Words.COLOURS)));
+    }
+    if (piece.size().matches("-?\\d+")) {
+      cells.number("size", Range.BACK);
+    }
+    if (cells.has("suit") && !cells.has("set")) {
+      cells.refuse("suit", "Fill in the column set: a suit is made of sets.");
+    }
+  }
+}

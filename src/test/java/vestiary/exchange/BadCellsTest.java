@@ -1,0 +1,240 @@
+package vestiary.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import vestiary.calendar.Term;
+
+/** One good line of each list, spoilt in one cell at a time. */
+class BadCellsTest {
+
+  private static final Map<ImportWhat, CsvLine> GOOD =
+      new EnumMap<>(
+          Map.of(
+              ImportWhat.CLUSTER,
+              Csv.line(
+                  "name",
+                  "Wenlow Valley",
+                  "calendar",
+                  "us",
+                  "timeZone",
+                  "America/Chicago",
+                  "languages",
+                  "en|es",
+                  "anticipatedFrom",
+                  "16:00",
+                  "turnMinutes",
+                  "5"),
+              ImportWhat.CHURCHES,
+              Csv.line(
+                  "slug",
+                  "ht",
+                  "name",
+                  "Holy Trinity",
+                  "parish",
+                  "Holy Trinity",
+                  "place",
+                  "Tollbridge",
+                  "title",
+                  "The Most Holy Trinity",
+                  "setOutMinutes",
+                  "30",
+                  "clearanceMinutes",
+                  "15",
+                  "latitude",
+                  "41.5",
+                  "longitude",
+                  "-90.25"),
+              ImportWhat.JOURNEYS,
+              Csv.line("from", "ht", "to", "sa", "minutes", "14"),
+              ImportWhat.PEOPLE,
+              Csv.line(
+                  "key",
+                  "fintan-oakhallow",
+                  "name",
+                  "Fintan Oakhallow",
+                  "shortName",
+                  "Oakhallow",
+                  "role",
+                  "priest"),
+              ImportWhat.PATTERNS,
+              Csv.line(
+                  "church",
+                  "ht",
+                  "rrule",
+                  "FREQ=WEEKLY;BYDAY=SU",
+                  "starts",
+                  "2024-01-07",
+                  "time",
+                  "10:30",
+                  "minutes",
+                  "60"),
+              ImportWhat.MASSES,
+              Csv.line("church", "sa", "date", "2026-12-08", "time", "18:30", "minutes", "90"),
+              ImportWhat.PIECES,
+              Csv.line(
+                  "code",
+                  "HT-W1-C",
+                  "kind",
+                  "chasuble",
+                  "colours",
+                  "white",
+                  "home",
+                  "ht",
+                  "set",
+                  "HT-W1"),
+              ImportWhat.CARE,
+              Csv.line("piece", "OL-D1", "from", "2026-11-27", "reason", "Lent to the cathedral")));
+
+  private static final Map<ImportWhat, Function<CsvLine, Reading<?>>> PARSERS =
+      new EnumMap<>(
+          Map.of(
+              ImportWhat.CLUSTER, ClusterLine::parse,
+              ImportWhat.CHURCHES, ChurchLine::parse,
+              ImportWhat.JOURNEYS, JourneyLine::parse,
+              ImportWhat.PEOPLE, PersonLine::parse,
+              ImportWhat.PATTERNS, PatternLine::parse,
+              ImportWhat.MASSES, line -> MassLine.parse(line, DateWords.ISO),
+              ImportWhat.PIECES, PieceLine::parse,
+              ImportWhat.CARE, line -> CareLine.parse(line, DateWords.ISO)));
+
+  @ParameterizedTest
+  @EnumSource
+  void the_unspoilt_line_is_good(ImportWhat what) {
+    Reading<?> reading = PARSERS.get(what).apply(GOOD.get(what));
+
+    assertEquals(List.of(), reading.bad());
+    assertEquals(1, reading.lines().size());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void a_required_cell_left_empty_is_named(ImportWhat what) {
+    List<String> required =
+        what.columns().stream().filter(Column::required).map(Column::name).toList();
+
+    for (String column : required) {
+      List<BadLine> bad = spoilt(what, column, "");
+      assertEquals(
+          List.of(new BadLine(2, column, "The cell is empty; it must be filled in.")), bad);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      textBlock =
+          """
+          cluster;  timeZone;        Mars/Olympus;         IANA name
+          cluster;  timeZone;        +05:00;               IANA name
+          cluster;  languages;       en|xx;                Write one of: en, es.
+          cluster;  anticipatedFrom; 11:59;                from 12:00 to 20:00
+          cluster;  anticipatedFrom; soon;                 from 00:00 to 23:59
+          cluster;  turnMinutes;     61;                   from 0 to 60
+          cluster;  permittedSunday; 5;                    from 1 to 4
+          cluster;  ladderOrder;     rose;                 stole, white
+          churches; slug;            holy trinity;         single hyphens
+          churches; slug;            ht-;                  single hyphens
+          churches; setOutMinutes;   241;                  from 0 to 240
+          churches; clearanceMinutes; -1;                  from 0 to 240
+          churches; dedication;      1891-02-29;           year-month-day
+          churches; dedication;      23 May 1891;          year-month-day
+          churches; latitude;        91;                   from -90 to 90
+          churches; longitude;       NaN;                  from -180 to 180
+          churches; seats;           0;                    from 1 to 20000
+          journeys; minutes;         0;                    from 1 to 600
+          journeys; minutes;         601;                  from 1 to 600
+          journeys; minutes;         14.5;                 whole number
+          journeys; to;              ht;                   another church
+          journeys; oneWay;          perhaps;              true, false, yes, no
+          people;   role;            cook;                 priest, deacon, bishop
+          people;   heightCm;        99;                   from 100 to 230
+          people;   key;             Ñandú;                single hyphens
+          people;   churches;        pp|s m;               single hyphens
+          patterns; starts;          2024-13-01;           year-month-day
+          patterns; starts;          day+1;                year-month-day
+          patterns; time;            25:00;                from 00:00 to 23:59
+          patterns; minutes;         4;                    from 5 to 360
+          patterns; minutes;         361;                  from 5 to 360
+          patterns; deacons;         -1;                   from 0 to 200
+          patterns; mass;            nuptial;              wedding
+          masses;   date;            08/12/2026;           year-month-day
+          masses;   date;            2026-11-31;           year-month-day
+          masses;   date;            1969-12-31;           1970 to 2300
+          masses;   date;            2301-01-01;           1970 to 2300
+          masses;   date;            white;                year-month-day
+          masses;   time;            6:30 pm;              from 00:00 to 23:59
+          masses;   time;            24:00;                from 00:00 to 23:59
+          masses;   minutes;         0;                    from 5 to 360
+          masses;   minutes;         400;                  from 5 to 360
+          masses;   colour;          blue;                 white, red, green, violet, rose
+          masses;   concelebrants;   201;                  from 0 to 200
+          masses;   concelebrants;   three;                whole number
+          masses;   concelebrants;   99999999999;          from 0 to 200
+          masses;   leave;           pope;                 none, celebrant, rector, bishop
+          masses;   replaces;        18:00|18:60;          from 00:00 to 23:59
+          masses;   brings;          his own;              principal:chasuble+stole
+          masses;   brings;          verger:cope;          principal, concelebrant
+          masses;   brings;          principal:crown;      chasuble, stole
+          masses;   brings;          concelebrant 0:alb;   1 to 200
+          masses;   setOutMinutes;   241;                  from 0 to 240
+          pieces;   code;            HT W1;                single hyphens
+          pieces;   kind;            tunicle;              chasuble, stole
+          pieces;   colours;         white|blue;           white, red, green
+          pieces;   grade;           best;                 ferial, festive, solemn
+          pieces;   ownerPolicy;     sometimes;            freely, asking, never
+          pieces;   size;            19;                   from 20 to 300
+          pieces;   size;            -5;                   from 20 to 300
+          care;     from;            day-3;                year-month-day
+          care;     to;              2026-11-26;           on or after the first, 2026-11-27
+          care;     due;             2026-11-26;           on or after the first, 2026-11-27
+          care;     set;             HT-W1;                either the column piece or
+          """)
+  void a_bad_cell_is_repeated_with_what_may_stand_there(
+      String list, String column, String text, String wanted) {
+    ImportWhat what = Term.find(ImportWhat.class, list).orElseThrow();
+
+    List<BadLine> bad = spoilt(what, column, text);
+
+    assertEquals(1, bad.size(), bad.toString());
+    assertEquals(2, bad.get(0).line());
+    assertTrue(bad.get(0).reason().contains(wanted), bad.toString());
+    assertTrue(bad.get(0).reason().contains("\""), bad.toString());
+  }
+
+  @Test
+  void a_cell_of_more_than_two_thousand_characters_is_refused_and_not_repeated_whole() {
+    List<BadLine> bad = spoilt(ImportWhat.MASSES, "note", "x".repeat(2001));
+
+    assertTrue(bad.get(0).reason().endsWith("Write at most 2,000 characters."));
+    assertTrue(bad.get(0).reason().length() < 200);
+    assertEquals(List.of(), spoilt(ImportWhat.MASSES, "note", "x".repeat(2000)));
+  }
+
+  @Test
+  void a_character_that_cannot_be_printed_is_refused() {
+    assertEquals(1, spoilt(ImportWhat.MASSES, "note", "a\u0000b").size());
+    assertEquals(List.of(), spoilt(ImportWhat.MASSES, "note", "a\nb"));
+  }
+
+  @Test
+  void every_bad_cell_of_a_line_is_named() {
+    CsvLine line = Csv.with(GOOD.get(ImportWhat.MASSES), "time", "noon");
+
+    List<BadLine> bad = MassLine.parse(Csv.with(line, "minutes", "0"), DateWords.ISO).bad();
+
+    assertEquals(List.of("time", "minutes"), bad.stream().map(BadLine::column).toList());
+  }
+
+  private static List<BadLine> spoilt(ImportWhat what, String column, String text) {
+    return PARSERS.get(what).apply(Csv.with(GOOD.get(what), column, text)).bad();
+  }
+}

@@ -1,0 +1,106 @@
+package vestiary.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class MassLineTest {
+
+  private static final String MASSES = "church,date,time,minutes,";
+
+  @Test
+  void a_mass_left_half_said_leaves_the_rest_to_the_calendar() {
+    MassLine mass = only(masses(MASSES + "note", "sa,2026-12-08,8:05,90,=jubilee"));
+
+    assertEquals(LocalDate.of(2026, 12, 8), mass.date());
+    assertEquals(LocalTime.of(8, 5), mass.time());
+    assertEquals("", mass.mass());
+    assertEquals("", mass.colour());
+    assertEquals(0, mass.concelebrants());
+    assertEquals(Cells.NOT_SAID, mass.setOutMinutes());
+    assertEquals(List.of(), mass.replaces());
+    assertEquals("=jubilee", mass.note());
+  }
+
+  @Test
+  void named_concelebrants_are_counted_where_no_number_stands() {
+    Reading<MassLine> reading =
+        masses(
+            MASSES + "concelebrants,concelebrating,deacons,assisting",
+            "sa,2026-12-08,18:30,90,,a|b | c,,g",
+            "sa,2026-12-09,18:30,90,5,a|b,2,g");
+
+    assertEquals(List.of(3, 5), reading.lines().stream().map(MassLine::concelebrants).toList());
+    assertEquals(List.of(1, 2), reading.lines().stream().map(MassLine::deacons).toList());
+    assertEquals(List.of("a", "b", "c"), reading.lines().get(0).concelebrating());
+  }
+
+  @Test
+  void more_names_than_the_number_are_refused_and_so_is_the_principal_among_them() {
+    Reading<MassLine> reading =
+        masses(
+            MASSES + "celebrant,concelebrants,concelebrating",
+            "sa,2026-12-08,18:30,90,o,1,a|b",
+            "sa,2026-12-09,18:30,90,o,2,a|o");
+
+    assertEquals(
+        List.of("concelebrants", "concelebrating"),
+        reading.bad().stream().map(BadLine::column).toList());
+  }
+
+  @Test
+  void what_is_brought_names_the_role_the_number_and_the_pieces() {
+    MassLine mass =
+        only(
+            masses(
+                MASSES + "brings",
+                "sa,2026-12-08,18:30,90,Principal: chasuble + stole|concelebrant 2:alb"));
+
+    assertEquals(
+        List.of(
+            new Bringing("principal", 1, List.of("chasuble", "stole")),
+            new Bringing("concelebrant", 2, List.of("alb"))),
+        mass.brings());
+  }
+
+  @Test
+  void two_masses_cannot_begin_in_one_church_at_one_time() {
+    Reading<MassLine> reading =
+        masses(
+            MASSES + "note",
+            "sa,2026-12-08,18:30,90,",
+            "ht,2026-12-08,18:30,90,",
+            "SA,2026-12-08,18:30,30,");
+
+    assertEquals(1, reading.bad().size());
+    assertEquals(
+        "\"2026-12-08 18:30 in sa\" is on line 2 already; keep one of the two lines.",
+        reading.bad().get(0).reason());
+  }
+
+  @Test
+  void a_mass_whose_word_names_no_day_is_left_out() {
+    Reading<MassLine> reading =
+        MassLine.read(
+            Csv.file(MASSES + "note", "sa,never,18:30,90,", "sa,today,18:30,90,"),
+            (cell, church) -> Optional.of(LocalDate.EPOCH).filter(day -> cell.equals("today")));
+
+    assertTrue(reading.isGood());
+    assertEquals(List.of(3), reading.lines().stream().map(MassLine::line).toList());
+  }
+
+  private static Reading<MassLine> masses(String... lines) {
+    return MassLine.read(Csv.file(lines), DateWords.ISO);
+  }
+
+  private static MassLine only(Reading<MassLine> reading) {
+    assertEquals(List.of(), reading.bad());
+    assertEquals(1, reading.lines().size());
+    return reading.lines().get(0);
+  }
+}
