@@ -44,13 +44,13 @@ class CalendarResource {
   }
 
   @GET
-  List<CalendarBody> offered() {
+  public List<CalendarBody> offered() {
     return LiturgicalCalendar.offered().stream().map(CalendarBody::from).toList();
   }
 
   @GET
   @Path("/{id}/days")
-  List<DayBody> days(
+  public List<DayBody> days(
       @RestPath String id,
       @QueryParam("from") String from,
       @QueryParam("to") String to,

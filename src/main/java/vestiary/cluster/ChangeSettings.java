@@ -2,6 +2,7 @@ package vestiary.cluster;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -10,6 +11,7 @@ import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.OfferedCalendar;
 import vestiary.problem.Asked;
+import vestiary.problem.FieldFault;
 import vestiary.problem.Refused;
 
 /** Changes what the cluster is called, which calendar it keeps, and its policies. */
@@ -67,24 +69,41 @@ public class ChangeSettings {
   @Transactional
   public void change(Request request) {
     ClusterRow row = clusters.findById(current.id());
-    Cluster before = row.toCluster();
     Asked asked = new Asked();
-    PolicyRequest policies =
-        request.policies() == null ? PolicyRequest.UNCHANGED : request.policies();
-    String name =
-        request.name() == null ? before.name() : asked.needed("name", request.name(), 200);
-    CalendarSettings settings = calendar(request, policies, before.calendar(), asked);
-    String zone = asked.zone("timeZone", request.timeZone(), before.zone()).getId();
-    List<Locale> languages = languages(request.languages(), before.languages(), asked);
-    Policies kept = policies(policies, before.policies(), asked);
+    Wanted wanted = read(request, row.toCluster(), asked);
     asked.refuseIfFaulty();
-    row.name = name;
-    row.keep(settings);
-    row.timeZone = zone;
-    row.keepLanguages(languages);
-    row.keep(kept);
+    row.name = wanted.name();
+    row.keep(wanted.settings());
+    row.timeZone = wanted.zone().getId();
+    row.keepLanguages(wanted.languages());
+    row.keep(wanted.policies());
     row.setUp = true;
     clusters.flush();
+  }
+
+  /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
+  public List<FieldFault> findFaults(Request request) {
+    Asked asked = new Asked();
+    read(request, clusters.findById(current.id()).toCluster(), asked);
+    return asked.faults();
+  }
+
+  private record Wanted(
+      String name,
+      CalendarSettings settings,
+      ZoneId zone,
+      List<Locale> languages,
+      Policies policies) {}
+
+  private static Wanted read(Request request, Cluster before, Asked asked) {
+    PolicyRequest policies =
+        request.policies() == null ? PolicyRequest.UNCHANGED : request.policies();
+    return new Wanted(
+        request.name() == null ? before.name() : asked.needed("name", request.name(), 200),
+        calendar(request, policies, before.calendar(), asked),
+        asked.zone("timeZone", request.timeZone(), before.zone()),
+        languages(request.languages(), before.languages(), asked),
+        policies(policies, before.policies(), asked));
   }
 
   private static CalendarSettings calendar(

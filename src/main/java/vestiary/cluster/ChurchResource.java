@@ -31,19 +31,19 @@ class ChurchResource {
   }
 
   @GET
-  List<ChurchBody> all() {
+  public List<ChurchBody> all() {
     return cluster.churches().stream().map(ChurchBody::from).toList();
   }
 
   @GET
   @Path("/{slug}")
-  ChurchBody one(@RestPath String slug) {
+  public ChurchBody one(@RestPath String slug) {
     return ChurchBody.from(cluster.getChurch(slug));
   }
 
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
-  Response enter(ChurchBody body) {
+  public Response enter(ChurchBody body) {
     String slug = save.enter(Asked.body(body).toRequest());
     return Response.created(URI.create("/api/churches/" + slug))
         .entity(ChurchBody.from(cluster.getChurch(slug)))
@@ -53,13 +53,13 @@ class ChurchResource {
   @PUT
   @Path("/{slug}")
   @Consumes(MediaType.APPLICATION_JSON)
-  ChurchBody change(@RestPath String slug, ChurchBody body) {
+  public ChurchBody change(@RestPath String slug, ChurchBody body) {
     return ChurchBody.from(cluster.getChurch(save.change(slug, Asked.body(body).toRequest())));
   }
 
   @GET
   @Path("/{slug}/days")
-  List<DayBody> days(
+  public List<DayBody> days(
       @RestPath String slug,
       @QueryParam("from") String from,
       @QueryParam("to") String to,

@@ -29,7 +29,7 @@ class JourneyResource {
   record JourneyBody(String from, String to, Integer minutes, Boolean oneWay, Boolean estimated) {}
 
   @GET
-  List<JourneyBody> all() {
+  public List<JourneyBody> all() {
     Map<ChurchId, String> slugs =
         cluster.churches().stream().collect(Collectors.toMap(Church::id, Church::slug));
     return cluster.journeys().stream()
@@ -42,7 +42,7 @@ class JourneyResource {
 
   @PUT
   @Consumes(MediaType.APPLICATION_JSON)
-  JourneyBody set(JourneyBody body) {
+  public JourneyBody set(JourneyBody body) {
     Asked.body(body);
     set.set(new SetJourney.Request(body.from(), body.to(), body.minutes(), body.oneWay()));
     return new JourneyBody(

@@ -11,14 +11,10 @@ class JourneyRows implements PanacheRepositoryBase<JourneyRow, UUID> {
     JourneyRow row =
         find("fromId = ?1 and toId = ?2", from, to)
             .firstResultOptional()
-            .orElseGet(
-                () -> {
-                  JourneyRow made = new JourneyRow();
-                  made.fromId = from;
-                  made.toId = to;
-                  persist(made);
-                  return made;
-                });
+            .orElseGet(JourneyRow::new);
+    row.fromId = from;
+    row.toId = to;
     row.minutes = minutes;
+    persist(row);
   }
 }

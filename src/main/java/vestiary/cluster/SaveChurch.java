@@ -3,11 +3,12 @@ package vestiary.cluster;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
-import java.util.UUID;
+import java.util.List;
 import vestiary.access.CurrentCluster;
 import vestiary.calendar.Colour;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.problem.Asked;
+import vestiary.problem.FieldFault;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -64,6 +65,13 @@ public class SaveChurch {
   /** A title that no table has: a name, its day and its colour. */
   public record OwnTitular(String name, Integer month, Integer day, String colour) {}
 
+  /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
+  public List<FieldFault> findFaults(Request request) {
+    Asked asked = new Asked();
+    fill(new ChurchRow(), request, asked);
+    return asked.faults();
+  }
+
   /**
    * Enters a new church.
    *
@@ -73,7 +81,7 @@ public class SaveChurch {
   public String enter(Request request) {
     ChurchRow row = new ChurchRow();
     row.position = (int) churches.count();
-    fill(row, request);
+    keep(row, request);
     if (churches.findBySlug(row.slug).isPresent()) {
       throw new Refused(
           new Refusal.Taken(
@@ -94,13 +102,31 @@ public class SaveChurch {
         churches
             .findBySlug(slug)
             .orElseThrow(() -> new Refused(new Refusal.NotThere("church", slug)));
-    fill(row, request);
+    keep(row, request);
     churches.flush();
     return row.slug;
   }
 
-  private void fill(ChurchRow row, Request request) {
+  /** Enters the church, or changes the one of that short name; so a list can be sent twice. */
+  @Transactional
+  public void enterOrChange(Request request) {
+    String slug = String.valueOf(request.slug()).strip();
+    if (churches.findBySlug(slug).isPresent()) {
+      change(slug, request);
+    } else {
+      enter(request);
+    }
+  }
+
+  private void keep(ChurchRow row, Request request) {
     Asked asked = new Asked();
+    fill(row, request, asked);
+    asked.refuseIfFaulty();
+    String parish = asked.text("parish", request.parish());
+    row.parishId = parishes.named(parish.isEmpty() ? row.name : parish).id;
+  }
+
+  private void fill(ChurchRow row, Request request, Asked asked) {
     row.slug = asked.needed("slug", request.slug(), 40);
     if (!row.slug.isEmpty() && !row.slug.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
       asked.fault(
@@ -109,7 +135,7 @@ public class SaveChurch {
               .formatted(row.slug));
     }
     row.name = asked.needed("name", request.name(), 200);
-    String parish = asked.text("parish", request.parish());
+    asked.text("parish", request.parish());
     row.place = asked.text("place", request.place());
     row.title = asked.text("title", request.title());
     row.setOutMinutes =
@@ -123,8 +149,6 @@ public class SaveChurch {
     }
     fillTitular(row, request, asked);
     fillCoordinates(row, request, asked);
-    asked.refuseIfFaulty();
-    row.parishId = parishOf(parish.isEmpty() ? row.name : parish);
   }
 
   private void fillTitular(ChurchRow row, Request request, Asked asked) {
@@ -166,9 +190,5 @@ public class SaveChurch {
           "%s is %s; it must be from -%d to %d degrees.".formatted(field, value, most, most));
     }
     return value;
-  }
-
-  private UUID parishOf(String name) {
-    return parishes.named(name).id;
   }
 }

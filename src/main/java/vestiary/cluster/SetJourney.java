@@ -2,7 +2,10 @@ package vestiary.cluster;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.List;
+import java.util.Optional;
 import vestiary.problem.Asked;
+import vestiary.problem.FieldFault;
 import vestiary.problem.Refused;
 
 /** Says how long the journey between two churches takes. */
@@ -37,36 +40,49 @@ public class SetJourney {
   @Transactional
   public void set(Request request) {
     Asked asked = new Asked();
-    ChurchRow from = church("from", request.from(), asked);
-    ChurchRow to = church("to", request.to(), asked);
-    if (request.minutes() == null) {
-      asked.fault("minutes", "minutes is missing.");
-    }
-    int minutes = asked.whole("minutes", request.minutes(), 1, A_DAY, 1);
-    if (from != null && from == to) {
-      asked.fault(
-          "to", "A journey leads from one church to another; both are \"%s\".".formatted(to.slug));
-    }
+    JourneyRow way = read(request, asked);
     asked.refuseIfFaulty();
-    journeys.keep(from.id, to.id, minutes);
+    journeys.keep(way.fromId, way.toId, way.minutes);
     if (!Boolean.TRUE.equals(request.oneWay())) {
-      journeys.keep(to.id, from.id, minutes);
+      journeys.keep(way.toId, way.fromId, way.minutes);
     }
     journeys.flush();
   }
 
-  private ChurchRow church(String field, String slug, Asked asked) {
+  /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
+  public List<FieldFault> findFaults(Request request) {
+    Asked asked = new Asked();
+    read(request, asked);
+    return asked.faults();
+  }
+
+  private JourneyRow read(Request request, Asked asked) {
+    Optional<ChurchRow> from = church("from", request.from(), asked);
+    Optional<ChurchRow> to = church("to", request.to(), asked);
+    if (request.minutes() == null) {
+      asked.fault("minutes", "minutes is missing.");
+    }
+    JourneyRow way = new JourneyRow();
+    way.minutes = asked.whole("minutes", request.minutes(), 1, A_DAY, 1);
+    way.fromId = from.map(c -> c.id).orElse(null);
+    way.toId = to.map(c -> c.id).orElse(null);
+    if (from.isPresent() && way.fromId.equals(way.toId)) {
+      asked.fault(
+          "to",
+          "A journey leads from one church to another; both are \"%s\".".formatted(request.to()));
+    }
+    return way;
+  }
+
+  private Optional<ChurchRow> church(String field, String slug, Asked asked) {
     String wanted = asked.needed(field, slug, 40);
     if (wanted.isEmpty()) {
-      return null;
+      return Optional.empty();
     }
-    return churches
-        .findBySlug(wanted)
-        .orElseGet(
-            () -> {
-              asked.fault(
-                  field, "%s \"%s\" is no church of this cluster.".formatted(field, wanted));
-              return null;
-            });
+    Optional<ChurchRow> church = churches.findBySlug(wanted);
+    if (church.isEmpty()) {
+      asked.fault(field, "%s \"%s\" is no church of this cluster.".formatted(field, wanted));
+    }
+    return church;
   }
 }

@@ -64,13 +64,13 @@ class SettingsResource {
   }
 
   @GET
-  SettingsBody read() {
+  public SettingsBody read() {
     return SettingsBody.from(cluster.cluster());
   }
 
   @PUT
   @Consumes(MediaType.APPLICATION_JSON)
-  SettingsBody change(SettingsBody body) {
+  public SettingsBody change(SettingsBody body) {
     Asked.body(body);
     change.change(body.toRequest());
     return read();

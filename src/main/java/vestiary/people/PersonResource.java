@@ -25,7 +25,7 @@ class PersonResource {
   }
 
   @GET
-  List<PersonBody> all() {
+  public List<PersonBody> all() {
     return people.all().stream().map(PersonBody::from).toList();
   }
 }

@@ -42,7 +42,7 @@ class PieceResource {
   }
 
   @GET
-  List<PieceBody> all(@QueryParam("church") String church) {
+  public List<PieceBody> all(@QueryParam("church") String church) {
     ZoneId zone = cluster.cluster().zone();
     Map<ChurchId, String> slugs = slugs();
     if (church != null && !church.isBlank()) {
@@ -56,14 +56,14 @@ class PieceResource {
 
   @GET
   @Path("/{code}")
-  PieceBody one(@RestPath String code) {
+  public PieceBody one(@RestPath String code) {
     PooledPiece piece = pool.get(code);
     return PieceBody.from(piece, slugs().get(piece.home()), cluster.cluster().zone());
   }
 
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
-  Response enter(PieceBody body) {
+  public Response enter(PieceBody body) {
     String code = save.enter(Asked.body(body).toRequest(body.code()));
     return Response.created(URI.create("/api/pieces/" + code)).entity(one(code)).build();
   }
@@ -71,21 +71,21 @@ class PieceResource {
   @PUT
   @Path("/{code}")
   @Consumes(MediaType.APPLICATION_JSON)
-  PieceBody change(@RestPath String code, PieceBody body) {
+  public PieceBody change(@RestPath String code, PieceBody body) {
     Asked.body(body);
     return one(save.change(code, body.toRequest(body.code() == null ? code : body.code())));
   }
 
   @DELETE
   @Path("/{code}")
-  void remove(@RestPath String code) {
+  public void remove(@RestPath String code) {
     save.remove(code);
   }
 
   @POST
   @Path("/{code}/care")
   @Consumes(MediaType.APPLICATION_JSON)
-  Response putInCare(@RestPath String code, PieceBody.CareBody body) {
+  public Response putInCare(@RestPath String code, PieceBody.CareBody body) {
     Asked.body(body);
     Care made = care.put(code, new PutInCare.Request(body.from(), body.to(), body.reason()));
     return Response.created(URI.create("/api/pieces/%s/care/%s".formatted(code, made.id())))
@@ -95,7 +95,7 @@ class PieceResource {
 
   @DELETE
   @Path("/{code}/care/{id}")
-  void endCare(@RestPath String code, @RestPath String id) {
+  public void endCare(@RestPath String code, @RestPath String id) {
     care.end(code, id);
   }
 

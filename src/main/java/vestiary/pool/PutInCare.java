@@ -57,11 +57,28 @@ public class PutInCare {
    */
   public record Request(String from, String to, String reason) {}
 
-  /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
-  public List<FieldFault> findFaults(Request request) {
+  /**
+   * What is wrong with a request; empty if it can be kept. Nothing is changed.
+   *
+   * @param piece code of the piece; empty if a set is meant
+   * @param set code of the set; empty if a piece is meant
+   */
+  public List<FieldFault> findFaults(String piece, String set, Request request) {
     Asked asked = new Asked();
+    if (!piece.isEmpty() && pieces.findByCode(piece).isEmpty()) {
+      asked.fault("piece", "piece \"%s\" is not in the pool.".formatted(piece));
+    }
+    if (!set.isEmpty() && sets.findByCode(set).isEmpty()) {
+      asked.fault("set", "set \"%s\" is not in the pool.".formatted(set));
+    }
     fill(new OccupationRow(), request, asked);
     return asked.faults();
+  }
+
+  /** Forgets all care, past and to come, for a demo that is made anew. */
+  @Transactional
+  public void forgetAll() {
+    occupations.deleteAll();
   }
 
   /**

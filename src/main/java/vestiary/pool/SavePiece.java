@@ -23,6 +23,14 @@ public class SavePiece {
 
   private static final int LONGEST_CODE = 40;
 
+  /** Linen is white without anybody saying so. */
+  private static final Set<String> ALWAYS_WHITE =
+      Set.of(
+          PieceKind.ALB.id(),
+          PieceKind.AMICE.id(),
+          PieceKind.CINCTURE.id(),
+          PieceKind.SURPLICE.id());
+
   private final PieceRows pieces;
   private final SetRows sets;
   private final SuitRows suits;
@@ -165,7 +173,7 @@ public class SavePiece {
     } else {
       row.kind = asked.findTerm(PieceKind.class, "kind", request.kind()).map(Term::id).orElse("");
     }
-    row.colours = colours(request.colours(), asked);
+    row.colours = colours(row.kind, request.colours(), asked);
     row.shade = asked.text("shade", request.shade());
     row.grade = asked.findTerm(Grade.class, "grade", request.grade()).map(Term::id).orElse("");
     row.size = asked.text("size", request.size());
@@ -191,8 +199,11 @@ public class SavePiece {
     row.owner = owner.isEmpty() ? home.map(Church::parish).orElse("") : owner;
   }
 
-  private static String[] colours(List<String> given, Asked asked) {
+  private static String[] colours(String kind, List<String> given, Asked asked) {
     if (given == null || given.isEmpty()) {
+      if (ALWAYS_WHITE.contains(kind)) {
+        return new String[] {Colour.WHITE.id()};
+      }
       asked.fault("colours", "colours is missing; name at least what the piece is.");
       return new String[0];
     }

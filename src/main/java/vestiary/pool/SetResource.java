@@ -34,19 +34,19 @@ class SetResource {
   }
 
   @GET
-  List<SetBody> all() {
+  public List<SetBody> all() {
     return sets.all().stream().map(SetBody::from).toList();
   }
 
   @GET
   @Path("/{code}")
-  SetBody one(@RestPath String code) {
+  public SetBody one(@RestPath String code) {
     return SetBody.from(sets.get(code));
   }
 
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
-  Response enter(SetBody body) {
+  public Response enter(SetBody body) {
     Asked.body(body);
     String code = sets.enter(body.code(), body.name(), body.suit());
     return Response.created(URI.create("/api/sets/" + code)).entity(one(code)).build();
@@ -55,14 +55,14 @@ class SetResource {
   @PUT
   @Path("/{code}")
   @Consumes(MediaType.APPLICATION_JSON)
-  SetBody change(@RestPath String code, SetBody body) {
+  public SetBody change(@RestPath String code, SetBody body) {
     Asked.body(body);
     return one(sets.change(code, body.code(), body.name(), body.suit()));
   }
 
   @DELETE
   @Path("/{code}")
-  void remove(@RestPath String code) {
+  public void remove(@RestPath String code) {
     sets.remove(code);
   }
 }

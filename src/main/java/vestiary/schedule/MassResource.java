@@ -35,7 +35,7 @@ class MassResource {
   }
 
   @GET
-  List<MassBody> between(
+  public List<MassBody> between(
       @QueryParam("from") String from,
       @QueryParam("to") String to,
       @QueryParam("church") String church) {
@@ -53,13 +53,13 @@ class MassResource {
 
   @GET
   @Path("/{id}")
-  MassBody one(@RestPath String id) {
+  public MassBody one(@RestPath String id) {
     return MassBody.from(read.get(id));
   }
 
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
-  Response enter(MassBody body) {
+  public Response enter(MassBody body) {
     String id = save.enter(Asked.body(body).toRequest());
     return Response.created(URI.create("/api/masses/" + id)).entity(one(id)).build();
   }
@@ -67,14 +67,14 @@ class MassResource {
   @PUT
   @Path("/{id}")
   @Consumes(MediaType.APPLICATION_JSON)
-  MassBody change(@RestPath String id, MassBody body) {
+  public MassBody change(@RestPath String id, MassBody body) {
     save.change(id, Asked.body(body).toRequest());
     return one(id);
   }
 
   @DELETE
   @Path("/{id}")
-  void cancel(@RestPath String id) {
+  public void cancel(@RestPath String id) {
     save.cancel(id);
   }
 }

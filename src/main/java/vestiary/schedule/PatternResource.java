@@ -58,7 +58,7 @@ class PatternResource {
   }
 
   @GET
-  List<PatternBody> all() {
+  public List<PatternBody> all() {
     Map<UUID, String> churches =
         cluster.churches().stream().collect(Collectors.toMap(c -> c.id().value(), c -> c.slug()));
     Map<UUID, String> names =
@@ -70,7 +70,7 @@ class PatternResource {
 
   @POST
   @Consumes(MediaType.APPLICATION_JSON)
-  Response enter(PatternBody body) {
+  public Response enter(PatternBody body) {
     String id = save.enter(Asked.body(body).toRequest());
     PatternBody made = all().stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
     return Response.created(URI.create("/api/patterns/" + id)).entity(made).build();
@@ -78,7 +78,7 @@ class PatternResource {
 
   @DELETE
   @Path("/{id}")
-  void remove(@RestPath String id) {
+  public void remove(@RestPath String id) {
     save.remove(id);
   }
 

@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.DayOfWeek;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -38,8 +40,15 @@ public class SaveMass {
   private final ReadCluster cluster;
   private final ReadMasses read;
   private final SavePerson people;
+  private final UnfoldPatterns patterns;
 
-  SaveMass(MassRows masses, ReadCluster cluster, ReadMasses read, SavePerson people) {
+  SaveMass(
+      MassRows masses,
+      ReadCluster cluster,
+      ReadMasses read,
+      SavePerson people,
+      UnfoldPatterns patterns) {
+    this.patterns = patterns;
     this.masses = masses;
     this.cluster = cluster;
     this.read = read;
@@ -116,13 +125,27 @@ public class SaveMass {
 
   /**
    * Enters the Mass, or changes the one at the same church and time; so a list can be sent twice.
+   *
+   * @param replaces local times of that day's Masses in the same church that it takes the place of;
+   *     where there is none at such a time, nothing is asked
    */
   @Transactional
-  public void enterOrChange(Request request) {
+  public void enterOrChange(Request request, List<LocalTime> replaces) {
     MassRow given = new MassRow();
     Asked asked = new Asked();
     fill(given, request, asked);
     asked.refuseIfFaulty();
+    ZonedDateTime start = given.starts.atZone(cluster.cluster().zone());
+    patterns.until(start.toLocalDate());
+    replaces.stream()
+        .map(time -> start.toLocalDate().atTime(time).atZone(start.getZone()).toInstant())
+        .filter(replaced -> !replaced.equals(given.starts))
+        .flatMap(replaced -> masses.findAt(given.churchId, replaced).stream())
+        .forEach(
+            replaced -> {
+              replaced.cancelled = true;
+              replaced.touched = true;
+            });
     MassRow row = masses.findAt(given.churchId, given.starts).orElse(given);
     row.touched = true;
     keep(row, request);

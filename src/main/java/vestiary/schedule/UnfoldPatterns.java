@@ -19,7 +19,7 @@ class UnfoldPatterns {
   private static final int MOST_YEARS_AHEAD = 3;
 
   /** A pattern may have begun long ago; Masses long past are of no use to anybody. */
-  private static final int MOST_YEARS_BACK = 1;
+  private static final int MOST_DAYS_BACK = 60;
 
   private static final int DAYS_AT_A_TIME = 60;
 
@@ -60,12 +60,11 @@ class UnfoldPatterns {
   void unfold(PatternRow pattern) {
     LocalDate done = horizon.lock();
     ZoneId zone = cluster.cluster().zone();
-    LocalDate first = LocalDate.now(clock.withZone(zone)).minusYears(MOST_YEARS_BACK);
-    unfold(pattern, first, done, zone);
+    unfold(pattern, LocalDate.EPOCH, done, zone);
   }
 
   private void unfold(PatternRow pattern, LocalDate first, LocalDate last, ZoneId zone) {
-    LocalDate from = first.isAfter(pattern.starts) ? first : pattern.starts;
+    LocalDate from = later(pattern.starts, later(first, today(zone).minusDays(MOST_DAYS_BACK)));
     if (from.isAfter(last)) {
       return;
     }
@@ -75,7 +74,15 @@ class UnfoldPatterns {
   }
 
   private LocalDate farthest(ZoneId zone) {
-    return LocalDate.now(clock.withZone(zone)).plusYears(MOST_YEARS_AHEAD);
+    return today(zone).plusYears(MOST_YEARS_AHEAD);
+  }
+
+  private LocalDate today(ZoneId zone) {
+    return LocalDate.now(clock.withZone(zone));
+  }
+
+  private static LocalDate later(LocalDate a, LocalDate b) {
+    return a.isAfter(b) ? a : b;
   }
 
   private static LocalDate earlier(LocalDate a, LocalDate b) {

@@ -1,0 +1,72 @@
+package vestiary.exchange;
+
+import io.agroal.api.AgroalDataSource;
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import io.quarkus.runtime.StartupEvent;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.context.control.ActivateRequestContext;
+import jakarta.enterprise.event.Observes;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+import vestiary.access.CurrentCluster;
+import vestiary.cluster.OpenCluster;
+
+/** On an empty database: opens the first cluster, with the demo in it if that is wanted. */
+@ApplicationScoped
+class FirstStart {
+
+  private static final Logger LOG = Logger.getLogger("vestiary");
+
+  private final AgroalDataSource database;
+  private final CurrentCluster current;
+  private final OpenCluster open;
+  private final Demo demo;
+  private final boolean wantsDemo;
+
+  FirstStart(
+      AgroalDataSource database,
+      CurrentCluster current,
+      OpenCluster open,
+      Demo demo,
+      @ConfigProperty(name = "vestiary.demo") Optional<Boolean> chosen,
+      @ConfigProperty(name = "vestiary.database.local", defaultValue = "false") boolean local) {
+    this.database = database;
+    this.current = current;
+    this.open = open;
+    this.demo = demo;
+    this.wantsDemo = chosen.orElse(local);
+  }
+
+  @ActivateRequestContext
+  void prepare(@Observes StartupEvent start) throws SQLException {
+    if (hasCluster()) {
+      return;
+    }
+    UUID id = UUID.randomUUID();
+    current.assign(id);
+    QuarkusTransaction.requiringNew()
+        .run(
+            () -> {
+              open.open(id, ZoneId.systemDefault());
+              if (wantsDemo) {
+                demo.load();
+              }
+            });
+    LOG.info(wantsDemo ? "The demo cluster is ready." : "An empty cluster is ready to be set up.");
+  }
+
+  private boolean hasCluster() throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet found = statement.executeQuery("select 1 from cluster limit 1")) {
+      return found.next();
+    }
+  }
+}

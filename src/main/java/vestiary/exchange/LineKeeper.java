@@ -1,0 +1,259 @@
+package vestiary.exchange;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import vestiary.cluster.ChangeSettings;
+import vestiary.cluster.SaveChurch;
+import vestiary.cluster.SetJourney;
+import vestiary.people.SavePerson;
+import vestiary.pool.PutInCare;
+import vestiary.pool.SavePiece;
+import vestiary.problem.FieldFault;
+import vestiary.schedule.BringsValue;
+import vestiary.schedule.SaveMass;
+import vestiary.schedule.SavePattern;
+
+/**
+ * Hands each line to the use case that a form or the API would call; no rule is written twice. A
+ * line that names something the cluster has already changes it, so a list can be sent again.
+ */
+@ApplicationScoped
+class LineKeeper {
+
+  private static final DateTimeFormatter DUE =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+  private final ChangeSettings settings;
+  private final SaveChurch churches;
+  private final SetJourney journeys;
+  private final SavePerson people;
+  private final SavePattern patterns;
+  private final SaveMass masses;
+  private final SavePiece pieces;
+  private final PutInCare care;
+
+  LineKeeper(
+      ChangeSettings settings,
+      SaveChurch churches,
+      SetJourney journeys,
+      SavePerson people,
+      SavePattern patterns,
+      SaveMass masses,
+      SavePiece pieces,
+      PutInCare care) {
+    this.settings = settings;
+    this.churches = churches;
+    this.journeys = journeys;
+    this.people = people;
+    this.patterns = patterns;
+    this.masses = masses;
+    this.pieces = pieces;
+    this.care = care;
+  }
+
+  List<FieldFault> faults(ClusterLine line) {
+    return settings.findFaults(request(line));
+  }
+
+  void keep(ClusterLine line) {
+    settings.change(request(line));
+  }
+
+  List<FieldFault> faults(ChurchLine line) {
+    return churches.findFaults(request(line));
+  }
+
+  void keep(ChurchLine line) {
+    churches.enterOrChange(request(line));
+  }
+
+  List<FieldFault> faults(JourneyLine line) {
+    return journeys.findFaults(request(line));
+  }
+
+  void keep(JourneyLine line) {
+    journeys.set(request(line));
+  }
+
+  List<FieldFault> faults(PersonLine line) {
+    return people.findFaults(request(line));
+  }
+
+  void keep(PersonLine line) {
+    people.keep(request(line));
+  }
+
+  List<FieldFault> faults(PatternLine line) {
+    return patterns.findFaults(request(line));
+  }
+
+  void keep(PatternLine line) {
+    patterns.enter(request(line));
+  }
+
+  List<FieldFault> faults(MassLine line) {
+    return masses.findFaults(request(line));
+  }
+
+  void keep(MassLine line) {
+    masses.enterOrChange(request(line), line.replaces());
+  }
+
+  List<FieldFault> faults(PieceLine line) {
+    return pieces.findFaults(request(line));
+  }
+
+  void keep(PieceLine line) {
+    pieces.enterOrChange(request(line));
+  }
+
+  List<FieldFault> faults(CareLine line) {
+    return care.findFaults(line.piece(), line.set(), request(line));
+  }
+
+  void keep(CareLine line) {
+    if (line.piece().isEmpty()) {
+      care.putSet(line.set(), request(line));
+    } else {
+      care.putOrChange(line.piece(), request(line));
+    }
+  }
+
+  private static ChangeSettings.Request request(ClusterLine line) {
+    return new ChangeSettings.Request(
+        line.name(),
+        line.calendar(),
+        line.settings().get("epiphany"),
+        line.settings().get("ascension"),
+        line.settings().get("corpusChristi"),
+        line.timeZone().getId(),
+        line.languages(),
+        new ChangeSettings.PolicyRequest(
+            line.settings().get("anticipatedFrom"),
+            line.settings().get("eveningRule"),
+            line.settings().get("ladderOrder"),
+            flag(line.settings().get("whiteForAll")),
+            number(line.settings().get("turnMinutes")),
+            number(line.settings().get("weekdaySetOut")),
+            number(line.settings().get("largeSetOut")),
+            number(line.settings().get("largeClearance")),
+            line.settings().get("countBy"),
+            number(line.settings().get("permittedWeekday")),
+            number(line.settings().get("permittedSunday"))));
+  }
+
+  private static SaveChurch.Request request(ChurchLine line) {
+    boolean located = !Double.isNaN(line.latitude());
+    return new SaveChurch.Request(
+        line.slug(),
+        line.name(),
+        line.parish(),
+        line.place(),
+        line.title(),
+        line.titular(),
+        ownTitular(line),
+        line.dedication().equals(LocalDate.MIN) ? null : line.dedication().toString(),
+        said(line.setOutMinutes()),
+        said(line.clearanceMinutes()),
+        located ? line.latitude() : null,
+        located ? line.longitude() : null);
+  }
+
+  private static SaveChurch.OwnTitular ownTitular(ChurchLine line) {
+    if (line.titularDay().isEmpty()) {
+      return null;
+    }
+    MonthDay day = MonthDay.parse("--" + line.titularDay());
+    return new SaveChurch.OwnTitular(
+        line.title(), day.getMonthValue(), day.getDayOfMonth(), line.titularColour());
+  }
+
+  private static SetJourney.Request request(JourneyLine line) {
+    return new SetJourney.Request(line.from(), line.to(), line.minutes(), line.oneWay());
+  }
+
+  private static SavePerson.Request request(PersonLine line) {
+    return new SavePerson.Request(
+        line.key(), line.name(), line.shortName(), line.title(), line.role(), line.visiting());
+  }
+
+  private static SavePattern.Request request(PatternLine line) {
+    return new SavePattern.Request(
+        line.church(),
+        line.rrule(),
+        line.starts().toString(),
+        line.time().toString(),
+        line.minutes(),
+        line.mass(),
+        line.celebrant(),
+        line.concelebrants(),
+        line.deacons(),
+        line.note());
+  }
+
+  private static SaveMass.Request request(MassLine line) {
+    return new SaveMass.Request(
+        line.church(),
+        line.date().atTime(line.time()).toString(),
+        line.minutes(),
+        line.mass(),
+        line.votiveOf(),
+        line.leave(),
+        line.celebration(),
+        line.colour(),
+        line.celebrant(),
+        line.concelebrants(),
+        line.deacons(),
+        line.brings().stream().map(b -> new BringsValue(b.role(), b.count(), b.kinds())).toList(),
+        said(line.setOutMinutes()),
+        line.note(),
+        line.intention(),
+        null);
+  }
+
+  private static SavePiece.Request request(PieceLine line) {
+    return new SavePiece.Request(
+        line.code(),
+        line.kind(),
+        line.colours(),
+        line.shade(),
+        line.grade(),
+        line.size(),
+        line.form(),
+        line.set(),
+        line.suit(),
+        line.home(),
+        line.owner(),
+        line.ownerPolicy(),
+        line.condition(),
+        line.place(),
+        line.staysHome(),
+        null);
+  }
+
+  private static PutInCare.Request request(CareLine line) {
+    boolean awaited = !line.due().equals(LocalDate.MAX);
+    return new PutInCare.Request(
+        line.from().toString(),
+        line.to().equals(LocalDate.MAX) ? null : line.to().toString(),
+        awaited
+            ? "%s (due back %s)".formatted(line.reason(), DUE.format(line.due()))
+            : line.reason());
+  }
+
+  private static Integer said(int number) {
+    return number == Cells.NOT_SAID ? null : number;
+  }
+
+  private static Integer number(String text) {
+    return text == null ? null : Integer.valueOf(text);
+  }
+
+  private static Boolean flag(String text) {
+    return text == null ? null : Boolean.valueOf(text);
+  }
+}
