@@ -1,0 +1,143 @@
+package vestiary.planning;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import vestiary.allocation.Journey;
+import vestiary.allocation.Journeys;
+import vestiary.allocation.Severity;
+import vestiary.allocation.Shortage;
+import vestiary.allocation.ShortageKind;
+import vestiary.calendar.Verdict;
+import vestiary.cluster.Cluster;
+import vestiary.cluster.ReadCluster;
+import vestiary.pool.ReadPool;
+import vestiary.schedule.DatedMass;
+import vestiary.schedule.ReadMasses;
+import vestiary.vesting.MassId;
+import vestiary.web.English;
+
+/**
+ * Finds what cannot stand in a span of dates. Nothing is kept: each look works it out from the rows
+ * as they are, so that a warning is never older than the Mass it is about.
+ */
+@ApplicationScoped
+public class CheckClashes {
+
+  private final ReadCluster cluster;
+  private final ReadMasses masses;
+  private final ReadPool pool;
+
+  CheckClashes(ReadCluster cluster, ReadMasses masses, ReadPool pool) {
+    this.cluster = cluster;
+    this.masses = masses;
+    this.pool = pool;
+  }
+
+  /**
+   * Loads what decides a span.
+   *
+   * @param first first date in the cluster's zone, included
+   * @param last last date, included
+   */
+  SpanToCheck load(LocalDate first, LocalDate last) {
+    Cluster here = cluster.cluster();
+    return new SpanToCheck(
+        here,
+        cluster.churches(),
+        first,
+        last,
+        masses.between(first.minusDays(1), last.plusDays(1)),
+        pool.pieces(first.minusDays(1).atStartOfDay(here.zone()).toInstant()),
+        Journeys.of(
+            cluster.journeys().stream()
+                .map(j -> new Journey(j.from(), j.to(), Duration.ofMinutes(j.minutes())))
+                .toList()));
+  }
+
+  /** The clashes with a Mass that begins in the span, by the first of their Masses. */
+  public List<Clash> between(LocalDate first, LocalDate last) {
+    return in(load(first, last));
+  }
+
+  List<Clash> in(SpanToCheck span) {
+    List<Clash> clashes = new ArrayList<>();
+    span.masses().stream().map(CheckClashes::againstNorms).forEach(clashes::addAll);
+    Map<MassId, DatedMass> byId =
+        span.masses().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
+    span.shortages().forEach(s -> clashes.add(shortage(s, byId, span)));
+    return clashes.stream()
+        .filter(c -> c.masses().stream().anyMatch(span::isAsked))
+        .sorted(
+            Comparator.comparing((Clash c) -> c.first().start().toInstant())
+                .thenComparing(Clash::severity)
+                .thenComparing(Clash::id))
+        .toList();
+  }
+
+  private static Clash shortage(Shortage s, Map<MassId, DatedMass> byId, SpanToCheck span) {
+    ClashKind kind =
+        s.kind() == ShortageKind.UNREACHABLE ? ClashKind.UNREACHABLE : ClashKind.SHORTAGE;
+    List<DatedMass> concerned =
+        s.masses().stream()
+            .map(byId::get)
+            .sorted(Comparator.comparing(m -> m.start().toInstant()))
+            .toList();
+    return new Clash(
+        ClashId.of(kind, concerned, s.level().id(), s.pieceKind().id(), s.colour().id()),
+        kind,
+        s.severity() == Severity.MUST ? ClashSeverity.MUST : ClashSeverity.DECIDE,
+        concerned,
+        new ShortageWords(s, byId, span.cluster().zone()).words(),
+        List.of(s));
+  }
+
+  /** What the norms say against a Mass by itself: its kind on that day, or its colour. */
+  private static List<Clash> againstNorms(DatedMass mass) {
+    if (mass.ruling().permission().verdict() == Verdict.NOT_PERMITTED) {
+      return List.of(
+          alone(
+              mass,
+              ClashKind.NOT_PERMITTED,
+              new ClashWords(
+                  about(mass),
+                  withoutStop(mass.ruling().permission().sentence()),
+                  "not permitted",
+                  "Source: " + mass.ruling().permission().source() + ".")));
+    }
+    if (!mass.isColourLawful()) {
+      String lawful = English.colours(mass.option().colours());
+      return List.of(
+          alone(
+              mass,
+              ClashKind.COLOUR,
+              new ClashWords(
+                  about(mass),
+                  "%s is chosen; the colour of this Mass is %s"
+                      .formatted(English.sentence(mass.colour().id()), lawful),
+                  mass.colour().id() + " chosen",
+                  mass.option().reason())));
+    }
+    return List.of();
+  }
+
+  private static Clash alone(DatedMass mass, ClashKind kind, ClashWords words) {
+    return new Clash(
+        ClashId.of(kind, List.of(mass)), kind, ClashSeverity.MUST, List.of(mass), words, List.of());
+  }
+
+  private static String about(DatedMass mass) {
+    return "%s, %s, %s"
+        .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start()));
+  }
+
+  private static String withoutStop(String sentence) {
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+  }
+}

@@ -1,0 +1,47 @@
+package vestiary.planning;
+
+import java.util.List;
+import java.util.Optional;
+import vestiary.allocation.Shortage;
+import vestiary.schedule.DatedMass;
+
+/**
+ * Something that cannot stand, as people are told of it. A finding, never a refusal.
+ *
+ * @param id the same as long as the same Masses clash for the same reason
+ * @param masses those concerned, by start, one or more
+ * @param words what is said of it
+ * @param proofs the shortage behind it; none where pieces play no part
+ */
+public record Clash(
+    String id,
+    ClashKind kind,
+    ClashSeverity severity,
+    List<DatedMass> masses,
+    ClashWords words,
+    List<Shortage> proofs) {
+
+  public Clash {
+    masses = List.copyOf(masses);
+    proofs = List.copyOf(proofs);
+  }
+
+  /** The shortage behind it; empty where pieces play no part. */
+  public Optional<Shortage> findProof() {
+    return proofs.stream().findFirst();
+  }
+
+  /** The first of the Masses. */
+  public DatedMass first() {
+    return masses.get(0);
+  }
+
+  boolean concerns(DatedMass mass) {
+    return masses.stream().anyMatch(m -> m.id().equals(mass.id()));
+  }
+
+  /** Address of its page: the clash is found anew among those of that day. */
+  String address() {
+    return "/clashes/%s/%s".formatted(first().date(), id);
+  }
+}

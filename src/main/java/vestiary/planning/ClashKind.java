@@ -1,0 +1,15 @@
+package vestiary.planning;
+
+import vestiary.calendar.Term;
+
+/** What cannot stand. */
+public enum ClashKind implements Term {
+  /** More needs at one moment than pieces that could serve them. */
+  SHORTAGE,
+  /** Enough pieces, and no time for the journey between two Masses. */
+  UNREACHABLE,
+  /** A colour was chosen that the norms do not allow for this Mass. */
+  COLOUR,
+  /** The norms do not allow this Mass on that day. */
+  NOT_PERMITTED
+}

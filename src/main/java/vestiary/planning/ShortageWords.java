@@ -1,0 +1,236 @@
+package vestiary.planning;
+
+import static vestiary.web.English.clock;
+import static vestiary.web.English.count;
+import static vestiary.web.English.day;
+import static vestiary.web.English.list;
+import static vestiary.web.English.sentence;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.allocation.LateArrival;
+import vestiary.allocation.Level;
+import vestiary.allocation.NotServing;
+import vestiary.allocation.Shortage;
+import vestiary.calendar.Colour;
+import vestiary.schedule.DatedMass;
+import vestiary.vesting.MassId;
+import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+import vestiary.vesting.PieceKind;
+import vestiary.vesting.Role;
+import vestiary.vesting.Step;
+
+/** Puts a shortage in words. It shows needs alike and never says who goes without. */
+final class ShortageWords {
+
+  private static final Map<PieceKind, String> NOUNS =
+      Map.of(
+          PieceKind.STOLE, "stole",
+          PieceKind.DEACON_STOLE, "deacon's stole",
+          PieceKind.DALMATIC, "dalmatic",
+          PieceKind.COPE, "cope",
+          PieceKind.HUMERAL_VEIL, "humeral veil");
+
+  private static final Map<Role, String> ROLES =
+      Map.of(
+          Role.PRINCIPAL, "celebrant",
+          Role.CONCELEBRANT, "concelebrant",
+          Role.DEACON, "deacon",
+          Role.MINISTER, "minister");
+
+  private final Shortage shortage;
+  private final Map<MassId, DatedMass> masses;
+  private final ZoneId zone;
+
+  ShortageWords(Shortage shortage, Map<MassId, DatedMass> masses, ZoneId zone) {
+    this.shortage = shortage;
+    this.masses = masses;
+    this.zone = zone;
+  }
+
+  ClashWords words() {
+    return new ClashWords(about(), title(), tight(), more());
+  }
+
+  private String about() {
+    List<DatedMass> concerned = masses();
+    String day = day(concerned.get(0).date());
+    if (concerned.size() == 1) {
+      return "%s, %s, %s".formatted(place(concerned.get(0)), day, clock(concerned.get(0).start()));
+    }
+    return day + ", " + list(concerned.stream().map(this::placeAndTime).toList());
+  }
+
+  private String title() {
+    if (!shortage.late().isEmpty()) {
+      return late(shortage.late().get(0));
+    }
+    return shortage.level() == Level.LOCAL ? local() : cluster();
+  }
+
+  private String local() {
+    String there =
+        shortage.available() == 0
+            ? "none is there"
+            : "%s %s there".formatted(stock(), shortage.available() == 1 ? "is" : "are");
+    return "%s; %s".formatted(who(), there);
+  }
+
+  private String cluster() {
+    String there =
+        shortage.available() == 0
+            ? "the cluster has none for them"
+            : "%s can serve them".formatted(stock());
+    return "%s; %s".formatted(who(), there);
+  }
+
+  /** For example "Three concelebrants need white". */
+  private String who() {
+    if (shortage.masses().size() == 1) {
+      return sentence(ministers()) + (shortage.needed() == 1 ? " needs " : " need ") + wanted();
+    }
+    String masses = count(shortage.masses().size(), "Mass");
+    String liturgies = areAllMasses() ? masses : count(shortage.masses().size()) + " liturgies";
+    String many =
+        shortage.needed() == shortage.masses().size()
+            ? liturgies
+            : "%s at %s".formatted(count(shortage.needed(), "minister"), liturgies);
+    return sentence(many)
+        + " need "
+        + wanted()
+        + (shortage.level() == Level.LOCAL ? " with no time between" : " at once");
+  }
+
+  private String ministers() {
+    Map<Role, Long> roles =
+        shortage.needs().stream().collect(Collectors.groupingBy(Need::role, Collectors.counting()));
+    return list(
+        Stream.of(Role.values())
+            .filter(roles::containsKey)
+            .map(role -> minister(role, roles.get(role).intValue()))
+            .toList());
+  }
+
+  private static String minister(Role role, int number) {
+    return number == 1 && role != Role.CONCELEBRANT && role != Role.DEACON
+        ? "the " + ROLES.get(role)
+        : count(number, ROLES.get(role));
+  }
+
+  /** For example "white", or "a white cope". */
+  private String wanted() {
+    if (shortage.pieceKind() == PieceKind.CHASUBLE) {
+      return colours();
+    }
+    String noun = NOUNS.getOrDefault(shortage.pieceKind(), shortage.pieceKind().id());
+    return shortage.needed() == 1 ? "a " + colours() + " " + noun : colours() + " " + noun + "s";
+  }
+
+  private String colours() {
+    List<Colour> asked = shortage.needs().stream().map(Need::colour).distinct().sorted().toList();
+    return list(asked.stream().map(Colour::id).toList());
+  }
+
+  /** For example "two white sets". */
+  private String stock() {
+    return count(shortage.available()) + " " + colours() + " " + noun(shortage.available());
+  }
+
+  /** People count sets; where a chasuble has none, chasubles are counted. */
+  String noun(int number) {
+    boolean sets =
+        shortage.pieceKind() == PieceKind.CHASUBLE
+            && pieces().noneMatch(piece -> piece.set().isEmpty());
+    String noun =
+        sets ? "set" : NOUNS.getOrDefault(shortage.pieceKind(), shortage.pieceKind().id());
+    return number == 1 ? noun : noun + "s";
+  }
+
+  private Stream<Piece> pieces() {
+    return Stream.of(
+            shortage.pieces().stream(),
+            shortage.elsewhere().stream(),
+            shortage.notServing().stream().map(NotServing::piece))
+        .flatMap(p -> p);
+  }
+
+  private String late(LateArrival late) {
+    String piece = colours() + " " + noun(1);
+    if (late.arrives().equals(Instant.MAX)) {
+      return "No journey is known by which a %s could come from %s to %s"
+          .formatted(piece, church(late.from()), church(late.to()));
+    }
+    long minutes = Duration.between(late.due(), late.arrives()).toMinutes();
+    return "A %s from %s is at %s by %s, %s %s after its set-out at %s"
+        .formatted(
+            piece,
+            church(late.from()),
+            church(late.to()),
+            clock(late.arrives().atZone(zone)),
+            count((int) minutes),
+            minutes == 1 ? "minute" : "minutes",
+            clock(late.due().atZone(zone)));
+  }
+
+  private String tight() {
+    if (!shortage.late().isEmpty()) {
+      return colours() + " comes too late";
+    }
+    String what =
+        shortage.pieceKind() == PieceKind.CHASUBLE
+            ? colours()
+            : colours() + " " + noun(shortage.missing());
+    return "%s %s short".formatted(count(shortage.missing()), what);
+  }
+
+  private String more() {
+    List<String> more = new ArrayList<>();
+    if (!shortage.late().isEmpty()) {
+      more.add(sentence(stock()) + " cannot serve all of these Masses.");
+    }
+    if (!shortage.elsewhere().isEmpty()) {
+      more.add(
+          sentence(count(shortage.elsewhere().size()))
+              + " more elsewhere in the cluster could be carried there.");
+    }
+    steps()
+        .forEach(
+            step -> more.add("Lawful instead: %s (%s).".formatted(step.sentence(), step.source())));
+    if (!shortage.exhausted().isEmpty()) {
+      more.add(
+          "No lawful step is left for all of them; another time, a loan or a visitor's own must mend it.");
+    }
+    return String.join(" ", more);
+  }
+
+  List<Step> steps() {
+    return shortage.needs().stream().flatMap(n -> n.ladder().stream()).distinct().toList();
+  }
+
+  private boolean areAllMasses() {
+    return masses().stream().allMatch(m -> m.kind().isMass());
+  }
+
+  private List<DatedMass> masses() {
+    return shortage.masses().stream().map(masses::get).toList();
+  }
+
+  private String placeAndTime(DatedMass mass) {
+    return "%s (%s)".formatted(place(mass), clock(mass.start()));
+  }
+
+  private static String place(DatedMass mass) {
+    return mass.church().name();
+  }
+
+  private String church(Need need) {
+    return place(masses.get(need.mass()));
+  }
+}

@@ -1,0 +1,73 @@
+package vestiary.planning;
+
+import java.time.LocalDate;
+import java.util.List;
+import vestiary.allocation.ClashCheck;
+import vestiary.allocation.Journeys;
+import vestiary.allocation.Shortage;
+import vestiary.allocation.Span;
+import vestiary.cluster.Church;
+import vestiary.cluster.Cluster;
+import vestiary.pool.PooledPiece;
+import vestiary.schedule.DatedMass;
+import vestiary.vesting.Need;
+import vestiary.vesting.VestingNorms;
+import vestiary.vesting.VestingPolicies;
+
+/**
+ * Everything that decides whether the Masses of a span can be vested, loaded once.
+ *
+ * @param first first date that was asked for
+ * @param last last date that was asked for, included
+ * @param masses of the dates asked for and of a day on either side, since what is in use then may
+ *     not be back
+ */
+record SpanToCheck(
+    Cluster cluster,
+    List<Church> churches,
+    LocalDate first,
+    LocalDate last,
+    List<DatedMass> masses,
+    List<PooledPiece> pieces,
+    Journeys journeys) {
+
+  SpanToCheck {
+    churches = List.copyOf(churches);
+    masses = List.copyOf(masses);
+    pieces = List.copyOf(pieces);
+  }
+
+  /** The Masses of the dates that were asked for. */
+  List<DatedMass> asked() {
+    return masses.stream().filter(this::isAsked).toList();
+  }
+
+  boolean isAsked(DatedMass mass) {
+    return !mass.date().isBefore(first) && !mass.date().isAfter(last);
+  }
+
+  List<Need> needs(DatedMass mass) {
+    return VestingNorms.needsOf(mass.toVestedMass(), policies());
+  }
+
+  List<Shortage> shortages() {
+    return shortages(masses);
+  }
+
+  /** The shortages there would be with these Masses instead. */
+  List<Shortage> shortages(List<DatedMass> others) {
+    return ClashCheck.find(toSpan(others));
+  }
+
+  Span toSpan(List<DatedMass> others) {
+    return new Span(
+        others.stream().flatMap(m -> needs(m).stream()).toList(),
+        pieces.stream().map(PooledPiece::toPiece).toList(),
+        journeys,
+        policies());
+  }
+
+  private VestingPolicies policies() {
+    return cluster.policies().vesting();
+  }
+}
