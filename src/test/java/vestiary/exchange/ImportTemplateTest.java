@@ -15,7 +15,7 @@ class ImportTemplateTest {
 
   @Test
   void before_a_file_is_sent_the_columns_are_explained() {
-    RenderedPage page = RenderedPage.of("exchange/import", "import", view("", Result.NONE));
+    RenderedPage page = RenderedPage.of("exchange/imports", "import", view("", Result.NONE));
 
     page.keepsTheHouseRules()
         .says("Try it first", "code yes as on its label HT-W1-C")
@@ -35,7 +35,7 @@ class ImportTemplateTest {
                     "There is no colour \"blue\"; white with blue trim is white.",
                     "HT-M1,chasuble,blue,HT")));
 
-    RenderedPage page = RenderedPage.of("exchange/import", "import-tried", view("", result));
+    RenderedPage page = RenderedPage.of("exchange/imports", "import-tried", view("", result));
 
     page.keepsTheHouseRules()
         .says("48 new 3 changed", "17 colours There is no colour", "HT-M1,chasuble,blue,HT");
@@ -45,7 +45,7 @@ class ImportTemplateTest {
   void a_file_that_is_none_is_refused_at_its_field() {
     RenderedPage page =
         RenderedPage.of(
-            "exchange/import", "import-refused", view("This is no CSV file.", Result.NONE));
+            "exchange/imports", "import-refused", view("This is no CSV file.", Result.NONE));
 
     page.keepsTheHouseRules().says("This is no CSV file. File");
   }
