@@ -16,6 +16,8 @@ import vestiary.planning.WeekView.Day;
 import vestiary.planning.WeekView.Entry;
 import vestiary.planning.WeekView.Mark;
 import vestiary.planning.WeekView.Note;
+import vestiary.planning.WeekView.Option;
+import vestiary.planning.WeekView.Own;
 import vestiary.web.Celebrated;
 import vestiary.web.ClashMark;
 import vestiary.web.Frame;
@@ -26,14 +28,64 @@ import vestiary.web.Standing;
 /** The demo's first week, 30 November to 6 December 2026, as its page gets it. */
 final class InventedWeek {
 
+  private static final String[] THIRD = {
+    "Saturday 08:30, Holy Trinity",
+    "With the confirmation and the 17:00 Ilverton would say three Masses on a weekday; two are"
+        + " permitted him."
+  };
+  private static final String[] REDS = {
+    "Saturday 10:30, Holy Trinity",
+    "Five concelebrants need red; three red sets are there. Two red sets of Saint Anne can be"
+        + " carried, 14 minutes away."
+  };
+  private static final String[] FUNERAL = {
+    "Saturday 11:00, Saint Joseph",
+    "The family asks for Tarnwick, who concelebrates at Tollbridge until 12:30."
+  };
+  private static final String[] COPES = {
+    "Sunday 16:00, Our Lady of the Rosary",
+    "Three Benedictions at one hour, two white copes, two humeral veils."
+  };
+  private static final String[] NOBODY = {
+    "Sunday 09:45, Saint Martin",
+    "From Upper Wenlow Ilverton could begin at 10:24 at the earliest, from Ashlanding Tarnwick at"
+        + " 10:04."
+  };
+
   private final Map<String, List<Entry>> masses = new LinkedHashMap<>();
   private final List<Day> days = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
+  private Own ownDay;
 
   static WeekView of(Frame frame) {
     InventedWeek week = new InventedWeek();
     week.fill();
     return week.view(frame, Choice.NONE);
+  }
+
+  /** Long names, a church's own day, and more churches than one page holds. */
+  static WeekView crowded(Frame frame) {
+    InventedWeek week = new InventedWeek();
+    for (int i = 0; i < 5; i++) {
+      week.mass(
+          "Our Lady of the Rosary",
+          "1" + i + ":45",
+          "Monsignor Bartholomew Wetherington-Castlemaine",
+          "gold",
+          "thanksgiving for fifty years of priesthood",
+          "12 concelebrants, 2 deacons, mitre-bearer",
+          week.note(DECIDE, "eleven chasubles short", REDS));
+    }
+    week.ownDay = new Own(ribbon("white"), named("solemnity", "Solemnity", "Dedication"));
+    week.day(3, "Thursday", "rose or violet", weekday());
+    return week.view(
+        frame,
+        new Choice(
+            "/week/2026-11-30",
+            "Six of eight churches are shown.",
+            List.of(
+                new Option("ht", "Holy Trinity", "Tollbridge", true),
+                new Option("mm", "Saint Mary Magdalen", "Lower Wenlow", false))));
   }
 
   private WeekView view(Frame frame, Choice choice) {
@@ -186,31 +238,11 @@ final class InventedWeek {
 
   private List<Cell> cells() {
     return Invented.churches().stream()
-        .map(c -> new Cell(c, List.of(), masses.getOrDefault(c, List.of())))
+        .map(c -> new Cell(c, own(c), masses.getOrDefault(c, List.of())))
         .toList();
   }
 
-  private static final String[] THIRD = {
-    "Saturday 08:30, Holy Trinity",
-    "With the confirmation and the 17:00 Ilverton would say three Masses on a weekday; two are"
-        + " permitted him."
-  };
-  private static final String[] REDS = {
-    "Saturday 10:30, Holy Trinity",
-    "Five concelebrants need red; three red sets are there. Two red sets of Saint Anne can be"
-        + " carried, 14 minutes away."
-  };
-  private static final String[] FUNERAL = {
-    "Saturday 11:00, Saint Joseph",
-    "The family asks for Tarnwick, who concelebrates at Tollbridge until 12:30."
-  };
-  private static final String[] COPES = {
-    "Sunday 16:00, Our Lady of the Rosary",
-    "Three Benedictions at one hour, two white copes, two humeral veils."
-  };
-  private static final String[] NOBODY = {
-    "Sunday 09:45, Saint Martin",
-    "From Upper Wenlow Ilverton could begin at 10:24 at the earliest, from Ashlanding Tarnwick at"
-        + " 10:04."
-  };
+  private List<Own> own(String church) {
+    return ownDay != null && church.equals("Saint Martin") ? List.of(ownDay) : List.of();
+  }
 }

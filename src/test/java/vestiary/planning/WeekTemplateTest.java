@@ -1,8 +1,14 @@
 package vestiary.planning;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import vestiary.web.Frame;
 import vestiary.web.Invented;
+import vestiary.web.Link;
 import vestiary.web.RenderedPage;
+import vestiary.web.Standing;
 
 class WeekTemplateTest {
 
@@ -25,5 +31,51 @@ class WeekTemplateTest {
         RenderedPage.of("planning/week", "week-demo", InventedWeek.of(Invented.pastDemo("week")));
 
     page.keepsTheHouseRules().says("Move the demo to this week");
+  }
+
+  @Test
+  void a_church_that_keeps_its_own_day_says_so_in_its_cell() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/week", "week-crowded", InventedWeek.crowded(Invented.frame("week")));
+
+    page.keepsTheHouseRules().says("Solemnity: Dedication white, in this church");
+  }
+
+  @Test
+  void with_more_churches_than_fit_the_reader_chooses_which() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/week", "week-crowded", InventedWeek.crowded(Invented.frame("week")));
+
+    page.says("Six of eight churches are shown. Choose which");
+    assertTrue(page.html().contains("name=\"church\" value=\"ht\" checked"));
+    assertTrue(page.html().contains("name=\"church\" value=\"mm\" >"));
+  }
+
+  @Test
+  void a_cluster_without_churches_is_told_what_comes_first() {
+    RenderedPage page =
+        RenderedPage.of("planning/week", "week-empty", withoutChurches(Invented.frame("week")));
+
+    page.keepsTheHouseRules()
+        .says("Enter the first church, then its Masses and its vestments.")
+        .keepsSilentOn("Petra Sancta");
+  }
+
+  private static WeekView withoutChurches(Frame frame) {
+    return new WeekView(
+        frame,
+        "Advent, first week",
+        "",
+        "30 November to 6 December 2026",
+        List.of(),
+        new Link("Enter the first church", "/churches/new"),
+        new Standing("There is no church yet.", List.of()),
+        WeekView.Choice.NONE,
+        List.of(),
+        List.of(),
+        List.of(),
+        "Enter the first church, then its Masses and its vestments.");
   }
 }

@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -46,6 +47,11 @@ public final class RenderedPage {
     String html = ENGINE.getTemplate(template).data("view", view).render();
     layDown(name, html);
     return new RenderedPage(html);
+  }
+
+  /** A part of a page, rendered alone. */
+  public static String fragment(String template, Map<String, Object> data) {
+    return ENGINE.getTemplate(template).render(data);
   }
 
   public String html() {
@@ -115,6 +121,7 @@ public final class RenderedPage {
             all("\\sfor=\"([^\"]+)\""),
             all("\\slist=\"([^\"]+)\""))
         .flatMap(List::stream)
+        .flatMap(references -> Stream.of(references.strip().split("\\s+")))
         .filter(id -> !ids.contains(id))
         .toList();
   }

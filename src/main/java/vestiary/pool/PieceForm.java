@@ -1,0 +1,76 @@
+package vestiary.pool;
+
+import java.util.List;
+import vestiary.web.Choice;
+import vestiary.web.ColourChoice;
+import vestiary.web.Field;
+import vestiary.web.Frame;
+import vestiary.web.Link;
+
+/**
+ * One piece to be entered or changed, with its care.
+ *
+ * @param title for example "Chasuble HT-W1-C" or "A new piece"
+ * @param action where the form is sent
+ * @param done what was just done, for example "Saved."; may be empty
+ * @param problem what keeps the whole form from being saved; empty if nothing does
+ * @param back to the pool
+ * @param colour what it is; options carry colour ids
+ * @param serves what it may serve as besides
+ * @param sets codes of sets known at this church, for completion
+ * @param staysHome whether it never leaves this church
+ * @param version of what was read, to notice a lost race; empty for a new piece
+ * @param removal where a request to delete is sent; empty where none is offered
+ * @param care what follows below; {@link Care#NONE} for a new piece
+ */
+public record PieceForm(
+    Frame frame,
+    String title,
+    String action,
+    String done,
+    String problem,
+    Link back,
+    Field code,
+    Choice kind,
+    Choice colour,
+    ColourChoice serves,
+    Field shade,
+    Choice grade,
+    Field size,
+    Field set,
+    List<String> sets,
+    Field suit,
+    Choice home,
+    Field owner,
+    Choice ownerPolicy,
+    Field condition,
+    Field place,
+    boolean staysHome,
+    String version,
+    String removal,
+    Care care) {
+
+  public PieceForm {
+    sets = List.copyOf(sets);
+  }
+
+  /**
+   * @param action where a new care is sent; empty where care is not offered
+   * @param spells newest first
+   */
+  public record Care(String action, Field from, Field to, Field reason, List<Spell> spells) {
+
+    public static final Care NONE =
+        new Care("", Field.empty(), Field.empty(), Field.empty(), List.of());
+
+    public Care {
+      spells = List.copyOf(spells);
+    }
+  }
+
+  /**
+   * @param span for example "27 November to 11 December"
+   * @param returned where "it is back" is sent; empty if it is back already
+   */
+  public record Spell(String span, String reason, String returned) {}
+}

@@ -1,0 +1,76 @@
+package vestiary.schedule;
+
+import java.util.List;
+import vestiary.web.Choice;
+import vestiary.web.ClashMark;
+import vestiary.web.Field;
+import vestiary.web.Frame;
+import vestiary.web.Link;
+
+/**
+ * One Mass to be entered or changed.
+ *
+ * @param title for example "Saturday 5 December, 10:30, Holy Trinity" or "A new Mass"
+ * @param action where the form is sent
+ * @param cancelAction where the cancelling of this Mass is sent; empty for a new one
+ * @param problem what keeps the whole form from being saved; empty if nothing does
+ * @param saved what was just saved and what it leads to; {@link Saved#NONE} otherwise
+ * @param turn back to the day and the week
+ * @param church slugs and names
+ * @param date ISO 8601
+ * @param time 24 hours, {@code HH:mm}
+ * @param minutes length
+ * @param people known priests, for completion
+ * @param bringsPrincipal whether he brings his own chasuble and stole
+ * @param bringsConcelebrants how many concelebrants bring their own
+ * @param setOutMinutes empty where the church's own rule holds
+ * @param usualSetOut what that rule gives, for example "30 minutes on a Sunday"
+ * @param showsIntention only to those who may see it
+ * @param version of what was read, to notice a lost race; empty for a new Mass
+ */
+public record MassForm(
+    Frame frame,
+    String title,
+    String action,
+    String cancelAction,
+    String problem,
+    Saved saved,
+    List<Link> turn,
+    Choice church,
+    Field date,
+    Field time,
+    Field minutes,
+    MassChoices choices,
+    Field celebrant,
+    List<String> people,
+    Field concelebrants,
+    Field deacons,
+    boolean bringsPrincipal,
+    Field bringsConcelebrants,
+    Field setOutMinutes,
+    String usualSetOut,
+    Field note,
+    boolean showsIntention,
+    Field intention,
+    String version) {
+
+  public MassForm {
+    turn = List.copyOf(turn);
+    people = List.copyOf(people);
+  }
+
+  /**
+   * @param sentence for example "Saved. This Mass now falls short:" or "Saved. Nothing stands in
+   *     its way."
+   */
+  public record Saved(String sentence, List<Found> clashes) {
+
+    public static final Saved NONE = new Saved("", List.of());
+
+    public Saved {
+      clashes = List.copyOf(clashes);
+    }
+  }
+
+  public record Found(ClashMark mark, String sentence, Link more) {}
+}

@@ -1,0 +1,27 @@
+package vestiary.web;
+
+import java.util.List;
+
+/**
+ * One of several, or some of several where the form says so.
+ *
+ * @param options in the order they are offered
+ * @param error one whole sentence; empty if nothing is wrong
+ */
+public record Choice(List<Option> options, String error) {
+
+  public Choice {
+    options = List.copyOf(options);
+  }
+
+  /** A choice with nothing wrong. */
+  public static Choice of(List<Option> options) {
+    return new Choice(options, "");
+  }
+
+  /**
+   * @param value what the form sends
+   * @param text what the reader sees
+   */
+  public record Option(String value, String text, boolean chosen) {}
+}
