@@ -20,8 +20,11 @@ import vestiary.vesting.PieceKind;
 public final class ClashCheck {
 
   private static final Comparator<Shortage> CANONICAL =
-      Comparator.comparing((Shortage shortage) -> shortage.needs().get(0))
+      Comparator.comparing((Shortage shortage) -> shortage.needs().get(0).window().start())
+          .thenComparing(shortage -> shortage.needs().get(0).church())
+          .thenComparing(Shortage::pieceKind)
           .thenComparing(Shortage::level)
+          .thenComparing(shortage -> shortage.needs().get(0))
           .thenComparing(Shortage::needed);
 
   private ClashCheck() {}
