@@ -30,7 +30,7 @@ public final class ClashCheck {
   private ClashCheck() {}
 
   /**
-   * All findings of a span, by start of the first Mass, church, role and kind; the same for the
+   * All findings of a span, by start of the first Mass, church, kind and level; the same for the
    * same span, in whatever order it is given. Empty if nothing falls short.
    */
   public static List<Shortage> find(Span span) {
