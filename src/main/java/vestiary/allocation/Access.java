@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import vestiary.vesting.Away;
+import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 
@@ -19,26 +20,36 @@ final class Access {
     this.journeys = journeys;
   }
 
+  /** Whether nothing keeps the piece from the Mass. */
+  boolean isPossible(Piece piece, Need need) {
+    boolean reaches =
+        piece.home().equals(need.church())
+            || (!piece.staysHome() && hasJourney(piece.home(), need.church()));
+    return reaches && piece.away().stream().noneMatch(away -> isInTheWay(away, piece, need));
+  }
+
   /** What keeps the piece from the Mass; empty if nothing does. */
   Optional<NotServing> findHindrance(Piece piece, Need need) {
-    boolean travels = !piece.home().equals(need.church());
-    if (travels && piece.staysHome()) {
+    if (isPossible(piece, need)) {
+      return Optional.empty();
+    }
+    boolean atHome = piece.home().equals(need.church());
+    if (!atHome && piece.staysHome()) {
       return Optional.of(new NotServing(piece, Hindrance.STAYS_HOME, List.of()));
     }
-    if (journeys.seconds(piece.home(), need.church()) == Journeys.NO_WAY) {
+    if (!atHome && !hasJourney(piece.home(), need.church())) {
       return Optional.of(new NotServing(piece, Hindrance.NO_JOURNEY, List.of()));
-    }
-    if (piece.away().isEmpty()) {
-      return Optional.empty();
     }
     List<Away> inTheWay =
         piece.away().stream()
             .filter(away -> isInTheWay(away, piece, need))
             .sorted(Comparator.comparing(Away::from))
             .toList();
-    return inTheWay.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new NotServing(piece, Hindrance.AWAY, inTheWay));
+    return Optional.of(new NotServing(piece, Hindrance.AWAY, inTheWay));
+  }
+
+  private boolean hasJourney(ChurchId from, ChurchId to) {
+    return journeys.seconds(from, to) != Journeys.NO_WAY;
   }
 
   private boolean isInTheWay(Away away, Piece piece, Need need) {

@@ -20,14 +20,17 @@ import vestiary.vesting.PieceKind;
 public final class ClashCheck {
 
   private static final Comparator<Shortage> CANONICAL =
-      Comparator.comparing((Shortage shortage) -> shortage.needs().get(0))
+      Comparator.comparing((Shortage shortage) -> shortage.needs().get(0).window().start())
+          .thenComparing(shortage -> shortage.needs().get(0).church())
+          .thenComparing(Shortage::pieceKind)
           .thenComparing(Shortage::level)
+          .thenComparing(shortage -> shortage.needs().get(0))
           .thenComparing(Shortage::needed);
 
   private ClashCheck() {}
 
   /**
-   * All findings of a span, by start of the first Mass, church, role and kind; the same for the
+   * All findings of a span, by start of the first Mass, church, kind and level; the same for the
    * same span, in whatever order it is given. Empty if nothing falls short.
    */
   public static List<Shortage> find(Span span) {

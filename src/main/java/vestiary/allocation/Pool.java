@@ -1,14 +1,11 @@
 package vestiary.allocation;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import vestiary.calendar.Colour;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
@@ -20,13 +17,13 @@ import vestiary.vesting.Window;
 /** All pieces of one kind, in order of code, and which of them serve a need. */
 final class Pool {
 
-  private record Place(ChurchId church, Window window) {}
+  private record Tint(Colour colour, boolean festive, List<Step> steps) {}
 
-  private record Asking(Place place, Colour colour, boolean festive, List<Step> steps) {}
+  private record Asking(ChurchId church, Window window, Tint tint) {}
 
   private final List<Piece> pieces;
   private final Access access;
-  private final Map<Place, BitSet> accessible = new HashMap<>();
+  private final Map<Tint, BitSet> tinted = new HashMap<>();
   private final Map<Asking, BitSet> serving = new HashMap<>();
 
   Pool(Span span, PieceKind kind) {
@@ -44,16 +41,12 @@ final class Pool {
 
   /** The pieces that serve the need in the colour it asks for. */
   BitSet serving(Need need) {
-    return serving.computeIfAbsent(
-        asking(need, List.of()),
-        like -> kept(accessible(need), piece -> need.isServedBy(piece.colours())));
+    return serving(need, List.of());
   }
 
   /** The pieces that serve the need in any colour its ladder allows. */
   BitSet servingLawfully(Need need) {
-    return serving.computeIfAbsent(
-        asking(need, need.ladder()),
-        like -> kept(accessible(need), piece -> need.isLawfullyServedBy(piece.colours())));
+    return serving(need, need.ladder());
   }
 
   /** Those of the pieces whose home is the need's church. */
@@ -65,41 +58,56 @@ final class Pool {
    * All pieces of a colour that the needs ask for, told apart.
    *
    * @param counted the pieces of the finding
-   * @param reachable those that serve any of the needs from anywhere
+   * @param reachable those that serve any of the needs from anywhere, the counted included
    */
   Stock stock(List<Need> needs, BitSet counted, BitSet reachable) {
-    List<Piece> elsewhere = new ArrayList<>();
-    List<NotServing> others = new ArrayList<>();
-    for (int place = 0; place < pieces.size(); place++) {
-      Piece piece = pieces.get(place);
-      Optional<Need> first =
-          needs.stream().filter(need -> need.isServedBy(piece.colours())).findFirst();
-      if (reachable.get(place) && !counted.get(place)) {
-        elsewhere.add(piece);
-      } else if (!counted.get(place) && first.isPresent()) {
-        others.add(access.findHindrance(piece, first.get()).orElseThrow());
-      }
-    }
-    return new Stock(counted.stream().mapToObj(pieces::get).toList(), elsewhere, others);
+    BitSet elsewhere = (BitSet) reachable.clone();
+    elsewhere.andNot(counted);
+    BitSet others = new BitSet();
+    needs.forEach(need -> others.or(tinted(need, List.of())));
+    others.andNot(reachable);
+    return new Stock(
+        counted.stream().mapToObj(pieces::get).toList(),
+        elsewhere.stream().mapToObj(pieces::get).toList(),
+        others.stream().mapToObj(pieces::get).map(piece -> hindered(piece, needs)).toList());
   }
 
-  private static Asking asking(Need need, List<Step> steps) {
-    Place place = new Place(need.church(), need.window());
-    return new Asking(place, need.colour(), need.festive(), steps);
+  private BitSet serving(Need need, List<Step> steps) {
+    Tint tint = new Tint(need.colour(), need.festive(), steps);
+    return serving.computeIfAbsent(
+        new Asking(need.church(), need.window(), tint),
+        like -> kept(tinted(need, steps), piece -> access.isPossible(piece, need)));
   }
 
-  private BitSet accessible(Need need) {
-    return accessible.computeIfAbsent(
-        new Place(need.church(), need.window()),
-        place ->
-            IntStream.range(0, pieces.size())
-                .filter(piece -> access.findHindrance(pieces.get(piece), need).isEmpty())
-                .collect(BitSet::new, BitSet::set, BitSet::or));
+  private BitSet tinted(Need need, List<Step> steps) {
+    return tinted.computeIfAbsent(
+        new Tint(need.colour(), need.festive(), steps),
+        like -> kept(all(), piece -> serves(piece, need, steps)));
+  }
+
+  private static boolean serves(Piece piece, Need need, List<Step> steps) {
+    return steps.isEmpty()
+        ? need.isServedBy(piece.colours())
+        : need.isLawfullyServedBy(piece.colours());
+  }
+
+  private NotServing hindered(Piece piece, List<Need> needs) {
+    Need first =
+        needs.stream().filter(need -> need.isServedBy(piece.colours())).findFirst().orElseThrow();
+    return access.findHindrance(piece, first).orElseThrow();
+  }
+
+  private BitSet all() {
+    BitSet all = new BitSet();
+    all.set(0, pieces.size());
+    return all;
   }
 
   private BitSet kept(BitSet places, Predicate<Piece> wanted) {
-    return places.stream()
-        .filter(place -> wanted.test(pieces.get(place)))
-        .collect(BitSet::new, BitSet::set, BitSet::or);
+    BitSet kept = new BitSet(pieces.size());
+    for (int place = places.nextSetBit(0); place >= 0; place = places.nextSetBit(place + 1)) {
+      kept.set(place, wanted.test(pieces.get(place)));
+    }
+    return kept;
   }
 }
