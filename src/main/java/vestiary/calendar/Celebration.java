@@ -26,6 +26,9 @@ public record Celebration(
     Objects.requireNonNull(precedence);
     colours = List.copyOf(colours);
     if (colours.isEmpty()) throw new IllegalArgumentException(id + " has no colour.");
+    if (colours.contains(Colour.GOLD) || colours.contains(Colour.SILVER)) {
+      throw new IllegalArgumentException("Gold and silver are facts of a vestment, not of " + id);
+    }
     Objects.requireNonNull(source);
     Objects.requireNonNull(colourReason);
   }

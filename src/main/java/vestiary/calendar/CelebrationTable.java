@@ -3,6 +3,7 @@ package vestiary.calendar;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -66,7 +67,7 @@ final class CelebrationTable {
   }
 
   private static Precedence precedence(String cell) {
-    return Precedence.valueOf(cell.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+    return Precedence.valueOf(cell.toUpperCase(Locale.ROOT).replace('-', '_'));
   }
 
   private static <T extends Enum<T> & Term> T term(Class<T> type, String id) {

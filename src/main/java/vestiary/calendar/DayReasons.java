@@ -9,20 +9,23 @@ final class DayReasons {
 
   static String of(DayChoice choice) {
     Celebration kept = choice.kept();
-    return kept.name().english() + why(choice) + " " + colour(kept);
+    return kept.name().english()
+        + why(choice)
+        + " ("
+        + kept.precedence().source()
+        + "); "
+        + colour(kept);
   }
 
   private static String why(DayChoice choice) {
-    Celebration kept = choice.kept();
-    if (choice.transferred()) return " is kept on this day, transferred (UNLY 60);";
-    if (!choice.omitted().isEmpty()) {
-      return " is kept, as it stands higher than what else falls on this day ("
-          + kept.precedence().source()
-          + ");";
-    }
-    return choice.celebrations().size() > 1
-        ? " is kept unless another is chosen (" + kept.precedence().source() + ");"
-        : " is kept (" + kept.precedence().source() + ");";
+    if (choice.transferred()) return ", moved here from another day";
+    if (HolyThursday.is(choice.kept())) return HolyThursday.BESIDE_THE_WEEKDAY;
+    boolean prevails = choice.kept().precedence().number() <= 11;
+    if (prevails && !choice.omitted().isEmpty()) return ", before all else that falls on this day";
+    if (choice.celebrations().size() == 1) return "";
+    return choice.celebrations().get(1).rank() == Rank.COMMEMORATION
+        ? ", with a commemoration if one is wished"
+        : ", unless a memorial is chosen";
   }
 
   private static String colour(Celebration kept) {

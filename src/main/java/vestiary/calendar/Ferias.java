@@ -1,10 +1,5 @@
 package vestiary.calendar;
 
-import static vestiary.calendar.OrdinalNames.english;
-import static vestiary.calendar.OrdinalNames.latin;
-import static vestiary.calendar.OrdinalNames.roman;
-import static vestiary.calendar.OrdinalNames.spanish;
-
 import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Locale;
@@ -13,10 +8,7 @@ import java.util.Set;
 /**
  * The days that no table lists: weekdays, and the Sundays of Ordinary Time. Their ids follow one
  * pattern ({@code monday-week-3-lent}, {@code december-17}, {@code
- * twelfth-sunday-in-ordinary-time}).
- *
- * <p>The same day of the same week is one object in every year. Names in the three languages are
- * from memory of the books.
+ * twelfth-sunday-in-ordinary-time}). The same day of the same week is one object in every year.
  */
 final class Ferias {
 
@@ -42,6 +34,7 @@ final class Ferias {
     return EASTER[week][weekday.ordinal()];
   }
 
+  /** Any day of Ordinary Time, Sundays included. */
   static Celebration ordinary(int week, DayOfWeek weekday) {
     return ORDINARY[week][weekday.ordinal()];
   }
@@ -51,103 +44,63 @@ final class Ferias {
     return DECEMBER[day];
   }
 
-  /** 2 to 12 January, before the Baptism of the Lord. */
+  /** 2 to 13 January, before the Baptism of the Lord. */
   static Celebration january(int day) {
     return JANUARY[day];
   }
 
   private static Celebration adventWeekday(int week, DayOfWeek weekday) {
-    LocalName name = inWeek(week, weekday, "of Advent", "Adventus", "de Adviento");
+    LocalName name = FeriaNames.advent(week, weekday);
     return feria(id(week, weekday, "advent"), name, Precedence.ADVENT_WEEKDAY, Kind.ADVENT);
   }
 
   private static Celebration lentWeekday(int week, DayOfWeek weekday) {
-    LocalName name = inWeek(week, weekday, "of Lent", "Quadragesimae", "de Cuaresma");
-    String id = id(week, weekday, "lent");
-    if (week == 0) {
-      name =
-          new LocalName(
-              english(weekday) + " after Ash Wednesday",
-              latin(weekday) + " post Cineres",
-              spanish(weekday) + " después de Ceniza");
-      id = english(weekday).toLowerCase(Locale.ROOT) + "-after-ash-wednesday";
-    }
+    LocalName name = FeriaNames.lent(week, weekday);
+    String id = week == 0 ? id(name) : id(week, weekday, "lent");
     return feria(id, name, Precedence.LENT_WEEKDAY, Kind.LENT);
   }
 
   private static Celebration easterWeekday(int week, DayOfWeek weekday) {
-    LocalName name = inWeek(week, weekday, "of Easter", "Paschae", "de Pascua");
+    LocalName name = FeriaNames.easter(week, weekday);
     return feria(id(week, weekday, "easter"), name, Precedence.EASTER_WEEKDAY, Kind.EASTER);
   }
 
   private static Celebration ordinaryDay(int week, DayOfWeek weekday) {
-    if (weekday == DayOfWeek.SUNDAY) return ordinarySunday(week);
-    LocalName name = inWeek(week, weekday, "in Ordinary Time", "per annum", "del Tiempo Ordinario");
-    return feria(
-        id(week, weekday, "ordinary-time"), name, Precedence.ORDINARY_WEEKDAY, Kind.ORDINARY);
-  }
-
-  private static Celebration ordinarySunday(int week) {
-    LocalName name =
-        new LocalName(
-            english(week) + " Sunday in Ordinary Time",
-            "Dominica " + roman(week) + " per annum",
-            "Domingo " + roman(week) + " del Tiempo Ordinario");
-    String id = name.english().toLowerCase(Locale.ROOT).replace(' ', '-');
-    return celebration(id, name, Rank.SUNDAY, Precedence.SUNDAY, Kind.ORDINARY);
+    LocalName name = FeriaNames.ordinary(week, weekday);
+    return weekday == DayOfWeek.SUNDAY
+        ? celebration(id(name), name, Rank.SUNDAY, Precedence.SUNDAY, Kind.ORDINARY)
+        : feria(
+            id(week, weekday, "ordinary-time"), name, Precedence.ORDINARY_WEEKDAY, Kind.ORDINARY);
   }
 
   private static Celebration[] december() {
     Celebration[] days = new Celebration[32];
-    for (int day = 17; day <= 24; day++) days[day] = lateAdvent(day);
-    for (int day = 26; day <= 31; day++) days[day] = christmasOctave(day);
+    for (int day = 17; day <= 24; day++) {
+      LocalName name = FeriaNames.lateAdvent(day);
+      days[day] = feria("december-" + day, name, Precedence.LATE_ADVENT_WEEKDAY, Kind.ADVENT);
+    }
+    for (int day = 26; day <= 31; day++) {
+      LocalName name = FeriaNames.christmasOctave(day - 24);
+      days[day] = feria("december-" + day, name, Precedence.CHRISTMAS_OCTAVE, Kind.CHRISTMAS);
+    }
     return days;
-  }
-
-  private static Celebration lateAdvent(int day) {
-    LocalName name =
-        new LocalName(
-            "Weekday of Advent, " + day + " December",
-            "Feria Adventus, die " + day + " decembris",
-            "Feria de Adviento, " + day + " de diciembre");
-    return feria("december-" + day, name, Precedence.LATE_ADVENT_WEEKDAY, Kind.ADVENT);
-  }
-
-  private static Celebration christmasOctave(int day) {
-    String dayOfOctave = roman(day - 24);
-    LocalName name =
-        new LocalName(
-            english(day - 24) + " Day within the Octave of Christmas",
-            "De die " + dayOfOctave + " infra octavam Nativitatis",
-            "Día " + dayOfOctave + " dentro de la octava de Navidad");
-    return feria("december-" + day, name, Precedence.CHRISTMAS_OCTAVE, Kind.CHRISTMAS);
   }
 
   private static Celebration[] january() {
     Celebration[] days = new Celebration[14];
-    for (int day = 2; day < days.length; day++) days[day] = christmasWeekday(day);
+    for (int day = 2; day < days.length; day++) {
+      LocalName name = FeriaNames.christmasTime(day);
+      days[day] = feria("january-" + day, name, Precedence.CHRISTMAS_WEEKDAY, Kind.CHRISTMAS);
+    }
     return days;
   }
 
-  private static Celebration christmasWeekday(int day) {
-    LocalName name =
-        new LocalName(
-            "Weekday of Christmas Time, " + day + " January",
-            "Feria temporis Nativitatis, die " + day + " ianuarii",
-            "Feria del tiempo de Navidad, " + day + " de enero");
-    return feria("january-" + day, name, Precedence.CHRISTMAS_WEEKDAY, Kind.CHRISTMAS);
-  }
-
-  private static LocalName inWeek(
-      int week, DayOfWeek weekday, String english, String latin, String spanish) {
-    return new LocalName(
-        english(weekday) + " of the " + english(week) + " Week " + english,
-        latin(weekday) + ", hebdomada " + roman(week) + " " + latin,
-        spanish(weekday) + " de la " + roman(week) + " semana " + spanish);
-  }
-
   private static String id(int week, DayOfWeek weekday, String season) {
-    return english(weekday).toLowerCase(Locale.ROOT) + "-week-" + week + "-" + season;
+    return weekday.name().toLowerCase(Locale.ROOT) + "-week-" + week + "-" + season;
+  }
+
+  private static String id(LocalName name) {
+    return name.english().toLowerCase(Locale.ROOT).replace(' ', '-');
   }
 
   private static Celebration feria(String id, LocalName name, Precedence precedence, Kind season) {

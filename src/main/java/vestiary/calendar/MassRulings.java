@@ -18,7 +18,7 @@ final class MassRulings {
    * @param day the day the Mass belongs to
    */
   MassRuling of(MassRequest request, Day date, Day day) {
-    Permission permission = MassPermissions.of(request, date, day);
+    Permission permission = MassPermissions.of(request, date);
     return new MassRuling(day, request.kind(), options(request, day, permission), permission);
   }
 

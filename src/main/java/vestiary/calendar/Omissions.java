@@ -6,19 +6,13 @@ final class Omissions {
   private Omissions() {}
 
   static Omission of(Celebration omitted, Celebration kept) {
+    boolean optional = omitted.rank() == Rank.OPTIONAL_MEMORIAL;
     String reason =
-        omitted.rank() == Rank.OPTIONAL_MEMORIAL
-            ? "An optional memorial gives way to " + name(kept) + "."
-            : name(kept) + " stands higher in the table of liturgical days.";
-    return new Omission(omitted.id(), omitted.name(), reason, source(omitted, kept));
-  }
-
-  private static String source(Celebration omitted, Celebration kept) {
-    String rule = omitted.rank() == Rank.OPTIONAL_MEMORIAL ? "UNLY 14" : "UNLY 60";
-    return rule + "; " + kept.precedence().source();
-  }
-
-  private static String name(Celebration celebration) {
-    return celebration.name().english();
+        (optional ? "An optional memorial is left out" : "Left out this year,")
+            + " because the day keeps a higher celebration: "
+            + kept.name().english()
+            + ".";
+    String source = (optional ? "UNLY 14; " : "UNLY 60; ") + kept.precedence().source();
+    return new Omission(omitted.id(), omitted.name(), reason, source);
   }
 }

@@ -1,6 +1,7 @@
 package vestiary.calendar;
 
 import java.time.DayOfWeek;
+import java.util.Locale;
 
 /** The number words and weekday names that the names of Sundays and weekdays are made of. */
 final class OrdinalNames {
@@ -48,7 +49,7 @@ final class OrdinalNames {
     String tens = number < 30 ? "Twent" : "Thirt";
     return number % 10 == 0
         ? tens + "ieth"
-        : tens + "y-" + UNITS[number % 10].toLowerCase(java.util.Locale.ROOT);
+        : tens + "y-" + UNITS[number % 10].toLowerCase(Locale.ROOT);
   }
 
   /** {@code XXI} for 21; from 1 to 39. */

@@ -19,12 +19,14 @@ public sealed interface Proper {
     }
   }
 
-  /** A title that the calendar of the place does not have. */
+  /** A title that the calendar of the place does not have; never gold or silver. */
   record OwnTitular(LocalName name, MonthDay day, Colour colour) implements Proper {
     public OwnTitular {
       Objects.requireNonNull(name);
       Objects.requireNonNull(day);
-      Objects.requireNonNull(colour);
+      if (colour == Colour.GOLD || colour == Colour.SILVER) {
+        throw new IllegalArgumentException("A title is kept in a colour, not in gold or silver.");
+      }
     }
   }
 

@@ -7,7 +7,7 @@ final class RefusedMasses {
 
   static Permission of(MassRequest request, DayKind row) {
     String sentence = "Not on " + row.words() + ": " + instead(request, row);
-    return new Permission(Verdict.NOT_PERMITTED, sentence, request.column().source());
+    return Permissions.refused(sentence, request.column().source());
   }
 
   private static String instead(MassRequest request, DayKind row) {

@@ -83,8 +83,20 @@ final class Transfers {
 
   private void moveToNextFreeDay(Impeded impeded) {
     int day = impeded.day() + 1;
-    while (plan.prevailing(day).precedence().number() <= 8) day++;
+    while (day <= year.length() && !isFree(day)) day++;
+    if (day > year.length()) day = lastFreeDayBefore(impeded.day());
     plan.move(impeded.entry().id(), impeded.day(), day, NEXT_FREE_DAY);
+  }
+
+  /** When the octave of Christmas is full the nearest free day lies before it. */
+  private int lastFreeDayBefore(int impededDay) {
+    int day = impededDay - 1;
+    while (!isFree(day)) day--;
+    return day;
+  }
+
+  private boolean isFree(int day) {
+    return plan.prevailing(day).precedence().number() > 8;
   }
 
   private static boolean isWithin(int day, int first, int last) {

@@ -82,11 +82,11 @@ final class YearPlan {
   /** Takes a celebration to another day and says so on the first. */
   void move(String id, int from, int to, String source) {
     Entry entry = find(id, from);
-    String prevailing = prevailingBeside(entry, from);
+    String why = whyNot(entry, from);
     entries[from].remove(entry);
     lay(to, entry);
     transferredHere[to] = true;
-    String reason = prevailing + "; it is kept on " + Dates.spelled(year.date(to)) + ".";
+    String reason = "Kept on " + Dates.spelled(year.date(to)) + " instead, because " + why;
     leave(from, new Omission(id, entry.celebration().name(), reason, source));
   }
 
@@ -108,10 +108,10 @@ final class YearPlan {
     return null;
   }
 
-  private String prevailingBeside(Entry entry, int day) {
+  private String whyNot(Entry entry, int day) {
     Celebration prevailing = prevailing(day);
     return prevailing == entry.celebration()
-        ? "On a Saturday or a Monday a holy day goes to the Sunday beside it"
-        : prevailing.name().english() + " prevails on this day";
+        ? "a holy day on a Saturday or a Monday goes to the Sunday beside it."
+        : "this day keeps a higher celebration: " + prevailing.name().english() + ".";
   }
 }

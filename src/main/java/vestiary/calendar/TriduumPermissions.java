@@ -1,0 +1,84 @@
+package vestiary.calendar;
+
+import static vestiary.calendar.Permissions.noMassOn;
+import static vestiary.calendar.Permissions.permitted;
+import static vestiary.calendar.Permissions.refused;
+import static vestiary.calendar.Permissions.withLeave;
+
+/**
+ * What the days around Easter allow of the Mass of the day and of their own liturgies.
+ *
+ * <p>On Holy Saturday, 4 April 2026, an evening Mass of Sunday at 18:00 is refused and the Vigil
+ * after nightfall is said. Source: Paschale solemnitatis 35 to 78; Roman Missal.
+ */
+final class TriduumPermissions {
+
+  private static final String HOLY_WEEK = "Paschale solemnitatis 47 to 78";
+
+  private TriduumPermissions() {}
+
+  static Permission ofTheDay(Day date, Leave leave) {
+    if (isWithoutMass(date)) return noMassOn(date);
+    if (!MassTimes.isHolyThursday(date)) {
+      return permitted("The Mass of the day may be said.", "GIRM 353 to 355");
+    }
+    return leave == Leave.BISHOP
+        ? withLeave(
+            "The bishop's leave is recorded for a Mass beside that of the Lord's Supper.",
+            "Paschale solemnitatis 47")
+        : refused(
+            "On Holy Thursday only the evening Mass of the Lord's Supper is said;"
+                + " another needs the bishop's leave.",
+            "Paschale solemnitatis 47");
+  }
+
+  static Permission anticipated(Day date) {
+    if (MassTimes.isGoodFriday(date)) return noMassOn(date);
+    if (MassTimes.isHolySaturday(date)) {
+      return refused(
+          "On Holy Saturday no evening Mass is said but the Easter Vigil, after nightfall.",
+          "Paschale solemnitatis 78");
+    }
+    return date.evening().tomorrow()
+        ? permitted(date.evening().reason(), date.evening().source())
+        : refused(date.evening().reason(), date.evening().source());
+  }
+
+  static Permission chrism(Day date) {
+    if (isWithoutMass(date)) return noMassOn(date);
+    return permitted(
+        "The bishop says it on Holy Thursday morning or on another day near Easter.",
+        "Paschale solemnitatis 35, 36");
+  }
+
+  static Permission lordsSupper(Day date) {
+    return only(MassTimes.isHolyThursday(date), "the evening of Holy Thursday");
+  }
+
+  static Permission easterVigil(Day date) {
+    boolean itsNight = MassTimes.isHolySaturday(date) || MassTimes.isEasterSunday(date);
+    return only(itsNight, "the night before Easter Sunday");
+  }
+
+  /** On the two days without Mass no sacrament is celebrated but penance and anointing. */
+  static Permission outsideMass(MassKind kind, Day date) {
+    if (kind == MassKind.GOOD_FRIDAY) return only(MassTimes.isGoodFriday(date), "Good Friday");
+    if (kind == MassKind.BAPTISM_OUTSIDE_MASS && isWithoutMass(date)) {
+      return refused(
+          "On Good Friday and Holy Saturday only penance and anointing are celebrated;"
+              + " baptism waits for the Easter Vigil.",
+          "Roman Missal, Good Friday 1; Paschale solemnitatis 61, 75");
+    }
+    return permitted("This liturgy is not a Mass and may be celebrated.", "common practice");
+  }
+
+  static boolean isWithoutMass(Day date) {
+    return MassTimes.isGoodFriday(date) || MassTimes.isHolySaturday(date);
+  }
+
+  private static Permission only(boolean isItsDay, String its) {
+    return isItsDay
+        ? permitted("It is celebrated on " + its + ".", HOLY_WEEK)
+        : refused("It is celebrated only on " + its + ".", HOLY_WEEK);
+  }
+}

@@ -1,0 +1,54 @@
+package vestiary.norms;
+
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import vestiary.calendar.AscensionOn;
+import vestiary.calendar.CalendarSettings;
+import vestiary.calendar.CorpusChristiOn;
+import vestiary.calendar.EpiphanyOn;
+import vestiary.calendar.EveningRule;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.calendar.Proper;
+import vestiary.calendar.Term;
+
+/** The church a fact speaks of: a calendar, and what differs from its defaults. */
+record ChurchOfFact(String calendar, String options) {
+
+  private static final Map<ChurchOfFact, LiturgicalCalendar> CALENDARS = new ConcurrentHashMap<>();
+
+  LiturgicalCalendar liturgicalCalendar() {
+    return CALENDARS.computeIfAbsent(this, ChurchOfFact::build);
+  }
+
+  private LiturgicalCalendar build() {
+    CalendarSettings settings = CalendarSettings.defaultsOf(calendar);
+    List<Proper> propers = new ArrayList<>();
+    for (String option : options.isEmpty() ? new String[0] : options.split(" ")) {
+      String value = option.substring(option.indexOf('=') + 1);
+      switch (option.substring(0, option.indexOf('='))) {
+        case "titular" -> propers.add(new Proper.Titular(value));
+        case "dedication" -> propers.add(new Proper.Dedication(MonthDay.parse("--" + value)));
+        default -> settings = with(settings, option.substring(0, option.indexOf('=')), value);
+      }
+    }
+    return LiturgicalCalendar.of(settings, propers);
+  }
+
+  private static CalendarSettings with(CalendarSettings settings, String option, String value) {
+    return new CalendarSettings(
+        settings.calendar(),
+        option.equals("epiphany") ? term(EpiphanyOn.class, value) : settings.epiphany(),
+        option.equals("ascension") ? term(AscensionOn.class, value) : settings.ascension(),
+        option.equals("corpus-christi")
+            ? term(CorpusChristiOn.class, value)
+            : settings.corpusChristi(),
+        option.equals("evening") ? term(EveningRule.class, value) : settings.eveningRule());
+  }
+
+  private static <T extends Enum<T> & Term> T term(Class<T> type, String id) {
+    return Term.find(type, id).orElseThrow();
+  }
+}

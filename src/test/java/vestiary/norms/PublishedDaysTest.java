@@ -1,0 +1,80 @@
+package vestiary.norms;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import vestiary.calendar.Celebration;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Day;
+
+/**
+ * Facts about single days, in {@code norms/days.csv}: each stands in the published page, or follows
+ * from the norm, that its line names. Where two publications disagree the line names both and the
+ * norm that decides.
+ */
+class PublishedDaysTest {
+
+  private static final List<CSVRecord> FACTS = FactTable.read("days.csv");
+
+  @TestFactory
+  Stream<DynamicTest> days_are_as_published() {
+    return FACTS.stream().map(fact -> DynamicTest.dynamicTest(name(fact), () -> check(fact)));
+  }
+
+  @AfterAll
+  static void print_sources() {
+    FactTable.printSources("days", FACTS);
+  }
+
+  private static String name(CSVRecord fact) {
+    return String.join(" ", fact.toList().subList(0, 5)) + ": " + fact.get("source");
+  }
+
+  private static void check(CSVRecord fact) {
+    Day day =
+        new ChurchOfFact(fact.get("calendar"), fact.get("options"))
+            .liturgicalCalendar()
+            .day(LocalDate.parse(fact.get("date")));
+    String expected = fact.get("expected");
+    switch (fact.get("check")) {
+      case "offers" -> assertTrue(offers(day, expected), () -> "offers " + day.celebrations());
+      case "not-offered" -> assertFalse(offers(day, expected));
+      case "omitted" ->
+          assertTrue(
+              day.omitted().stream().anyMatch(o -> o.id().equals(expected)),
+              () -> "omits " + day.omitted());
+      default -> assertEquals(expected, answer(day, fact.get("check")));
+    }
+  }
+
+  /** Whether the day offers this celebration, written as id or as id:rank. */
+  private static boolean offers(Day day, String expected) {
+    return day.celebrations().stream()
+        .anyMatch(c -> expected.equals(c.id()) || expected.equals(c.id() + ":" + c.rank().id()));
+  }
+
+  private static String answer(Day day, String check) {
+    Celebration kept = day.kept();
+    return switch (check) {
+      case "kept" -> kept.id();
+      case "rank" -> kept.rank().id();
+      case "colours" -> kept.colours().stream().map(Colour::id).collect(Collectors.joining("|"));
+      case "season" -> day.season().id();
+      case "week" -> String.valueOf(day.week());
+      case "sunday-cycle" -> day.sundayCycle().name();
+      case "weekday-cycle" -> day.weekdayCycle().name();
+      case "obligation" -> day.obligation() ? "yes" : "no";
+      case "evening" -> day.evening().tomorrow() ? "tomorrow" : "today";
+      default -> throw new IllegalArgumentException("No such check: " + check);
+    };
+  }
+}
