@@ -1,0 +1,218 @@
+package vestiary.planning;
+
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import vestiary.allocation.Shortage;
+import vestiary.calendar.Celebration;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Day;
+import vestiary.cluster.Church;
+import vestiary.cluster.ChurchCalendars;
+import vestiary.schedule.DatedMass;
+import vestiary.vesting.Need;
+import vestiary.vesting.Window;
+import vestiary.web.English;
+import vestiary.web.Frame;
+import vestiary.web.Link;
+
+/** Sets out one day: its celebration and the reason for its colour, then every Mass. */
+final class DaySheet {
+
+  private final SpanToCheck span;
+  private final List<Clash> clashes;
+  private final ChurchCalendars calendars;
+  private final Locale locale;
+  private final LocalDate date;
+  private final Day day;
+
+  DaySheet(SpanToCheck span, List<Clash> clashes, ChurchCalendars calendars) {
+    this.span = span;
+    this.clashes = List.copyOf(clashes);
+    this.calendars = calendars;
+    this.locale = span.cluster().language();
+    this.date = span.first();
+    this.day = calendars.plain(span.cluster()).day(date);
+  }
+
+  DayView view(Frame frame) {
+    return new DayView(
+        frame,
+        "%s, %s".formatted(English.weekday(date), monthAndYear()),
+        String.valueOf(date.getDayOfMonth()),
+        English.day(date) + " " + date.getYear(),
+        date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
+        DayWords.colours(day),
+        DayWords.celebrated("", day.kept(), locale),
+        StandingWords.of(lead(), clashes),
+        turn(),
+        new Link("Add a Mass", "/masses/new?date=" + date),
+        DayPicture.of(rows(), List.of()),
+        span.asked().stream().map(this::mass).toList(),
+        List.of(new DayView.Reason(day.reason(), "")),
+        new DayView.Reason(day.evening().reason(), day.evening().source()),
+        day.celebrations().stream().skip(1).map(this::other).toList(),
+        day.omitted().stream()
+            .map(
+                o ->
+                    new DayView.Omitted(
+                        o.name().in(locale), new DayView.Reason(o.reason(), o.source())))
+            .toList(),
+        span.churches().stream().flatMap(this::own).toList());
+  }
+
+  private String monthAndYear() {
+    return English.dateAndYear(date).substring(English.dateAndYear(date).indexOf(' ') + 1);
+  }
+
+  private List<Link> turn() {
+    LocalDate before = date.minusDays(1);
+    LocalDate after = date.plusDays(1);
+    return List.of(
+        new Link("← " + weekdayAndNumber(before), "/day/" + before),
+        new Link(weekdayAndNumber(after) + " →", "/day/" + after),
+        new Link("The week", "/week/" + WeekSheet.monday(date)));
+  }
+
+  private static String weekdayAndNumber(LocalDate date) {
+    return English.weekday(date) + " " + date.getDayOfMonth();
+  }
+
+  private String lead() {
+    String colours = English.sentence(English.colours(DayWords.colours(day)));
+    String evening =
+        day.evening().tomorrow()
+            ? "; in the evening %s begins"
+                .formatted(
+                    calendars.plain(span.cluster()).day(date.plusDays(1)).kept().name().in(locale))
+            : "";
+    return "%s%s. %s".formatted(colours, evening, MassWords.counted(span.asked()));
+  }
+
+  private DayView.Other other(Celebration celebration) {
+    return new DayView.Other(
+        DayWords.ribbon(celebration.colours().get(0)),
+        DayWords.celebrated("", celebration, locale),
+        new DayView.Reason(celebration.colourReason(), celebration.source()));
+  }
+
+  private Stream<DayView.OwnDay> own(Church church) {
+    Day here = calendars.of(span.cluster(), church).day(date);
+    if (here.kept().id().equals(day.kept().id())) {
+      return Stream.empty();
+    }
+    return Stream.of(
+        new DayView.OwnDay(
+            church.name(),
+            DayWords.ribbon(here.kept().colours().get(0)),
+            DayWords.celebrated("", here.kept(), locale),
+            new DayView.Reason(here.reason(), "")));
+  }
+
+  private DayView.Mass mass(DatedMass mass) {
+    List<Need> needs = span.needs(mass);
+    return new DayView.Mass(
+        "/masses/" + mass.id().value(),
+        English.clock(mass.start()),
+        needs.isEmpty()
+            ? ""
+            : "set out by " + English.clock(local(needs.get(0).window(), Window::setOut)),
+        mass.church().name(),
+        mass.church().place(),
+        DayWords.ribbon(mass.colour()),
+        MassWords.whole(mass, locale),
+        MassWords.celebrant(mass),
+        MassWords.company(mass),
+        MassWords.needs(needs),
+        clashes.stream()
+            .filter(c -> c.concerns(mass))
+            .map(
+                c ->
+                    new DayView.Clash(
+                        c.severity().mark(),
+                        c.words().title() + ".",
+                        new Link("See why", c.address())))
+            .toList(),
+        new DayView.Reason(mass.option().reason(), ""),
+        otherChoices(mass));
+  }
+
+  /** Lawful colours that were not chosen and would fall short. */
+  private String otherChoices(DatedMass mass) {
+    if (!mass.isColourOpen()) {
+      return "";
+    }
+    List<String> falling =
+        mass.option().colours().stream()
+            .filter(c -> c != mass.colour())
+            .flatMap(c -> shortIn(mass, c))
+            .toList();
+    return String.join(" ", falling);
+  }
+
+  private Stream<String> shortIn(DatedMass mass, Colour colour) {
+    List<DatedMass> others =
+        span.masses().stream().map(m -> m.id().equals(mass.id()) ? m.with(colour) : m).toList();
+    int missing =
+        span.shortages(others).stream()
+            .filter(s -> s.masses().contains(mass.id()) && s.colour() == colour)
+            .mapToInt(Shortage::missing)
+            .max()
+            .orElse(0);
+    return missing == 0
+        ? Stream.empty()
+        : Stream.of(
+            "%s would be %s short."
+                .formatted(English.sentence(colour.id()), English.count(missing)));
+  }
+
+  private List<DayPicture.Church> rows() {
+    return span.churches().stream()
+        .map(
+            church ->
+                new DayPicture.Church(
+                    church.name(),
+                    church.place(),
+                    span.asked().stream()
+                        .filter(m -> m.church().id().equals(church.id()))
+                        .map(this::bar)
+                        .toList()))
+        .filter(row -> !row.masses().isEmpty())
+        .toList();
+  }
+
+  private DayPicture.Mass bar(DatedMass mass) {
+    List<Need> needs = span.needs(mass);
+    return new DayPicture.Mass(
+        needs.isEmpty()
+            ? minutes(mass.start())
+            : minutes(local(needs.get(0).window(), Window::setOut)),
+        minutes(mass.start()),
+        minutes(mass.end()),
+        needs.isEmpty()
+            ? minutes(mass.end())
+            : minutes(local(needs.get(0).window(), Window::cleared)),
+        mass.colour(),
+        MassWords.tight(mass, locale),
+        clashes.stream()
+            .filter(c -> c.concerns(mass))
+            .limit(1)
+            .map(c -> new DayPicture.Said(c.severity().mark(), c.words().tight()))
+            .toList());
+  }
+
+  private ZonedDateTime local(Window window, Function<Window, Instant> part) {
+    return part.apply(window).atZone(span.cluster().zone());
+  }
+
+  /** Minutes on the clock since the midnight that began the day; past 1440 after the next. */
+  private int minutes(ZonedDateTime time) {
+    int days = (int) (time.toLocalDate().toEpochDay() - date.toEpochDay());
+    return days * 24 * 60 + time.toLocalTime().toSecondOfDay() / 60;
+  }
+}

@@ -1,0 +1,97 @@
+package vestiary.planning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import vestiary.calendar.Celebration;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Day;
+import vestiary.calendar.Rank;
+import vestiary.calendar.Season;
+import vestiary.web.Celebrated;
+import vestiary.web.English;
+import vestiary.web.Ribbon;
+
+/** A day of the calendar in the words of its page. */
+final class DayWords {
+
+  private static final Map<Season, String> SEASONS =
+      Map.of(
+          Season.ADVENT, "Advent",
+          Season.CHRISTMAS, "Christmas Time",
+          Season.ORDINARY, "Ordinary Time",
+          Season.LENT, "Lent",
+          Season.TRIDUUM, "Paschal Triduum",
+          Season.EASTER, "Easter Time");
+
+  private static final Map<Season, String> WEEKDAYS =
+      Map.of(
+          Season.ADVENT, "Advent weekday",
+          Season.CHRISTMAS, "Christmas weekday",
+          Season.ORDINARY, "weekday in Ordinary Time",
+          Season.LENT, "Lenten weekday",
+          Season.EASTER, "Easter weekday");
+
+  private static final Map<Rank, String> RANKS =
+      Map.of(
+          Rank.SOLEMNITY, "Solemnity",
+          Rank.FEAST_OF_THE_LORD, "Feast",
+          Rank.FEAST, "Feast",
+          Rank.MEMORIAL, "Memorial",
+          Rank.OPTIONAL_MEMORIAL, "Optional memorial",
+          Rank.COMMEMORATION, "Commemoration");
+
+  private DayWords() {}
+
+  /** For example "Advent, first week". */
+  static String season(Day day) {
+    String season = SEASONS.get(day.season());
+    return day.week() == 0 ? season : "%s, %s week".formatted(season, English.ordinal(day.week()));
+  }
+
+  /** For example "Sundays B, weekdays II". */
+  static String cycles(Day day) {
+    return "Sundays %s, weekdays %s".formatted(day.sundayCycle(), day.weekdayCycle());
+  }
+
+  static Celebrated celebrated(String lead, Celebration celebration, Locale locale) {
+    return new Celebrated(
+        lead,
+        celebration.rank().id(),
+        RANKS.getOrDefault(celebration.rank(), ""),
+        celebration.name().in(locale));
+  }
+
+  /** The same in a narrow column, where a weekday need not say its week again. */
+  static Celebrated tight(String lead, Celebration celebration, Day day, Locale locale) {
+    Celebrated whole = celebrated(lead, celebration, locale);
+    return isPlainWeekday(celebration)
+        ? new Celebrated(lead, whole.rank(), "", WEEKDAYS.getOrDefault(day.season(), whole.name()))
+        : whole;
+  }
+
+  /** What is kept, what else may be, and the evening. */
+  static List<Celebrated> column(Day day, Day next, Locale locale) {
+    List<Celebrated> lines = new ArrayList<>();
+    lines.add(tight("", day.kept(), day, locale));
+    day.celebrations().stream().skip(1).map(c -> tight("or", c, day, locale)).forEach(lines::add);
+    if (day.evening().tomorrow()) {
+      lines.add(tight("evening:", next.kept(), next, locale));
+    }
+    return lines;
+  }
+
+  /** Every colour that some lawful choice of the day brings, the kept celebration's first. */
+  static List<Colour> colours(Day day) {
+    return day.celebrations().stream().flatMap(c -> c.colours().stream()).distinct().toList();
+  }
+
+  static Ribbon ribbon(Colour colour) {
+    return new Ribbon(colour, colour.id());
+  }
+
+  private static boolean isPlainWeekday(Celebration celebration) {
+    return celebration.rank() == Rank.FERIA && celebration.id().contains("-week-");
+  }
+}

@@ -1,0 +1,184 @@
+package vestiary.planning;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.cluster.ChurchCalendars;
+import vestiary.cluster.ReadCluster;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+import vestiary.web.English;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+
+/** The week, the day and what clashes, as people read them. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+class PlanningPages {
+
+  private static final int FORTNIGHT = 14;
+  private static final int LONGEST_LIST_DAYS = 100;
+
+  private final CheckClashes check;
+  private final ReadCluster cluster;
+  private final ChurchCalendars calendars;
+  private final Frames frames;
+  private final Clock clock;
+
+  PlanningPages(
+      CheckClashes check,
+      ReadCluster cluster,
+      ChurchCalendars calendars,
+      Frames frames,
+      Clock clock) {
+    this.check = check;
+    this.cluster = cluster;
+    this.calendars = calendars;
+    this.frames = frames;
+    this.clock = clock;
+  }
+
+  @CheckedTemplate(basePath = "planning")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance week(WeekView view);
+
+    static native TemplateInstance day(DayView view);
+
+    static native TemplateInstance clash(ClashView view);
+
+    static native TemplateInstance clashes(ClashesView view);
+  }
+
+  @GET
+  @Path("/week")
+  public TemplateInstance thisWeek(@QueryParam("church") List<String> churches) {
+    return week(today(), churches);
+  }
+
+  @GET
+  @Path("/week/{date}")
+  public TemplateInstance week(@RestPath String date, @QueryParam("church") List<String> churches) {
+    return week(date("week", date), churches);
+  }
+
+  @GET
+  @Path("/day")
+  public TemplateInstance today_() {
+    return day(today());
+  }
+
+  @GET
+  @Path("/day/{date}")
+  public TemplateInstance day(@RestPath String date) {
+    return day(date("day", date));
+  }
+
+  @GET
+  @Path("/clashes")
+  public TemplateInstance clashes(@QueryParam("from") String from, @QueryParam("to") String to) {
+    LocalDate monday = WeekSheet.monday(today());
+    LocalDate first = given(from, monday);
+    LocalDate last = given(to, first.plusDays(FORTNIGHT - 1L));
+    if (last.isBefore(first) || first.plusDays(LONGEST_LIST_DAYS).isBefore(last)) {
+      last = first.plusDays(FORTNIGHT - 1L);
+    }
+    return Templates.clashes(list(first, last));
+  }
+
+  @GET
+  @Path("/clashes/{date}/{id}")
+  public TemplateInstance clash(@RestPath String date, @RestPath String id) {
+    LocalDate day = date("day", date);
+    SpanToCheck span = check.load(day, day);
+    Clash clash =
+        check.in(span).stream()
+            .filter(c -> c.id().equals(id))
+            .findFirst()
+            .orElseThrow(() -> new Refused(new Refusal.NotThere("clash", id)));
+    return Templates.clash(new ClashSheet(span, clash).view(frames.of("clashes", clash.address())));
+  }
+
+  private TemplateInstance week(LocalDate date, List<String> churches) {
+    LocalDate monday = WeekSheet.monday(date);
+    SpanToCheck span = check.load(monday, monday.plusDays(6));
+    return Templates.week(
+        new WeekSheet(span, check.in(span), calendars, churches == null ? List.of() : churches)
+            .view(frames.of("week", "/week/" + monday)));
+  }
+
+  private TemplateInstance day(LocalDate date) {
+    SpanToCheck span = check.load(date, date);
+    return Templates.day(
+        new DaySheet(span, check.in(span), calendars).view(frames.of("day", "/day/" + date)));
+  }
+
+  private ClashesView list(LocalDate first, LocalDate last) {
+    List<Clash> found = check.between(first, last);
+    Map<LocalDate, List<Clash>> byDay =
+        found.stream()
+            .collect(
+                Collectors.groupingBy(c -> c.first().date(), TreeMap::new, Collectors.toList()));
+    return new ClashesView(
+        frames.of("clashes", "/clashes"),
+        English.span(first, last),
+        first.toString(),
+        last.toString(),
+        List.of(new Link("The week", "/week/" + WeekSheet.monday(first))),
+        StandingWords.of("", found),
+        byDay.entrySet().stream()
+            .map(
+                e ->
+                    new ClashesView.Day(
+                        English.day(e.getKey()), e.getValue().stream().map(this::item).toList()))
+            .toList());
+  }
+
+  private ClashesView.Item item(Clash clash) {
+    return new ClashesView.Item(
+        clash.severity().mark(),
+        English.clock(clash.first().start()),
+        clash.masses().stream()
+            .map(m -> m.church().name())
+            .distinct()
+            .collect(Collectors.joining(", ")),
+        clash.words().title(),
+        clash.words().more(),
+        clash.address());
+  }
+
+  private LocalDate today() {
+    return LocalDate.now(clock.withZone(cluster.cluster().zone()));
+  }
+
+  private static LocalDate given(String text, LocalDate otherwise) {
+    return text == null || text.isBlank() ? otherwise : date("day", text);
+  }
+
+  private static LocalDate date(String what, String text) {
+    try {
+      LocalDate date = LocalDate.parse(text);
+      if (!date.isBefore(LiturgicalCalendar.FIRST.plusDays(14))
+          && !date.isAfter(LiturgicalCalendar.LAST.minusDays(14))) {
+        return date;
+      }
+    } catch (DateTimeException e) {
+      // Told below like a date that the calendar does not reach.
+    }
+    throw new Refused(new Refusal.NotThere(what, text));
+  }
+}

@@ -1,0 +1,170 @@
+package vestiary.planning;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import vestiary.calendar.Day;
+import vestiary.calendar.LiturgicalCalendar;
+import vestiary.cluster.Church;
+import vestiary.cluster.ChurchCalendars;
+import vestiary.schedule.DatedMass;
+import vestiary.web.English;
+import vestiary.web.Frame;
+import vestiary.web.Link;
+import vestiary.web.Standing;
+
+/** Sets out a week: days down, churches across, what stands in the way at the foot. */
+final class WeekSheet {
+
+  /** More churches than this do not fit side by side on a page or a sheet of paper. */
+  private static final int MOST_COLUMNS = 7;
+
+  private static final int DAYS = 7;
+
+  private final SpanToCheck span;
+  private final List<Clash> clashes;
+  private final ChurchCalendars calendars;
+  private final List<String> chosen;
+  private final Locale locale;
+
+  /**
+   * A sheet for one week.
+   *
+   * @param chosen short names of the churches the reader wants to see; empty for all that fit
+   */
+  WeekSheet(SpanToCheck span, List<Clash> clashes, ChurchCalendars calendars, List<String> chosen) {
+    this.span = span;
+    this.clashes = List.copyOf(clashes);
+    this.calendars = calendars;
+    this.chosen = List.copyOf(chosen);
+    this.locale = span.cluster().language();
+  }
+
+  /** The Monday of the week in which a date lies. */
+  static LocalDate monday(LocalDate date) {
+    return date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+  }
+
+  WeekView view(Frame frame) {
+    LocalDate monday = span.first();
+    LiturgicalCalendar calendar = calendars.plain(span.cluster());
+    List<Day> days = calendar.days(monday, monday.plusDays(DAYS));
+    Day sunday = days.get(DAYS - 1);
+    return new WeekView(
+        frame,
+        DayWords.season(days.get(0)),
+        DayWords.cycles(sunday),
+        English.span(monday, span.last()),
+        List.of(
+            new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
+            new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1))),
+        new Link("Add a Mass", "/masses/new?date=" + monday),
+        standing(),
+        choice(),
+        columns().stream().map(c -> new WeekView.Church(c.name(), c.place())).toList(),
+        IntStream.range(0, DAYS).mapToObj(i -> day(days.get(i), days.get(i + 1))).toList(),
+        notes(),
+        span.churches().isEmpty()
+            ? "No church is entered yet. Enter one under Settings, or bring in a list."
+            : "");
+  }
+
+  private Standing standing() {
+    return StandingWords.of(MassWords.counted(span.asked()), clashes);
+  }
+
+  private List<Church> columns() {
+    List<Church> wanted = span.churches().stream().filter(c -> chosen.contains(c.slug())).toList();
+    List<Church> shown = wanted.isEmpty() ? span.churches() : wanted;
+    return shown.subList(0, Math.min(shown.size(), MOST_COLUMNS));
+  }
+
+  private WeekView.Choice choice() {
+    if (span.churches().size() <= MOST_COLUMNS) {
+      return WeekView.Choice.NONE;
+    }
+    List<Church> shown = columns();
+    return new WeekView.Choice(
+        "/week/" + span.first(),
+        English.sentence(English.count(shown.size()))
+            + " of "
+            + English.count(span.churches().size(), "church")
+            + " are shown.",
+        span.churches().stream()
+            .map(c -> new WeekView.Option(c.slug(), c.name(), c.place(), shown.contains(c)))
+            .toList());
+  }
+
+  private WeekView.Day day(Day day, Day next) {
+    LocalDate date = day.date();
+    return new WeekView.Day(
+        date.toString(),
+        String.valueOf(date.getDayOfMonth()),
+        English.weekday(date),
+        "/day/" + date,
+        date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
+        English.colours(DayWords.colours(day)),
+        DayWords.colours(day),
+        DayWords.column(day, next, locale),
+        day.obligation() && date.getDayOfWeek() != DayOfWeek.SUNDAY ? "holy day of obligation" : "",
+        columns().stream().map(church -> cell(church, day)).toList());
+  }
+
+  private WeekView.Cell cell(Church church, Day day) {
+    Day own = calendars.of(span.cluster(), church).day(day.date());
+    boolean same = own.kept().id().equals(day.kept().id());
+    return new WeekView.Cell(
+        church.name(),
+        same
+            ? List.of()
+            : List.of(
+                new WeekView.Own(
+                    DayWords.ribbon(own.kept().colours().get(0)),
+                    DayWords.tight("", own.kept(), own, locale))),
+        span.asked().stream()
+            .filter(m -> m.church().id().equals(church.id()) && m.date().equals(day.date()))
+            .map(this::entry)
+            .toList());
+  }
+
+  private WeekView.Entry entry(DatedMass mass) {
+    return new WeekView.Entry(
+        "/masses/" + mass.id().value(),
+        DayWords.ribbon(mass.colour()),
+        English.clock(mass.start()),
+        MassWords.celebrant(mass),
+        MassWords.tight(mass, locale),
+        MassWords.companyInFigures(mass),
+        marks(mass));
+  }
+
+  private List<WeekView.Mark> marks(DatedMass mass) {
+    List<WeekView.Mark> marks = new ArrayList<>();
+    for (int i = 0; i < clashes.size(); i++) {
+      Clash clash = clashes.get(i);
+      if (clash.concerns(mass)) {
+        marks.add(new WeekView.Mark(clash.severity().mark(), clash.words().tight(), i + 1));
+      }
+    }
+    return marks;
+  }
+
+  private List<WeekView.Note> notes() {
+    return IntStream.range(0, clashes.size())
+        .mapToObj(
+            i -> {
+              Clash clash = clashes.get(i);
+              return new WeekView.Note(
+                  i + 1,
+                  clash.severity().mark(),
+                  clash.words().about(),
+                  (clash.words().title() + ". " + clash.words().more()).strip(),
+                  new Link("See why", clash.address()));
+            })
+        .toList();
+  }
+}
