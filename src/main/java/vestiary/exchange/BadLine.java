@@ -8,4 +8,21 @@ package vestiary.exchange;
  * @param column name of the column, or empty where the whole line or file is meant
  * @param reason a sentence that repeats what stood there and says what may stand there
  */
-public record BadLine(int line, String column, String reason) {}
+public record BadLine(int line, String column, String reason) {
+
+  private static final int LONGEST_SHOWN = 80;
+
+  /**
+   * A bad cell.
+   *
+   * @param text what stood there, repeated up to a bearable length; may be empty
+   * @param wanted a sentence on what may stand there
+   */
+  static BadLine of(int line, String column, String text, String wanted) {
+    String shown = text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text;
+    return new BadLine(
+        line,
+        column,
+        text.isEmpty() ? wanted : "\"%s\" cannot stand here. %s".formatted(shown, wanted));
+  }
+}

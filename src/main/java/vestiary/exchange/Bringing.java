@@ -1,7 +1,7 @@
 package vestiary.exchange;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,43 +15,33 @@ import java.util.stream.Stream;
  */
 record Bringing(String role, int count, List<String> kinds) {
 
-  private static final Pattern FORM = Pattern.compile("(\\p{L}+)(?: +(\\d{1,3}))? *:(.+)");
+  static final String WANTED =
+      "Write a role (%s), how many of them %s if more than one, a colon and kinds of piece joined by +, for example principal:chasuble+stole. Kinds are: %s."
+          .formatted(Words.VESTED, Range.BRINGING, Words.PIECE_KINDS);
+
+  private static final Pattern FORM = Pattern.compile("(\\p{L}+)(?: +(\\d+))? *:(.+)");
 
   Bringing {
     kinds = List.copyOf(kinds);
   }
 
-  /** The entries of that cell; refuses the cell if one is not understood. */
-  static List<Bringing> parse(Cells cells, String column) {
-    return cells.texts(column).stream().flatMap(entry -> parse(cells, column, entry)).toList();
-  }
-
-  private static Stream<Bringing> parse(Cells cells, String column, String entry) {
+  /** The entry written so, or empty if it is not understood. */
+  static Optional<Bringing> find(String entry) {
     Matcher form = FORM.matcher(entry);
     if (!form.matches()) {
-      cells.refuse(
-          column,
-          "Write a role, a colon and kinds of piece, for example principal:chasuble+stole.");
-      return Stream.empty();
+      return Optional.empty();
     }
-    String role = form.group(1).toLowerCase(Locale.ROOT);
-    int count = form.group(2) == null ? 1 : Integer.parseInt(form.group(2));
-    List<String> kinds = kinds(form.group(3));
-    check(cells, column, role, Words.VESTED);
-    kinds.forEach(kind -> check(cells, column, kind, Words.PIECE_KINDS));
-    if (count < 1 || !Range.MINISTERS.contains(count)) {
-      cells.refuse(column, "Write how many bring it: 1 to " + Range.MINISTERS.most() + ".");
+    Optional<String> role = Words.VESTED.find(form.group(1));
+    Optional<Integer> count = Range.BRINGING.find(form.group(2) == null ? "1" : form.group(2));
+    List<Optional<String>> kinds =
+        Stream.of(form.group(3).split("\\+", -1))
+            .map(kind -> Words.PIECE_KINDS.find(kind.strip()))
+            .toList();
+    if (role.isEmpty() || count.isEmpty() || kinds.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
     }
-    return Stream.of(new Bringing(role, count, kinds));
-  }
-
-  private static List<String> kinds(String text) {
-    return Stream.of(text.split("\\+")).map(k -> k.strip().toLowerCase(Locale.ROOT)).toList();
-  }
-
-  private static void check(Cells cells, String column, String word, List<String> words) {
-    if (!words.contains(word)) {
-      cells.refuse(column, "\"%s\" is not one of: %s.".formatted(word, String.join(", ", words)));
-    }
+    return Optional.of(
+        new Bringing(
+            role.get(), count.get(), kinds.stream().flatMap(Optional::stream).distinct().toList()));
   }
 }

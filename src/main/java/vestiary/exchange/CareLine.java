@@ -46,7 +46,7 @@ record CareLine(
     Optional<LocalDate> from = cells.date("from", words, "");
     CareLine care =
         new CareLine(
-            cells.number(),
+            cells.line(),
             cells.name("piece", Form.CODE),
             cells.name("set", Form.CODE),
             from.orElse(LocalDate.MIN),

@@ -18,8 +18,6 @@ import java.util.List;
  * @param titularColour colour of that celebration, empty with titularDay
  * @param dedication {@link LocalDate#MIN} if left out
  * @param latitude degrees north, not a number if left out; likewise longitude, degrees east
- * @param seats {@link Cells#NOT_SAID} if left out
- * @param stocktaken {@link LocalDate#MIN} if left out
  */
 record ChurchLine(
     int line,
@@ -35,10 +33,7 @@ record ChurchLine(
     int setOutMinutes,
     int clearanceMinutes,
     double latitude,
-    double longitude,
-    int seats,
-    LocalDate stocktaken,
-    String note) {
+    double longitude) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -58,12 +53,10 @@ record ChurchLine(
           required("setOutMinutes", "Minutes before Mass by which vestments are set out, 0 to 240"),
           required("clearanceMinutes", "Minutes after Mass until vestments are put away, 0 to 240"),
           optional("latitude", "Degrees north, -90 to 90; goes with longitude"),
-          optional("longitude", "Degrees east, -180 to 180; goes with latitude"),
-          optional("seats", "Number of seats, 1 to 20000"),
-          optional("stocktaken", "Date of the last stocktaking"),
-          optional("note", "Anything worth knowing"));
+          optional("longitude", "Degrees east, -180 to 180; goes with latitude"));
 
-  private static final int FIRST_DEDICATION = 300;
+  /** Churches are dedicated in public since the fourth century; from memory. */
+  private static final DateWords DEDICATIONS = DateWords.iso(300);
 
   static Reading<ChurchLine> read(byte[] file) {
     return CsvTable.parse(file, ImportWhat.CHURCHES)
@@ -75,23 +68,20 @@ record ChurchLine(
     Cells cells = new Cells(line, COLUMNS);
     ChurchLine church =
         new ChurchLine(
-            cells.number(),
+            cells.line(),
             cells.name("slug", Form.SLUG),
             cells.text("name"),
             cells.text("parish"),
             cells.text("place"),
             cells.text("title"),
-            cells.name("titular", Form.SLUG),
+            cells.name("titular", Form.KEY),
             cells.text("titularDay"),
             cells.word("titularColour", Words.COLOURS),
-            cells.date("dedication", FIRST_DEDICATION, LocalDate.MIN),
+            cells.date("dedication", DEDICATIONS, "").orElse(LocalDate.MIN),
             cells.number("setOutMinutes", Range.LEAD),
             cells.number("clearanceMinutes", Range.LEAD),
             cells.degrees("latitude", 90),
-            cells.degrees("longitude", 180),
-            cells.number("seats", Range.SEATS),
-            cells.date("stocktaken", IsoDate.FIRST_YEAR, LocalDate.MIN),
-            cells.text("note"));
+            cells.degrees("longitude", 180));
     checkTitle(cells);
     checkPlace(cells);
     return cells.reading(() -> church);

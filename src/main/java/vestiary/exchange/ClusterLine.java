@@ -3,17 +3,21 @@ package vestiary.exchange;
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
 
-import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import vestiary.calendar.AscensionOn;
+import vestiary.calendar.CorpusChristiOn;
+import vestiary.calendar.EpiphanyOn;
+import vestiary.calendar.EveningRule;
+import vestiary.cluster.CountBy;
+import vestiary.vesting.LadderOrder;
 
 /**
  * The settings of a cluster, as its one line gives them.
  *
  * @param line physical line in the file
- * @param diocese empty if left out
  * @param calendar id of a calendar; whether there is such a one is not asked here
  * @param languages language codes, the first shown where nobody chose; 1 or more
  * @param settings the other settings that are filled in, by the name of their column: numbers in
@@ -22,7 +26,6 @@ import java.util.Map;
 record ClusterLine(
     int line,
     String name,
-    String diocese,
     String calendar,
     ZoneId timeZone,
     List<String> languages,
@@ -31,7 +34,6 @@ record ClusterLine(
   static final List<Column> COLUMNS =
       List.of(
           required("name", "Name of the cluster"),
-          optional("diocese", "Name of the diocese, without the word"),
           required("calendar", "Id of the calendar that is kept, for example general or us"),
           optional("epiphany", "date or sunday"),
           optional("ascension", "thursday or sunday"),
@@ -40,9 +42,7 @@ record ClusterLine(
           required(
               "languages",
               "en, es, or both with a bar between; the first is shown where nobody chose"),
-          optional(
-              "anticipatedFrom",
-              "Time from which a Saturday or eve Mass is anticipated, 12:00 to 20:00"),
+          optional("anticipatedFrom", "Time from which a Saturday or eve Mass is anticipated"),
           optional(
               "eveningRule", "precept or rank: what decides between two days for an evening Mass"),
           optional(
@@ -60,21 +60,18 @@ record ClusterLine(
               "largeClearance",
               "Minutes after a large liturgy until vestments are put away, 0 to 240"),
           optional("countBy", "calendar or liturgical: which day a priest's Masses are counted by"),
-          optional("permittedWeekday", "Masses a priest may celebrate on a weekday, 1 to 4"),
+          optional("permittedWeekday", "Masses a priest may celebrate on a weekday, 1 to 9"),
           optional(
-              "permittedSunday", "Masses a priest may celebrate on a Sunday or holy day, 1 to 4"));
+              "permittedSunday", "Masses a priest may celebrate on a Sunday or holy day, 1 to 9"));
 
-  private static final LocalTime EARLIEST_EVENING = LocalTime.of(12, 0);
-  private static final LocalTime LATEST_EVENING = LocalTime.of(20, 0);
-
-  private static final Map<String, List<String>> CHOICES =
+  private static final Map<String, Words> CHOICES =
       Map.of(
-          "epiphany", List.of("date", "sunday"),
-          "ascension", List.of("thursday", "sunday"),
-          "corpusChristi", List.of("thursday", "sunday"),
-          "eveningRule", List.of("precept", "rank"),
-          "ladderOrder", List.of("stole", "white"),
-          "countBy", List.of("calendar", "liturgical"));
+          "epiphany", Words.of(EpiphanyOn.class),
+          "ascension", Words.of(AscensionOn.class),
+          "corpusChristi", Words.of(CorpusChristiOn.class),
+          "eveningRule", Words.of(EveningRule.class),
+          "ladderOrder", Words.of(LadderOrder.class),
+          "countBy", Words.of(CountBy.class));
 
   private static final Map<String, Range> NUMBERS =
       Map.of(
@@ -97,16 +94,15 @@ record ClusterLine(
 
   static Reading<ClusterLine> parse(CsvLine line) {
     Cells cells = new Cells(line, COLUMNS);
-    String calendar = cells.name("calendar", Form.SLUG);
+    String calendar = cells.name("calendar", Form.KEY);
     List<String> languages = cells.words("languages", Words.LANGUAGES);
     Map<String, String> settings = settings(cells);
     checkTimeZone(cells);
     return cells.reading(
         () ->
             new ClusterLine(
-                cells.number(),
+                cells.line(),
                 cells.text("name"),
-                cells.text("diocese"),
                 calendar,
                 ZoneId.of(cells.text("timeZone")),
                 languages,
@@ -120,24 +116,27 @@ record ClusterLine(
   }
 
   private static Map<String, String> settings(Cells cells) {
-    Map<String, String> said = new LinkedHashMap<>();
-    CHOICES.forEach((column, words) -> said.put(column, cells.word(column, words)));
-    NUMBERS.forEach(
-        (column, range) ->
-            said.put(column, cells.has(column) ? "" + cells.number(column, range) : ""));
-    said.put("whiteForAll", cells.has("whiteForAll") ? "" + cells.flag("whiteForAll") : "");
-    said.put("anticipatedFrom", anticipatedFrom(cells));
+    Map<String, String> said = new HashMap<>();
+    COLUMNS.stream()
+        .map(Column::name)
+        .filter(cells::has)
+        .forEach(column -> said.put(column, setting(cells, column)));
     said.values().removeIf(String::isEmpty);
     return said;
   }
 
-  private static String anticipatedFrom(Cells cells) {
-    List<LocalTime> from = cells.times("anticipatedFrom");
-    if (from.stream().anyMatch(t -> t.isBefore(EARLIEST_EVENING) || t.isAfter(LATEST_EVENING))) {
-      cells.refuse(
-          "anticipatedFrom",
-          "Write a time from %s to %s.".formatted(EARLIEST_EVENING, LATEST_EVENING));
+  /** Empty if the column is no setting of this kind. */
+  private static String setting(Cells cells, String column) {
+    if (CHOICES.containsKey(column)) {
+      return cells.word(column, CHOICES.get(column));
     }
-    return from.isEmpty() ? "" : from.get(0).toString();
+    if (NUMBERS.containsKey(column)) {
+      return String.valueOf(cells.number(column, NUMBERS.get(column)));
+    }
+    return switch (column) {
+      case "whiteForAll" -> String.valueOf(cells.flag(column));
+      case "anticipatedFrom" -> cells.time(column).toString();
+      default -> "";
+    };
   }
 }

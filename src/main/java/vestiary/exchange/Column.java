@@ -1,5 +1,8 @@
 package vestiary.exchange;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A column of a list that can be brought in.
  *
@@ -9,11 +12,29 @@ package vestiary.exchange;
  */
 public record Column(String name, boolean required, String meaning) {
 
+  /** As many characters as a field of a form or the API may have. */
+  private static final int LONGEST = 2_000;
+
   static Column required(String name, String meaning) {
     return new Column(name, true, meaning);
   }
 
   static Column optional(String name, String meaning) {
     return new Column(name, false, meaning);
+  }
+
+  /** What is wrong with a text in this column, whatever it means; a sentence for each fault. */
+  List<String> faults(String text) {
+    List<String> faults = new ArrayList<>();
+    if (required && text.isEmpty()) {
+      faults.add("The cell is empty; it must be filled in.");
+    }
+    if (text.length() > LONGEST) {
+      faults.add("Write at most %,d characters.".formatted(LONGEST));
+    }
+    if (text.chars().anyMatch(c -> Character.isISOControl(c) && "\n\r\t".indexOf(c) < 0)) {
+      faults.add("Take out the character that cannot be printed.");
+    }
+    return faults;
   }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -74,31 +75,28 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
 
   private static CsvTable parse(CSVParser parser, ImportWhat what) throws BadFile {
     Iterator<CSVRecord> records = parser.iterator();
-    CsvHeader header = CsvHeader.parse(next(parser, records).record(), what);
+    CsvHeader header = CsvHeader.parse(next(records, 1).orElseThrow(), what);
     List<CsvLine> lines = new ArrayList<>();
-    for (Numbered one = next(parser, records); !one.isEnd(); one = next(parser, records)) {
-      if (one.record().stream().anyMatch(cell -> !cell.isBlank())) {
-        lines.add(line(one, header));
+    int number = nextLine(parser);
+    Optional<CSVRecord> record = next(records, number);
+    while (record.isPresent()) {
+      if (record.get().stream().anyMatch(cell -> !cell.isBlank())) {
+        lines.add(line(number, record.get(), header));
       }
+      number = nextLine(parser);
+      record = next(records, number);
     }
     return new CsvTable(lines, List.of(), header.unknownColumns());
   }
 
-  private record Numbered(int line, List<CSVRecord> found) {
-
-    boolean isEnd() {
-      return found.isEmpty();
-    }
-
-    CSVRecord record() {
-      return found.get(0);
-    }
+  private static int nextLine(CSVParser parser) {
+    return (int) parser.getCurrentLineNumber() + 1;
   }
 
-  private static Numbered next(CSVParser parser, Iterator<CSVRecord> records) throws BadFile {
-    int line = (int) parser.getCurrentLineNumber() + 1;
+  /** The next record, which begins on that line; empty at the end. */
+  private static Optional<CSVRecord> next(Iterator<CSVRecord> records, int line) throws BadFile {
     try {
-      return new Numbered(line, records.hasNext() ? List.of(records.next()) : List.of());
+      return records.hasNext() ? Optional.of(records.next()) : Optional.empty();
     } catch (UncheckedIOException badlyQuoted) {
       throw new BadFile(
           line,
@@ -107,12 +105,11 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
     }
   }
 
-  private static CsvLine line(Numbered one, CsvHeader header) throws BadFile {
-    CSVRecord record = one.record();
+  private static CsvLine line(int number, CSVRecord record, CsvHeader header) throws BadFile {
     for (int place = header.width(); place < record.size(); place++) {
       if (!record.get(place).isBlank()) {
         throw new BadFile(
-            one.line(),
+            number,
             "The line has %d cells and the header %d columns. A cell that holds the separator must"
                     .formatted(record.size(), header.width())
                 + " stand in quotation marks.");
@@ -122,6 +119,6 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
     header.places().entrySet().stream()
         .filter(column -> column.getValue() < record.size())
         .forEach(column -> cells.put(column.getKey(), record.get(column.getValue()).strip()));
-    return new CsvLine(one.line(), cells);
+    return new CsvLine(number, cells);
   }
 }

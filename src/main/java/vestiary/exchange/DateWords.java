@@ -4,12 +4,15 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** How the date cells of Masses and care are understood. */
+/** How date cells are understood. */
 @FunctionalInterface
 public interface DateWords {
 
+  /** Last year the calendar is valid for. */
+  int LAST_YEAR = 2300;
+
   /** Year-month-day by ISO 8601 and nothing else, in the years that the calendar is valid for. */
-  DateWords ISO = (cell, church) -> Optional.of(IsoDate.parse(cell, IsoDate.FIRST_YEAR));
+  DateWords ISO = iso(1970);
 
   /**
    * The date that a cell names.
@@ -22,4 +25,25 @@ public interface DateWords {
    *     there
    */
   Optional<LocalDate> resolve(String cell, String church);
+
+  /** Year-month-day by ISO 8601 and nothing else, from that year to {@link #LAST_YEAR}. */
+  static DateWords iso(int firstYear) {
+    return (cell, church) -> Optional.of(parse(cell, firstYear));
+  }
+
+  private static LocalDate parse(String cell, int firstYear) {
+    String wanted =
+        "Write year-month-day, for example 2026-12-08, in the years %d to %d."
+            .formatted(firstYear, LAST_YEAR);
+    LocalDate date;
+    try {
+      date = LocalDate.parse(cell);
+    } catch (DateTimeException anotherForm) {
+      throw new DateTimeException(wanted, anotherForm);
+    }
+    if (date.getYear() < firstYear || date.getYear() > LAST_YEAR) {
+      throw new DateTimeException(wanted);
+    }
+    return date;
+  }
 }

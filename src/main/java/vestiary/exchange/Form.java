@@ -1,14 +1,22 @@
 package vestiary.exchange;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** How a name that other lines refer to must be written. */
 enum Form {
+  /** Of a church. */
   SLUG(
+      "[a-z0-9]+(-[a-z0-9]+)*",
+      40,
+      "Write small letters, digits and single hyphens, at most 40 characters."),
+  /** Of a person, a celebration or a calendar. */
+  KEY(
       "[a-z0-9]+(-[a-z0-9]+)*",
       60,
       "Write small letters, digits and single hyphens, at most 60 characters."),
+  /** Of a piece or a set. */
   CODE(
       "[A-Z0-9]+(-[A-Z0-9]+)*",
       40,
@@ -24,13 +32,10 @@ enum Form {
     this.wanted = wanted;
   }
 
-  /** The text in the letter case of this form, however it was typed. */
-  String cased(String text) {
-    return this == CODE ? text.toUpperCase(Locale.ROOT) : text.toLowerCase(Locale.ROOT);
-  }
-
-  boolean fits(String text) {
-    return text.length() <= longest && pattern.matcher(text).matches();
+  /** The name in the letter case of this form, or empty if it cannot be written so. */
+  Optional<String> find(String text) {
+    return Optional.of(this == CODE ? text.toUpperCase(Locale.ROOT) : text.toLowerCase(Locale.ROOT))
+        .filter(name -> name.length() <= longest && pattern.matcher(name).matches());
   }
 
   /** What may stand there, as a sentence. */

@@ -5,6 +5,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -36,14 +37,17 @@ public final class FortnightWords implements DateWords {
   private static final Pattern FORM = Pattern.compile("([a-z|]+)([+-]\\d{1,3})?");
 
   private final LocalDate monday;
-  private final LawfulColours colours;
+  private final BiFunction<LocalDate, String, List<Colour>> colours;
 
   /**
    * Words for the fortnight from that Monday.
    *
+   * @param colours the colours of the celebration kept on a day in the church of that slug, its
+   *     first colour first; none on a day on which no large liturgy of one's own choice is set: one
+   *     whose evening belongs to the next day, and Holy Thursday to Holy Saturday
    * @throws IllegalArgumentException if it is another day of the week
    */
-  public FortnightWords(LocalDate monday, LawfulColours colours) {
+  public FortnightWords(LocalDate monday, BiFunction<LocalDate, String, List<Colour>> colours) {
     if (monday.getDayOfWeek() != DayOfWeek.MONDAY) {
       throw new IllegalArgumentException(monday + " is no Monday");
     }
@@ -82,7 +86,7 @@ public final class FortnightWords implements DateWords {
     return monday
         .plusDays(1)
         .datesUntil(monday.plusDays(LENGTH))
-        .filter(day -> isDayOf(colour, day, colours.on(day, church)));
+        .filter(day -> isDayOf(colour, day, colours.apply(day, church)));
   }
 
   private static boolean isDayOf(Colour colour, LocalDate day, List<Colour> lawful) {

@@ -20,7 +20,7 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
       List.of(
           required("from", "Slug of the church left"),
           required("to", "Slug of the church reached"),
-          required("minutes", "Minutes on the road, 1 to 600"),
+          required("minutes", "Minutes on the road, 1 to 1440"),
           optional("oneWay", "Whether the way back takes another time or is on a line of its own"));
 
   static Reading<JourneyLine> read(byte[] file) {
@@ -33,12 +33,12 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
     Cells cells = new Cells(line, COLUMNS);
     JourneyLine journey =
         new JourneyLine(
-            cells.number(),
+            cells.line(),
             cells.name("from", Form.SLUG),
             cells.name("to", Form.SLUG),
             cells.number("minutes", Range.JOURNEY),
             cells.flag("oneWay"));
-    if (cells.has("to") && journey.from().equals(journey.to())) {
+    if (!journey.to().isEmpty() && journey.from().equals(journey.to())) {
       cells.refuse("to", "Write another church than in the column from.");
     }
     return cells.reading(() -> journey);

@@ -20,8 +20,7 @@ import java.util.Optional;
  * @param celebration id of the chosen celebration of the day
  * @param colour id of the chosen {@link vestiary.calendar.Colour}
  * @param celebrant key of the principal celebrant, or of the minister who presides
- * @param concelebrants number of them, those named included; likewise deacons
- * @param concelebrating keys of the concelebrants who are known; assisting those of the deacons
+ * @param concelebrants number of them, 0 or more; likewise deacons
  * @param setOutMinutes {@link Cells#NOT_SAID} where the usual number holds
  * @param replaces times of the regular Masses of that church and day that do not take place; where
  *     there is none at such a time, nothing is asked
@@ -39,9 +38,7 @@ record MassLine(
     String colour,
     String celebrant,
     int concelebrants,
-    List<String> concelebrating,
     int deacons,
-    List<String> assisting,
     List<Bringing> brings,
     int setOutMinutes,
     List<LocalTime> replaces,
@@ -61,17 +58,14 @@ record MassLine(
           optional("celebration", "Id of the chosen celebration; empty keeps the first of the day"),
           optional("colour", "Chosen colour; empty leaves it to the Mass"),
           optional("celebrant", "Key of the principal celebrant, or of the minister who presides"),
-          optional("concelebrants", "Number of concelebrants, 0 to 200; empty counts those named"),
-          optional(
-              "concelebrating", "Keys of those concelebrants who are known, with bars between"),
-          optional("deacons", "Number of deacons, 0 to 200; empty counts those named"),
-          optional("assisting", "Keys of those deacons who are known, with bars between"),
+          optional("concelebrants", "Number of concelebrants, 0 to 200; empty is none"),
+          optional("deacons", "Number of deacons, 0 to 200; empty is none"),
           optional(
               "brings",
               "Who brings what of his own, for example principal:chasuble+stole, or concelebrant 2:alb"),
           optional(
               "setOutMinutes",
-              "Minutes before it by which vestments are set out, 0 to 240, where not as usual"),
+              "Minutes before it by which vestments are set out, 1 to 240, where not as usual"),
           optional(
               "replaces",
               "Times of the regular Masses of that church and day that this takes the place of, with bars between"),
@@ -81,8 +75,6 @@ record MassLine(
               "Intention; seen by the administrator, the pastor and the celebrant only"));
 
   MassLine {
-    concelebrating = List.copyOf(concelebrating);
-    assisting = List.copyOf(assisting);
     brings = List.copyOf(brings);
     replaces = List.copyOf(replaces);
   }
@@ -98,16 +90,13 @@ record MassLine(
     String church = cells.name("church", Form.SLUG);
     Optional<LocalDate> date = cells.date("date", words, church);
     MassLine mass = of(cells, church, date.orElse(LocalDate.MIN));
-    checkNames(cells, mass);
     Reading<MassLine> reading = cells.reading(() -> mass);
     return reading.isGood() && date.isEmpty() ? Reading.nothing() : reading;
   }
 
   private static MassLine of(Cells cells, String church, LocalDate date) {
-    List<String> concelebrating = cells.names("concelebrating", Form.SLUG);
-    List<String> assisting = cells.names("assisting", Form.SLUG);
     return new MassLine(
-        cells.number(),
+        cells.line(),
         church,
         date,
         cells.time("time"),
@@ -115,30 +104,16 @@ record MassLine(
         cells.word("mass", Words.MASSES),
         cells.text("votiveOf"),
         cells.word("leave", Words.LEAVES),
-        cells.name("celebration", Form.SLUG),
+        cells.name("celebration", Form.KEY),
         cells.word("colour", Words.COLOURS),
-        cells.name("celebrant", Form.SLUG),
-        cells.number("concelebrants", Range.MINISTERS, concelebrating.size()),
-        concelebrating,
-        cells.number("deacons", Range.MINISTERS, assisting.size()),
-        assisting,
-        Bringing.parse(cells, "brings"),
-        cells.number("setOutMinutes", Range.LEAD),
+        cells.name("celebrant", Form.KEY),
+        cells.number("concelebrants", Range.MINISTERS, 0),
+        cells.number("deacons", Range.MINISTERS, 0),
+        cells.all("brings", Bringing::find, Bringing.WANTED),
+        cells.number("setOutMinutes", Range.CHOSEN_LEAD),
         cells.times("replaces"),
         cells.text("note"),
         cells.text("intention"));
-  }
-
-  private static void checkNames(Cells cells, MassLine mass) {
-    if (mass.concelebrants() < mass.concelebrating().size()) {
-      cells.refuse("concelebrants", "%d are named.".formatted(mass.concelebrating().size()));
-    }
-    if (mass.deacons() < mass.assisting().size()) {
-      cells.refuse("deacons", "%d are named.".formatted(mass.assisting().size()));
-    }
-    if (mass.concelebrating().contains(mass.celebrant())) {
-      cells.refuse("concelebrating", "The principal celebrant is not named here again.");
-    }
   }
 
   private List<String> start() {

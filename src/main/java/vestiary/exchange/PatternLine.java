@@ -6,6 +6,7 @@ import static vestiary.exchange.Column.required;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import vestiary.schedule.Recurrence;
 
 /**
  * A recurring Mass, as a line gives it.
@@ -57,21 +58,37 @@ record PatternLine(
 
   static Reading<PatternLine> parse(CsvLine line) {
     Cells cells = new Cells(line, COLUMNS);
-    LocalDate starts = cells.date("starts", IsoDate.FIRST_YEAR, LocalDate.MIN);
+    LocalDate starts = cells.date("starts", DateWords.ISO, "").orElse(LocalDate.MIN);
     PatternLine pattern =
         new PatternLine(
-            cells.number(),
+            cells.line(),
             cells.name("church", Form.SLUG),
-            Recurrence.parse(cells, "rrule", starts),
+            rrule(cells, starts),
             starts,
             cells.time("time"),
             cells.number("minutes", Range.LENGTH),
-            cells.name("celebrant", Form.SLUG),
+            cells.name("celebrant", Form.KEY),
             cells.number("concelebrants", Range.MINISTERS, 0),
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),
             cells.text("note"));
     return cells.reading(() -> pattern);
+  }
+
+  private static String rrule(Cells cells, LocalDate starts) {
+    if (!cells.has("rrule")) {
+      return "";
+    }
+    try {
+      Recurrence recurrence = Recurrence.parse(cells.text("rrule"));
+      if (!starts.equals(LocalDate.MIN) && !recurrence.hasDate(starts)) {
+        cells.refuse("rrule", "The rule names no day on or after " + starts + ".");
+      }
+      return recurrence.toString();
+    } catch (IllegalArgumentException unfit) {
+      cells.refuse("rrule", unfit.getMessage());
+      return "";
+    }
   }
 
   private List<String> recurrence() {

@@ -34,8 +34,7 @@ record PieceLine(
     String condition,
     String place,
     boolean staysHome,
-    String form,
-    String note) {
+    String form) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -46,8 +45,7 @@ record PieceLine(
               "Colours it may serve as, with bars between; the first is what it is. Albs and the like have none"),
           optional("shade", "Shade, for example advent (bluish violet) or lent (reddish)"),
           optional("grade", "ferial, festive or solemn"),
-          optional(
-              "size", "Length of the back in centimetres, 20 to 300, or a maker's size such as L"),
+          optional("size", "Length of the back in centimetres, or a maker's size such as L"),
           optional("set", "Code of the set it belongs to"),
           optional("suit", "Name of the suit its set belongs to"),
           required("home", "Slug of the church where it is kept"),
@@ -59,8 +57,7 @@ record PieceLine(
           optional("condition", "Condition, for example good or worn"),
           optional("place", "Where it lies in the sacristy"),
           optional("staysHome", "Whether it never leaves its church"),
-          optional("form", "Cut, for example full or narrow"),
-          optional("note", "Anything worth knowing"));
+          optional("form", "Cut, for example full or narrow"));
 
   PieceLine {
     colours = List.copyOf(colours);
@@ -77,7 +74,7 @@ record PieceLine(
     String policy = cells.word("ownerPolicy", Words.OWNER_POLICIES);
     PieceLine piece =
         new PieceLine(
-            cells.number(),
+            cells.line(),
             cells.name("code", Form.CODE),
             cells.word("kind", Words.PIECE_KINDS),
             cells.words("colours", Words.COLOURS),
@@ -92,20 +89,15 @@ record PieceLine(
             cells.text("condition"),
             cells.text("place"),
             cells.flag("staysHome"),
-            cells.text("form"),
-            cells.text("note"));
+            cells.text("form"));
     check(cells, piece);
     return cells.reading(() -> piece);
   }
 
   private static void check(Cells cells, PieceLine piece) {
-    if (Words.COLOURED_KINDS.contains(piece.kind()) && piece.colours().isEmpty()) {
+    if (Words.COLOURED_KINDS.all().contains(piece.kind()) && !cells.has("colours")) {
       cells.refuse(
-          "colours",
-          "A %s must have a colour: %s.".formatted(piece.kind(), String.join(", ", Words.COLOURS)));
-    }
-    if (piece.size().matches("-?\\d+")) {
-      cells.number("size", Range.BACK);
+          "colours", "A %s must have a colour: %s.".formatted(piece.kind(), Words.COLOURS));
     }
     if (cells.has("suit") && !cells.has("set")) {
       cells.refuse("suit", "Fill in the column set: a suit is made of sets.");

@@ -1,8 +1,10 @@
 package vestiary.exchange;
 
+import java.util.Optional;
+
 /**
- * Whole numbers that a cell may hold, both ends included. These bounds catch slips of the pen; what
- * a cluster permits is a setting.
+ * Whole numbers that a cell may hold, both ends included: the bounds to which forms and the API
+ * hold the same number.
  */
 record Range(int least, int most) {
 
@@ -12,32 +14,35 @@ record Range(int least, int most) {
   /** Concelebrants or deacons at one Mass. */
   static final Range MINISTERS = new Range(0, 200);
 
-  /** Minutes of set-out or clearance. */
+  /** Those who bring something of their own to one Mass. */
+  static final Range BRINGING = new Range(1, 200);
+
+  /** Minutes of set-out or clearance that are usual in a church or cluster. */
   static final Range LEAD = new Range(0, 240);
+
+  /** Minutes of set-out chosen for one Mass. */
+  static final Range CHOSEN_LEAD = new Range(1, 240);
 
   /** Minutes between two Masses for which one set may serve. */
   static final Range TURN = new Range(0, 60);
 
-  /** Minutes on the road between two churches of one cluster. */
-  static final Range JOURNEY = new Range(1, 600);
+  /** Minutes on the road between two churches of one cluster, up to a day. */
+  static final Range JOURNEY = new Range(1, 1_440);
 
   /** Masses a priest may celebrate on one day. */
-  static final Range PERMITTED = new Range(1, 4);
+  static final Range PERMITTED = new Range(1, 9);
 
-  static final Range SEATS = new Range(1, 20_000);
-
-  /** Height of a person in centimetres. */
-  static final Range HEIGHT = new Range(100, 230);
-
-  /** Length of a vestment's back in centimetres. */
-  static final Range BACK = new Range(20, 300);
-
-  boolean contains(int number) {
-    return number >= least && number <= most;
+  /** The number written so, or empty if it is none of these. */
+  Optional<Integer> find(String text) {
+    return Optional.of(text)
+        .filter(written -> written.matches("[+-]?\\d{1,9}"))
+        .map(Integer::valueOf)
+        .filter(number -> number >= least && number <= most);
   }
 
+  /** Such as "from 5 to 360". */
   @Override
   public String toString() {
-    return least + " to " + most;
+    return "from " + least + " to " + most;
   }
 }

@@ -2,47 +2,67 @@ package vestiary.exchange;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import vestiary.calendar.Colour;
+import vestiary.calendar.Leave;
 import vestiary.calendar.MassKind;
 import vestiary.calendar.Term;
+import vestiary.people.PersonRole;
+import vestiary.pool.Grade;
+import vestiary.pool.OwnerPolicy;
+import vestiary.vesting.PieceKind;
+import vestiary.vesting.Role;
 
-/** The words of the trade that cells may hold. */
-final class Words {
+/**
+ * Words of which a cell may hold one.
+ *
+ * @param all in small letters, in the order in which they are told to people
+ */
+record Words(List<String> all) {
 
-  static final List<String> COLOURS = of(Colour.class);
-  static final List<String> MASSES = of(MassKind.class);
-  static final List<String> GRADES = List.of("ferial", "festive", "solemn");
-  static final List<String> OWNER_POLICIES = List.of("freely", "asking", "never");
-  static final List<String> LEAVES = List.of("none", "celebrant", "rector", "bishop");
-  static final List<String> ROLES =
-      List.of("priest", "deacon", "bishop", "administrator", "sacristan");
-  static final List<String> VESTED = List.of("principal", "concelebrant", "deacon", "minister");
-  static final List<String> LANGUAGES = List.of("en", "es");
+  static final Words COLOURS = of(Colour.class);
+  static final Words MASSES = of(MassKind.class);
+  static final Words LEAVES = of(Leave.class);
+  static final Words GRADES = of(Grade.class);
+  static final Words OWNER_POLICIES = of(OwnerPolicy.class);
+  static final Words ROLES = of(PersonRole.class);
+  static final Words VESTED = of(Role.class);
+  static final Words PIECE_KINDS = of(PieceKind.class);
+  static final Words LANGUAGES = new Words(List.of("en", "es"));
+  static final Words YES_OR_NO = new Words(List.of("true", "false", "yes", "no"));
 
-  static final List<String> PIECE_KINDS =
-      List.of(
-          "chasuble",
-          "stole",
-          "deacon-stole",
-          "dalmatic",
-          "cope",
-          "humeral-veil",
-          "alb",
-          "amice",
-          "cincture",
-          "surplice",
-          "mitre",
-          "vimpa",
-          "pall",
-          "other");
+  /** Kinds of piece that are worn in the colour of the Mass. Source: GIRM 346. */
+  static final Words COLOURED_KINDS =
+      new Words(
+          Stream.of(
+                  PieceKind.CHASUBLE,
+                  PieceKind.STOLE,
+                  PieceKind.DEACON_STOLE,
+                  PieceKind.DALMATIC,
+                  PieceKind.COPE,
+                  PieceKind.HUMERAL_VEIL)
+              .map(Term::id)
+              .toList());
 
-  /** Kinds of piece that are worn in the colour of the Mass. */
-  static final List<String> COLOURED_KINDS =
-      List.of("chasuble", "stole", "deacon-stole", "dalmatic", "cope", "humeral-veil");
+  Words {
+    all = List.copyOf(all);
+  }
 
-  private Words() {}
+  /** The written forms of those terms. */
+  static <T extends Enum<T> & Term> Words of(Class<T> type) {
+    return new Words(Arrays.stream(type.getEnumConstants()).map(Term::id).toList());
+  }
 
-  private static <T extends Enum<T> & Term> List<String> of(Class<T> type) {
-    return Arrays.stream(type.getEnumConstants()).map(Term::id).toList();
+  /** The word written so, letter case aside, or empty if it is none of these. */
+  Optional<String> find(String text) {
+    return Optional.of(text.toLowerCase(Locale.ROOT)).filter(all::contains);
+  }
+
+  /** The words with commas between. */
+  @Override
+  public String toString() {
+    return String.join(", ", all);
   }
 }

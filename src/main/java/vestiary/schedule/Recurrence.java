@@ -8,77 +8,94 @@ import org.dmfs.rfc5545.DateTime;
 import org.dmfs.rfc5545.recur.Freq;
 import org.dmfs.rfc5545.recur.InvalidRecurrenceRuleException;
 import org.dmfs.rfc5545.recur.RecurrenceRule;
+import org.dmfs.rfc5545.recur.RecurrenceRule.Part;
+import org.dmfs.rfc5545.recur.RecurrenceRule.RfcMode;
 import org.dmfs.rfc5545.recur.RecurrenceRuleIterator;
 
 /**
- * The dates of a recurring Mass.
+ * The dates of a recurring Mass. A rule says dates only: it recurs daily or more rarely, and its
+ * end, if it has one, is a date or a count. The time of day is said elsewhere.
  *
- * <p>Source: RFC 5545, 3.3.10 (recurrence rule). Rules that recur more often than daily name no
- * dates and are not taken.
+ * <p>Source: RFC 5545, 3.3.10 (recurrence rule).
  */
 public final class Recurrence {
 
-  /** A rule that never happens, such as 30 February, is given up after this many dates. */
-  private static final int MOST_DATES = 5_000;
-
   private static final Set<Freq> TAKEN = Set.of(Freq.DAILY, Freq.WEEKLY, Freq.MONTHLY, Freq.YEARLY);
 
-  private final String rrule;
   private final RecurrenceRule rule;
 
-  private Recurrence(String rrule, RecurrenceRule rule) {
-    this.rrule = rrule;
+  private Recurrence(RecurrenceRule rule) {
     this.rule = rule;
   }
 
   /**
-   * Reads a rule as in {@code FREQ=WEEKLY;BYDAY=SU}.
+   * Reads a rule as in {@code FREQ=WEEKLY;BYDAY=SU}; letter case does not matter.
    *
-   * @throws IllegalArgumentException with a sentence, if it is no rule or recurs within a day
+   * @throws IllegalArgumentException with a sentence on what may stand there, if it is no rule by
+   *     the letter of RFC 5545 or says a time of day
    */
   public static Recurrence parse(String rrule) {
-    String text = rrule.strip().replaceFirst("(?i)^RRULE:", "");
     try {
-      RecurrenceRule rule = new RecurrenceRule(text);
-      if (!TAKEN.contains(rule.getFreq())) {
-        throw new IllegalArgumentException(
-            "rrule \"%s\" recurs more than once a day; use DAILY, WEEKLY, MONTHLY or YEARLY."
-                .formatted(rrule));
-      }
-      return new Recurrence(text, rule);
+      RecurrenceRule rule = new RecurrenceRule(rrule.strip(), RfcMode.RFC5545_STRICT);
+      refuseTimes(rule);
+      return new Recurrence(rule);
     } catch (InvalidRecurrenceRuleException e) {
       throw new IllegalArgumentException(
-          "rrule \"%s\" is no recurrence rule; write it as FREQ=WEEKLY;BYDAY=SU.".formatted(rrule),
+          "Write a rule by RFC 5545, for example FREQ=WEEKLY;BYDAY=SU. What is wrong: %s."
+              .formatted(e.getMessage()),
           e);
     }
   }
 
+  /** Whether there is any date on or after {@code start}; never is there a 30 February. */
+  public boolean hasDate(LocalDate start) {
+    try {
+      return rule.iterator(allDay(start)).hasNext();
+    } catch (IllegalArgumentException | IllegalStateException searchedInVain) {
+      return false;
+    }
+  }
+
   /**
-   * The dates from {@code first} to {@code last}, both included, ascending.
+   * The dates from {@code first} to {@code last}, both included, ascending; none if the rule names
+   * none.
    *
    * @param start date on which the rule begins to count
    */
   public List<LocalDate> dates(LocalDate start, LocalDate first, LocalDate last) {
     List<LocalDate> dates = new ArrayList<>();
-    RecurrenceRuleIterator iterator = rule.iterator(allDay(start));
-    if (first.isAfter(start)) {
-      iterator.fastForward(allDay(first));
-    }
-    for (int i = 0; i < MOST_DATES && iterator.hasNext(); i++) {
-      LocalDate date = date(iterator.nextDateTime());
-      if (date.isAfter(last)) {
-        break;
+    try {
+      RecurrenceRuleIterator iterator = rule.iterator(allDay(start));
+      if (first.isAfter(start)) {
+        iterator.fastForward(allDay(first));
       }
-      if (!date.isBefore(first)) {
-        dates.add(date);
+      while (iterator.hasNext() && !date(iterator.peekDateTime()).isAfter(last)) {
+        dates.add(date(iterator.nextDateTime()));
       }
+    } catch (IllegalArgumentException | IllegalStateException searchedInVain) {
+      // The library searched long and gave up: there is no further date.
     }
+    dates.removeIf(date -> date.isBefore(first));
     return dates;
   }
 
+  /** The rule as RFC 5545 writes it, in capital letters. */
   @Override
   public String toString() {
-    return rrule;
+    return rule.toString();
+  }
+
+  private static void refuseTimes(RecurrenceRule rule) {
+    if (!TAKEN.contains(rule.getFreq())
+        || rule.hasPart(Part.BYHOUR)
+        || rule.hasPart(Part.BYMINUTE)
+        || rule.hasPart(Part.BYSECOND)) {
+      throw new IllegalArgumentException(
+          "A rule says days only, daily or rarer; the time of day stands apart from it.");
+    }
+    if (rule.getUntil() != null && !rule.getUntil().isAllDay()) {
+      throw new IllegalArgumentException("Write the end as a date, for example UNTIL=20271231.");
+    }
   }
 
   private static DateTime allDay(LocalDate date) {

@@ -136,10 +136,12 @@ class BadCellsTest {
           cluster;  timeZone;        Mars/Olympus;         IANA name
           cluster;  timeZone;        +05:00;               IANA name
           cluster;  languages;       en|xx;                Write one of: en, es.
-          cluster;  anticipatedFrom; 11:59;                from 12:00 to 20:00
           cluster;  anticipatedFrom; soon;                 from 00:00 to 23:59
           cluster;  turnMinutes;     61;                   from 0 to 60
-          cluster;  permittedSunday; 5;                    from 1 to 4
+          cluster;  anticipatedFrom; 16:00|17:00;          from 00:00 to 23:59
+          cluster;  permittedSunday; 10;                   from 1 to 9
+          cluster;  permittedWeekday; 0;                   from 1 to 9
+          cluster;  languages;       |;                    Write one of: en, es.
           cluster;  ladderOrder;     rose;                 stole, white
           churches; slug;            holy trinity;         single hyphens
           churches; slug;            ht-;                  single hyphens
@@ -149,16 +151,13 @@ class BadCellsTest {
           churches; dedication;      23 May 1891;          year-month-day
           churches; latitude;        91;                   from -90 to 90
           churches; longitude;       NaN;                  from -180 to 180
-          churches; seats;           0;                    from 1 to 20000
-          journeys; minutes;         0;                    from 1 to 600
-          journeys; minutes;         601;                  from 1 to 600
+          journeys; minutes;         0;                    from 1 to 1440
+          journeys; minutes;         1441;                 from 1 to 1440
           journeys; minutes;         14.5;                 whole number
           journeys; to;              ht;                   another church
           journeys; oneWay;          perhaps;              true, false, yes, no
           people;   role;            cook;                 priest, deacon, bishop
-          people;   heightCm;        99;                   from 100 to 230
           people;   key;             Ñandú;                single hyphens
-          people;   churches;        pp|s m;               single hyphens
           patterns; starts;          2024-13-01;           year-month-day
           patterns; starts;          day+1;                year-month-day
           patterns; time;            25:00;                from 00:00 to 23:59
@@ -185,14 +184,16 @@ class BadCellsTest {
           masses;   brings;          verger:cope;          principal, concelebrant
           masses;   brings;          principal:crown;      chasuble, stole
           masses;   brings;          concelebrant 0:alb;   1 to 200
-          masses;   setOutMinutes;   241;                  from 0 to 240
+          masses;   brings;          concelebrant 201:alb; 1 to 200
+          masses;   brings;          principal:alb+;       chasuble, stole
+          masses;   setOutMinutes;   241;                  from 1 to 240
+          masses;   setOutMinutes;   0;                    from 1 to 240
           pieces;   code;            HT W1;                single hyphens
           pieces;   kind;            tunicle;              chasuble, stole
           pieces;   colours;         white|blue;           white, red, green
           pieces;   grade;           best;                 ferial, festive, solemn
           pieces;   ownerPolicy;     sometimes;            freely, asking, never
-          pieces;   size;            19;                   from 20 to 300
-          pieces;   size;            -5;                   from 20 to 300
+          pieces;   colours;         |;                    white, red, green
           care;     from;            day-3;                year-month-day
           care;     to;              2026-11-26;           on or after the first, 2026-11-27
           care;     due;             2026-11-26;           on or after the first, 2026-11-27

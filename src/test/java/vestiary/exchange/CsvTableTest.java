@@ -120,12 +120,12 @@ class CsvTableTest {
     CsvTable table =
         CsvTable.parse(
             Csv.file(
-                "slug,name,parish,place,title,setOutMinutes,clearanceMinutes,note",
-                "ht,T,T,T,T,30,15,\"first",
+                "church,date,time,minutes,note",
+                "ht,2026-12-06,10:30,60,\"first",
                 "second",
                 "third\"",
-                "sa,A,A,A,A,30,15,"),
-            ImportWhat.CHURCHES);
+                "sa,2026-12-06,10:45,60,"),
+            ImportWhat.MASSES);
 
     assertEquals(List.of(2, 5), table.lines().stream().map(CsvLine::number).toList());
     assertEquals("first\nsecond\nthird", table.lines().get(0).cell("note"));

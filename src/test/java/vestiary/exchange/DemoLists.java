@@ -7,12 +7,8 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
-import org.dmfs.rfc5545.DateTime;
-import org.dmfs.rfc5545.recur.InvalidRecurrenceRuleException;
-import org.dmfs.rfc5545.recur.RecurrenceRule;
-import org.dmfs.rfc5545.recur.RecurrenceRuleIterator;
+import vestiary.schedule.Recurrence;
 
 /** The lists of the invented cluster, and the days of its patterns. */
 final class DemoLists {
@@ -44,29 +40,13 @@ final class DemoLists {
     return CHURCHES.stream().anyMatch(c -> c.slug().equals(slug));
   }
 
-  /** When a pattern's Masses begin; days are reckoned by the library, the clock is the church's. */
+  /** When a pattern's Masses begin, by the clock of the church. */
   static List<ZonedDateTime> starts(PatternLine pattern, LocalDate first, LocalDate endExclusive) {
-    List<ZonedDateTime> starts = new ArrayList<>();
-    RecurrenceRuleIterator days = rule(pattern).iterator(day(pattern.starts()));
-    days.fastForward(day(first));
-    while (days.hasNext() && days.peekDateTime().before(day(endExclusive))) {
-      DateTime next = days.nextDateTime();
-      LocalDate date = LocalDate.of(next.getYear(), next.getMonth() + 1, next.getDayOfMonth());
-      starts.add(date.atTime(pattern.time()).atZone(ZONE));
-    }
-    return starts;
-  }
-
-  private static RecurrenceRule rule(PatternLine pattern) {
-    try {
-      return new RecurrenceRule(pattern.rrule());
-    } catch (InvalidRecurrenceRuleException bad) {
-      throw new AssertionError(bad);
-    }
-  }
-
-  private static DateTime day(LocalDate date) {
-    return new DateTime(date.getYear(), date.getMonthValue() - 1, date.getDayOfMonth());
+    return Recurrence.parse(pattern.rrule())
+        .dates(pattern.starts(), first, endExclusive.minusDays(1))
+        .stream()
+        .map(date -> date.atTime(pattern.time()).atZone(ZONE))
+        .toList();
   }
 
   private static byte[] read(String resource) {

