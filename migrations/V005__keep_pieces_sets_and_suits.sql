@@ -16,9 +16,9 @@ CREATE TABLE vestment_set (
   suit_id    uuid,
   version    int NOT NULL,
   PRIMARY KEY (cluster_id, id),
-  FOREIGN KEY (cluster_id, suit_id) REFERENCES suit (cluster_id, id),
-  CONSTRAINT set_code_once UNIQUE (cluster_id, code)
+  FOREIGN KEY (cluster_id, suit_id) REFERENCES suit (cluster_id, id)
 );
+CREATE UNIQUE INDEX set_code_once ON vestment_set (cluster_id, lower(code));
 
 CREATE TABLE piece (
   cluster_id   uuid NOT NULL,
@@ -40,7 +40,8 @@ CREATE TABLE piece (
   version      int NOT NULL,
   PRIMARY KEY (cluster_id, id),
   FOREIGN KEY (cluster_id, set_id) REFERENCES vestment_set (cluster_id, id),
-  FOREIGN KEY (cluster_id, home_id) REFERENCES church (cluster_id, id),
-  CONSTRAINT piece_code_once UNIQUE (cluster_id, code)
+  FOREIGN KEY (cluster_id, home_id) REFERENCES church (cluster_id, id)
 );
+-- A code is read aloud and typed by hand: ht-w1-c and HT-W1-C are one.
+CREATE UNIQUE INDEX piece_code_once ON piece (cluster_id, lower(code));
 CREATE INDEX piece_by_set ON piece (cluster_id, set_id);

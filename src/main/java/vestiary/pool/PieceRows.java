@@ -17,7 +17,7 @@ class PieceRows implements PanacheRepositoryBase<PieceRow, UUID> {
   }
 
   Optional<PieceRow> findByCode(String code) {
-    return find("code", code).firstResultOptional();
+    return find("lower(code) = lower(?1)", code).firstResultOptional();
   }
 
   PieceRow getByCode(String code) {

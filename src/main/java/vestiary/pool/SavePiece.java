@@ -23,13 +23,15 @@ public class SavePiece {
 
   private static final int LONGEST_CODE = 40;
 
-  /** Linen is white without anybody saying so. */
-  private static final Set<String> ALWAYS_WHITE =
+  /** Only these are worn in the colour of the Mass; linen and the like count as white. */
+  private static final Set<String> COLOURED =
       Set.of(
-          PieceKind.ALB.id(),
-          PieceKind.AMICE.id(),
-          PieceKind.CINCTURE.id(),
-          PieceKind.SURPLICE.id());
+          PieceKind.CHASUBLE.id(),
+          PieceKind.STOLE.id(),
+          PieceKind.DEACON_STOLE.id(),
+          PieceKind.DALMATIC.id(),
+          PieceKind.COPE.id(),
+          PieceKind.HUMERAL_VEIL.id());
 
   private final PieceRows pieces;
   private final SetRows sets;
@@ -201,7 +203,7 @@ public class SavePiece {
 
   private static String[] colours(String kind, List<String> given, Asked asked) {
     if (given == null || given.isEmpty()) {
-      if (ALWAYS_WHITE.contains(kind)) {
+      if (!kind.isEmpty() && !COLOURED.contains(kind)) {
         return new String[] {Colour.WHITE.id()};
       }
       asked.fault("colours", "colours is missing; name at least what the piece is.");

@@ -11,7 +11,7 @@ import vestiary.problem.Refused;
 class SetRows implements PanacheRepositoryBase<SetRow, UUID> {
 
   Optional<SetRow> findByCode(String code) {
-    return find("code", code).firstResultOptional();
+    return find("lower(code) = lower(?1)", code).firstResultOptional();
   }
 
   SetRow getByCode(String code) {

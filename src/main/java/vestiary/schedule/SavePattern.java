@@ -3,6 +3,7 @@ package vestiary.schedule;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import vestiary.calendar.MassKind;
@@ -125,8 +126,8 @@ public class SavePattern {
   }
 
   private void fill(PatternRow row, Request request, Asked asked) {
-    row.rrule = rrule(request.rrule(), asked);
     row.starts = asked.date("starts", request.starts());
+    row.rrule = rrule(request.rrule(), row.starts, asked);
     row.at = asked.time("time", request.time());
     row.minutes = asked.whole("minutes", request.minutes(), SHORTEST, LONGEST, USUAL_MINUTES);
     row.kind = asked.findTerm(MassKind.class, "mass", request.mass()).map(Term::id).orElse("");
@@ -141,10 +142,17 @@ public class SavePattern {
     church.ifPresent(c -> row.churchId = c.id().value());
   }
 
-  private static String rrule(String given, Asked asked) {
+  private static String rrule(String given, LocalDate starts, Asked asked) {
     String text = asked.needed("rrule", given, 400);
+    if (text.isEmpty()) {
+      return "";
+    }
     try {
-      return text.isEmpty() ? "" : Recurrence.parse(text).toString();
+      Recurrence recurrence = Recurrence.parse(text);
+      if (!asked.isFaulty() && !recurrence.hasDate(starts)) {
+        asked.fault("rrule", "rrule \"%s\" names no day on or after %s.".formatted(text, starts));
+      }
+      return recurrence.toString();
     } catch (IllegalArgumentException e) {
       asked.fault("rrule", e.getMessage());
       return "";
