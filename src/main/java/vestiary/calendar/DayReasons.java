@@ -1,7 +1,5 @@
 package vestiary.calendar;
 
-import java.util.Locale;
-
 /** The one sentence that says which celebration a day keeps, in which colour, and why. */
 final class DayReasons {
 
@@ -30,6 +28,6 @@ final class DayReasons {
 
   private static String colour(Celebration kept) {
     String reason = kept.colourReason();
-    return reason.substring(0, 1).toLowerCase(Locale.ROOT) + reason.substring(1);
+    return Character.toLowerCase(reason.charAt(0)) + reason.substring(1);
   }
 }

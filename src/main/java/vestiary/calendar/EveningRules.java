@@ -15,6 +15,11 @@ final class EveningRules {
           false,
           "The evening is still this day's, since neither a Sunday nor a solemnity follows.",
           "UNLY 3, 11, 13");
+  private static final Evening HOLY_THURSDAY =
+      new Evening(
+          false,
+          "The evening Mass of the Lord's Supper, in white, begins the Paschal Triduum.",
+          "UNLY 19; Paschale solemnitatis 44 to 46");
   private static final Evening GOOD_FRIDAY =
       new Evening(
           false,
@@ -35,6 +40,7 @@ final class EveningRules {
     if (today.kept().precedence() == Precedence.TRIDUUM && !today.sunday()) {
       return today.kept().id().equals("good-friday") ? GOOD_FRIDAY : HOLY_SATURDAY;
     }
+    if (HolyThursday.is(today.kept())) return HOLY_THURSDAY;
     if (!beginsTheEveningBefore(tomorrow)) return NOTHING_FOLLOWS;
     if (rule == EveningRule.PRECEPT && today.obliges() != tomorrow.obliges()) {
       return byPrecept(tomorrow);

@@ -116,6 +116,6 @@ public final class LiturgicalCalendar {
   public MassRuling ruling(LocalDateTime start, MassKind kind, String votiveOf, Leave leave) {
     Day date = day(start.toLocalDate());
     Day day = day(liturgicalDate(start, kind));
-    return rulings.of(new MassRequest(kind, votiveOf, leave), date, day);
+    return rulings.of(new MassRequest(start.toLocalTime(), kind, votiveOf, leave), date, day);
   }
 }

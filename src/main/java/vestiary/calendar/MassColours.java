@@ -21,7 +21,7 @@ final class MassColours {
     this.whiteForTheDead = whiteForTheDead;
   }
 
-  /** Lawful colours, the usual one first, of a Mass that is permitted. */
+  /** Lawful colours, the usual one first, of a Mass that is permitted and has no subject. */
   List<Colour> of(MassKind kind, Day day, DayKind row) {
     List<Colour> colours = day.kept().colours();
     return switch (kind) {
@@ -30,7 +30,6 @@ final class MassColours {
       case BAPTISM, ANOINTING -> row == DayKind.SUNDAY ? join(colours, white()) : white();
       case PROCESSION -> join(colours, white());
       case OF_THE_DAY, ANTICIPATED, GOOD_FRIDAY, OTHER -> colours;
-      case VARIOUS_NEEDS -> ofNeeds("", day);
       default -> white();
     };
   }

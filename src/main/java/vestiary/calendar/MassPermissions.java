@@ -26,8 +26,8 @@ final class MassPermissions {
       case OF_THE_DAY -> TriduumPermissions.ofTheDay(date, request.leave());
       case ANTICIPATED -> TriduumPermissions.anticipated(date);
       case CHRISM -> TriduumPermissions.chrism(date);
-      case LORDS_SUPPER -> TriduumPermissions.lordsSupper(date);
-      case EASTER_VIGIL -> TriduumPermissions.easterVigil(date);
+      case LORDS_SUPPER -> TriduumPermissions.lordsSupper(date, request);
+      case EASTER_VIGIL -> TriduumPermissions.easterVigil(date, request);
       default -> byTheTable(request, date);
     };
   }

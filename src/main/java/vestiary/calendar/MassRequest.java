@@ -1,5 +1,6 @@
 package vestiary.calendar;
 
+import java.time.LocalTime;
 import java.util.Objects;
 
 /**
@@ -7,9 +8,10 @@ import java.util.Objects;
  *
  * @param votiveOf what a votive or needs Mass is of, or empty
  */
-record MassRequest(MassKind kind, String votiveOf, Leave leave) {
+record MassRequest(LocalTime start, MassKind kind, String votiveOf, Leave leave) {
 
   MassRequest {
+    Objects.requireNonNull(start);
     Objects.requireNonNull(kind);
     Objects.requireNonNull(votiveOf);
     Objects.requireNonNull(leave);
@@ -17,6 +19,10 @@ record MassRequest(MassKind kind, String votiveOf, Leave leave) {
 
   MassColumn column() {
     return MassColumn.of(kind, leave);
+  }
+
+  boolean isBeforeNoon() {
+    return start.isBefore(LocalTime.NOON);
   }
 
   boolean isVotive() {

@@ -37,7 +37,11 @@ final class Transfers {
   private void moveToTheSundayBeside(String id) {
     int day = plan.dayOf(id);
     if (day == 0 || year.sundayBeside(day) == day) return;
-    plan.move(id, day, year.sundayBeside(day), norms.offered().name().english() + ", holy days");
+    plan.move(id, day, year.sundayBeside(day), holyDaysOfThePlace());
+  }
+
+  private String holyDaysOfThePlace() {
+    return "Holy days of " + norms.offered().name().english() + " (canon 1246 § 2)";
   }
 
   private void moveJosephOutOfHolyWeek() {
@@ -88,7 +92,7 @@ final class Transfers {
     plan.move(impeded.entry().id(), impeded.day(), day, NEXT_FREE_DAY);
   }
 
-  /** When the octave of Christmas is full the nearest free day lies before it. */
+  /** At the end of the year, when the days after are taken, the nearest free day lies before. */
   private int lastFreeDayBefore(int impededDay) {
     int day = impededDay - 1;
     while (!isFree(day)) day--;

@@ -51,12 +51,15 @@ final class TriduumPermissions {
         "Paschale solemnitatis 35, 36");
   }
 
-  static Permission lordsSupper(Day date) {
-    return only(MassTimes.isHolyThursday(date), "the evening of Holy Thursday");
+  static Permission lordsSupper(Day date, MassRequest request) {
+    boolean itsEvening = MassTimes.isHolyThursday(date) && !request.isBeforeNoon();
+    return only(itsEvening, "the evening of Holy Thursday");
   }
 
-  static Permission easterVigil(Day date) {
-    boolean itsNight = MassTimes.isHolySaturday(date) || MassTimes.isEasterSunday(date);
+  /** Nightfall and dawn are not reckoned: the Vigil is refused only on the wrong side of noon. */
+  static Permission easterVigil(Day date, MassRequest request) {
+    boolean itsNight =
+        request.isBeforeNoon() ? MassTimes.isEasterSunday(date) : MassTimes.isHolySaturday(date);
     return only(itsNight, "the night before Easter Sunday");
   }
 

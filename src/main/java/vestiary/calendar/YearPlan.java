@@ -1,7 +1,9 @@
 package vestiary.calendar;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Which celebrations fall on which day of one year, while the year is being worked out. */
 final class YearPlan {
@@ -11,6 +13,7 @@ final class YearPlan {
   private final List<Entry>[] entries;
   private final List<Omission>[] moved;
   private final boolean[] transferredHere;
+  private final Map<String, Integer> solemnities = new HashMap<>();
 
   @SuppressWarnings({"unchecked", "rawtypes"})
   private YearPlan(YearOutline year, TemporalCycle seasons) {
@@ -71,17 +74,14 @@ final class YearPlan {
     return highest;
   }
 
-  /** The day this celebration stands on, or 0. */
+  /** The day this solemnity stands on, or 0. */
   int dayOf(String id) {
-    for (int day = 1; day <= year.length(); day++) {
-      if (find(id, day) != null) return day;
-    }
-    return 0;
+    return solemnities.getOrDefault(id, 0);
   }
 
   /** Takes a celebration to another day and says so on the first. */
   void move(String id, int from, int to, String source) {
-    Entry entry = find(id, from);
+    Entry entry = get(id, from);
     String why = whyNot(entry, from);
     entries[from].remove(entry);
     lay(to, entry);
@@ -93,6 +93,7 @@ final class YearPlan {
   private void lay(int day, Entry entry) {
     if (entries[day] == null) entries[day] = new ArrayList<>(3);
     entries[day].add(entry);
+    if (entry.rank() == Rank.SOLEMNITY) solemnities.put(entry.id(), day);
   }
 
   private void leave(int day, Omission omission) {
@@ -100,12 +101,8 @@ final class YearPlan {
     moved[day].add(omission);
   }
 
-  private Entry find(String id, int day) {
-    List<Entry> laid = on(day);
-    for (int i = 0; i < laid.size(); i++) {
-      if (laid.get(i).id().equals(id)) return laid.get(i);
-    }
-    return null;
+  private Entry get(String id, int day) {
+    return on(day).stream().filter(entry -> entry.id().equals(id)).findFirst().orElseThrow();
   }
 
   private String whyNot(Entry entry, int day) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class LiturgicalCalendarTest {
@@ -66,6 +67,16 @@ class LiturgicalCalendarTest {
   @Test
   void a_year_is_worked_out_once() {
     assertSame(us.day(LocalDate.of(2026, 6, 1)), us.day(LocalDate.of(2026, 6, 1)));
+  }
+
+  @Test
+  void many_threads_asking_for_the_same_years_get_the_same_days() {
+    List<LocalDate> dates =
+        IntStream.range(0, 4000).mapToObj(i -> LocalDate.of(2000 + i % 40, 6, 1)).toList();
+
+    List<Day> days = dates.parallelStream().map(us::day).toList();
+
+    for (int i = 0; i < dates.size(); i++) assertSame(us.day(dates.get(i)), days.get(i));
   }
 
   @Test

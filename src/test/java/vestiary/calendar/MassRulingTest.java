@@ -60,12 +60,17 @@ class MassRulingTest {
     assertEquals("lords-supper", firstOf("2026-04-02T19:00", MassKind.LORDS_SUPPER));
     assertEquals("chrism-mass", firstOf("2026-03-31T11:00", MassKind.CHRISM));
     assertEquals("easter-vigil", firstOf("2026-04-04T21:00", MassKind.EASTER_VIGIL));
-    assertEquals(
-        Verdict.NOT_PERMITTED,
-        ruling("2026-04-09T19:00", MassKind.LORDS_SUPPER).permission().verdict());
-    assertEquals(
-        Verdict.NOT_PERMITTED,
-        ruling("2026-04-11T21:00", MassKind.EASTER_VIGIL).permission().verdict());
+    assertEquals(Verdict.NOT_PERMITTED, verdict("2026-04-09T19:00", MassKind.LORDS_SUPPER));
+    assertEquals(Verdict.NOT_PERMITTED, verdict("2026-04-11T21:00", MassKind.EASTER_VIGIL));
+  }
+
+  /** UNLY 21; Paschale solemnitatis 46, 78: after nightfall and before dawn, in the evening. */
+  @Test
+  void the_liturgies_of_the_triduum_are_refused_at_the_wrong_half_of_the_day() {
+    assertEquals(Verdict.PERMITTED, verdict("2026-04-05T04:00", MassKind.EASTER_VIGIL));
+    assertEquals(Verdict.NOT_PERMITTED, verdict("2026-04-05T21:00", MassKind.EASTER_VIGIL));
+    assertEquals(Verdict.NOT_PERMITTED, verdict("2026-04-04T09:00", MassKind.EASTER_VIGIL));
+    assertEquals(Verdict.NOT_PERMITTED, verdict("2026-04-02T09:00", MassKind.LORDS_SUPPER));
   }
 
   /** A red title on a Sunday of Ordinary Time is red in that church alone (UNLY 59 I.4). */
@@ -86,6 +91,10 @@ class MassRulingTest {
 
   private String firstOf(String start, MassKind kind) {
     return ruling(start, kind).options().get(0).celebration().id();
+  }
+
+  private Verdict verdict(String start, MassKind kind) {
+    return ruling(start, kind).permission().verdict();
   }
 
   private MassRuling ruling(String start, MassKind kind) {
