@@ -130,7 +130,8 @@ public class Demo {
     }
   }
 
-  private static byte[] file(ImportWhat what) {
+  /** The demo's own list, as the program carries it. */
+  static byte[] file(ImportWhat what) {
     String name = "/demo-data/" + what.id() + ".csv";
     try (InputStream file = Demo.class.getResourceAsStream(name)) {
       if (file == null) {

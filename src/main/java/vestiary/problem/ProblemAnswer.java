@@ -5,6 +5,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import vestiary.web.PageAnswer;
 
 /** Writes a refusal as a problem document, or as a page for somebody with a browser. */
 @ApplicationScoped
@@ -17,12 +18,13 @@ class ProblemAnswer {
   }
 
   Response to(Refusal refusal, UriInfo uri, HttpHeaders headers) {
-    return wantsPage(uri.getPath(), headers) ? page(refusal, uri) : document(refusal, uri);
+    String accepted = String.valueOf(headers.getHeaderString(HttpHeaders.ACCEPT));
+    return wantsPage(uri.getPath(), accepted) ? page(refusal, uri) : document(refusal, uri);
   }
 
   private Response page(Refusal refusal, UriInfo uri) {
     return Response.status(refusal.status())
-        .type(MediaType.TEXT_HTML + ";charset=UTF-8")
+        .type(PageAnswer.HTML)
         .entity(sheets.render(refusal, uri.getPath()))
         .build();
   }
@@ -34,14 +36,9 @@ class ProblemAnswer {
         .build();
   }
 
-  private static boolean wantsPage(String path, HttpHeaders headers) {
-    return !isForPrograms(path)
-        && headers.getAcceptableMediaTypes().stream()
-            .anyMatch(type -> type.getType().equals("text") && type.getSubtype().equals("html"));
-  }
-
-  static boolean isForPrograms(String path) {
+  /** Programs have rooms of their own, and elsewhere a browser says that it takes HTML. */
+  static boolean wantsPage(String path, String accepted) {
     String room = path.split("/", 3)[1];
-    return room.equals("api") || room.equals("q");
+    return !room.equals("api") && !room.equals("q") && accepted.contains(MediaType.TEXT_HTML);
   }
 }

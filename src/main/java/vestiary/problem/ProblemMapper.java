@@ -17,9 +17,11 @@ final class ProblemMapper {
   private static final Logger LOG = Logger.getLogger(ProblemMapper.class);
 
   private final ProblemAnswer answer;
+  private final BodyLimit limit;
 
-  ProblemMapper(ProblemAnswer answer) {
+  ProblemMapper(ProblemAnswer answer, BodyLimit limit) {
     this.answer = answer;
+    this.limit = limit;
   }
 
   @ServerExceptionMapper
@@ -64,7 +66,7 @@ final class ProblemMapper {
         headers);
   }
 
-  private static Refusal refusal(WebApplicationException failure, int status, UriInfo uri) {
+  private Refusal refusal(WebApplicationException failure, int status, UriInfo uri) {
     Throwable cause = failure.getCause();
     if (cause instanceof JsonMappingException json && !json.getPath().isEmpty()) {
       return Refusal.Unfit.of(
@@ -84,8 +86,7 @@ final class ProblemMapper {
               406,
               "Not in that form",
               "This address does not answer in the form that is asked for.");
-      case 413 ->
-          new Refusal.Unreadable(413, "Too large", "The request is larger than 8 MB; split it.");
+      case 413 -> limit.refusal();
       case 415 ->
           new Refusal.Unreadable(
               415, "Wrong kind of content", "Send application/json, or use the form on the page.");
