@@ -181,7 +181,7 @@ final class ShortageWords {
 
   private String tight() {
     if (!shortage.late().isEmpty()) {
-      return colours() + " comes too late";
+      return (shortage.pieceKind() == PieceKind.CHASUBLE ? colours() : noun(1)) + " comes too late";
     }
     String what =
         shortage.pieceKind() == PieceKind.CHASUBLE
