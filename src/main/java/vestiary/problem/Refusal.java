@@ -24,9 +24,14 @@ public sealed interface Refusal {
   /** One or more sentences about this occurrence. */
   String detail();
 
+  /** What is wrong field by field; empty where no field is to blame. */
+  default List<FieldFault> faults() {
+    return List.of();
+  }
+
   /** The record's own members of the problem document, in order. */
   default Map<String, Object> members() {
-    return Map.of();
+    return faults().isEmpty() ? Map.of() : Map.of("faults", faults());
   }
 
   /** Fields that are missing, cannot be read, or say what cannot be. */
@@ -62,11 +67,6 @@ public sealed interface Refusal {
     public String detail() {
       return faults.stream().map(FieldFault::sentence).collect(Collectors.joining(" "));
     }
-
-    @Override
-    public Map<String, Object> members() {
-      return Map.of("faults", faults);
-    }
   }
 
   /** Well formed, and against a rule; the sentence names the rule and its source. */
@@ -92,8 +92,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public Map<String, Object> members() {
-      return Map.of("faults", List.of(new FieldFault(field, sentence)));
+    public List<FieldFault> faults() {
+      return List.of(new FieldFault(field, sentence));
     }
   }
 
@@ -143,10 +143,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public Map<String, Object> members() {
-      return field.isEmpty()
-          ? Map.of()
-          : Map.of("faults", List.of(new FieldFault(field, sentence)));
+    public List<FieldFault> faults() {
+      return field.isEmpty() ? List.of() : List.of(new FieldFault(field, sentence));
     }
   }
 
