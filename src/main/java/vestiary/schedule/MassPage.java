@@ -122,9 +122,13 @@ class MassPage {
         found.isEmpty() ? "Saved. Nothing stands in its way." : "Saved. Look at this:", found);
   }
 
-  private static SaveMass.Request request(MassInput input) {
+  /** What was typed as a request; whoever typed two things wrong is told of both at once. */
+  private SaveMass.Request request(MassInput input) {
     Asked asked = new Asked();
     SaveMass.Request request = input.toRequest(asked);
+    if (asked.isFaulty()) {
+      save.findFaults(request).forEach(f -> asked.fault(f.field(), f.sentence()));
+    }
     asked.refuseIfFaulty();
     return request;
   }
