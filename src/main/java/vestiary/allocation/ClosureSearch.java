@@ -1,6 +1,5 @@
 package vestiary.allocation;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -29,7 +28,6 @@ final class ClosureSearch {
   private final PriorityQueue<Closure> open =
       new PriorityQueue<>(Comparator.comparingInt(Closure::size).thenComparingInt(Closure::turn));
   private final Set<BitSet> seen = new HashSet<>();
-  private final List<List<Integer>> besides = new ArrayList<>();
 
   ClosureSearch(int need, int[] block, Succession succession, Eligibility eligibility) {
     this.need = need;
@@ -59,11 +57,6 @@ final class ClosureSearch {
       grow(pieces);
     }
     return List.of();
-  }
-
-  /** Proofs met on the way in which the need itself is served whatever happens. */
-  List<List<Integer>> besides() {
-    return besides;
   }
 
   private boolean hasNext(int most) {
@@ -101,7 +94,7 @@ final class ClosureSearch {
       if (critical.contains(need)) {
         return eligibility.connected(need, critical);
       }
-      besides.add(eligibility.connected(critical.get(0), critical));
+      // What is short without this need is another's finding; look on among the rest.
       members = IntStream.of(members).filter(other -> !critical.contains(other)).toArray();
     }
     return List.of();
