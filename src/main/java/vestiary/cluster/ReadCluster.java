@@ -53,6 +53,11 @@ public class ReadCluster {
     return churches.inOrder().stream().map(c -> c.toChurch(names.get(c.parishId))).toList();
   }
 
+  /** How many churches there are. */
+  public int countChurches() {
+    return (int) churches.count();
+  }
+
   /** The church with this short name, or empty. */
   public Optional<Church> findChurch(String slug) {
     return churches.findBySlug(slug).map(c -> c.toChurch(parishes.findById(c.parishId).name));

@@ -131,7 +131,7 @@ public final class English {
   }
 
   private static String plural(String noun) {
-    return noun.endsWith("s") ? "es" : "s";
+    return noun.endsWith("s") || noun.endsWith("ch") ? "es" : "s";
   }
 
   private static DateTimeFormatter pattern(String pattern) {

@@ -1,0 +1,19 @@
+package vestiary.web;
+
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+
+/** The bare address leads to what people look at first: the week. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+class FrontPage {
+
+  @GET
+  public Response week() {
+    return Response.seeOther(URI.create("/week")).build();
+  }
+}
