@@ -13,9 +13,7 @@ final class ClashingSets {
   private final Succession succession;
   private final Eligibility eligibility;
   private final BitSet settled = new BitSet();
-  private final BitSet named = new BitSet();
   private final List<List<Integer>> found = new ArrayList<>();
-  private final List<List<Integer>> besides = new ArrayList<>();
 
   private ClashingSets(Succession succession, Eligibility eligibility) {
     this.succession = succession;
@@ -27,7 +25,6 @@ final class ClashingSets {
       List<Integer> needs, Succession succession, Eligibility eligibility) {
     ClashingSets sets = new ClashingSets(succession, eligibility);
     new Blocks(succession, eligibility).of(needs).forEach(sets::search);
-    sets.besides.stream().filter(set -> !sets.isNamed(set)).forEach(sets::add);
     return sets.found;
   }
 
@@ -40,10 +37,8 @@ final class ClashingSets {
   }
 
   private void search(int need, int[] block) {
-    ClosureSearch search = new ClosureSearch(need, block, succession, eligibility);
-    List<Integer> set = search.find();
+    List<Integer> set = new ClosureSearch(need, block, succession, eligibility).find();
     if (set.isEmpty()) {
-      besides.addAll(search.besides());
       settleLike(need, block);
     } else {
       add(set);
@@ -61,13 +56,8 @@ final class ClashingSets {
     }
   }
 
-  private boolean isNamed(List<Integer> set) {
-    return set.stream().allMatch(named::get);
-  }
-
   private void add(List<Integer> set) {
     found.add(set);
     set.forEach(settled::set);
-    set.forEach(named::set);
   }
 }

@@ -24,10 +24,12 @@ public class ChangeSettings {
 
   private final CurrentCluster current;
   private final ClusterRows clusters;
+  private final ChurchRows churches;
 
-  ChangeSettings(CurrentCluster current, ClusterRows clusters) {
+  ChangeSettings(CurrentCluster current, ClusterRows clusters, ChurchRows churches) {
     this.current = current;
     this.clusters = clusters;
+    this.churches = churches;
   }
 
   /**
@@ -95,9 +97,29 @@ public class ChangeSettings {
       List<Locale> languages,
       Policies policies) {}
 
-  private static Wanted read(Request request, Cluster before, Asked asked) {
+  private Wanted read(Request request, Cluster before, Asked asked) {
     PolicyRequest policies =
         request.policies() == null ? PolicyRequest.UNCHANGED : request.policies();
+    Wanted wanted = wanted(request, policies, before, asked);
+    if (!asked.isFaulty()) {
+      churches.inOrder().forEach(church -> fitTitular(church, wanted.settings(), asked));
+    }
+    return wanted;
+  }
+
+  /** A church's title may be a celebration that the calendar chosen anew does not have. */
+  private static void fitTitular(ChurchRow church, CalendarSettings settings, Asked asked) {
+    if (!church.titular.isEmpty()
+        && LiturgicalCalendar.of(settings, List.of()).find(church.titular).isEmpty()) {
+      asked.fault(
+          "calendar",
+          "The calendar \"%s\" has no celebration \"%s\", the title of %s; change that church first."
+              .formatted(settings.calendar(), church.titular, church.name));
+    }
+  }
+
+  private static Wanted wanted(
+      Request request, PolicyRequest policies, Cluster before, Asked asked) {
     return new Wanted(
         request.name() == null ? before.name() : asked.needed("name", request.name(), 200),
         calendar(request, policies, before.calendar(), asked),

@@ -1,6 +1,7 @@
 package vestiary.planning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -46,6 +47,7 @@ public class CheckClashes {
    * @param first first date in the cluster's zone, included
    * @param last last date, included
    */
+  @Transactional
   SpanToCheck load(LocalDate first, LocalDate last) {
     Cluster here = cluster.cluster();
     return new SpanToCheck(
@@ -62,6 +64,7 @@ public class CheckClashes {
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */
+  @Transactional
   public List<Clash> between(LocalDate first, LocalDate last) {
     return in(load(first, last));
   }
@@ -109,7 +112,8 @@ public class CheckClashes {
                   about(mass),
                   withoutStop(mass.ruling().permission().sentence()),
                   "not permitted",
-                  "Source: " + mass.ruling().permission().source() + ".")));
+                  "Source: " + mass.ruling().permission().source() + ".",
+                  "")));
     }
     if (!mass.isColourLawful()) {
       String lawful = English.colours(mass.option().colours());
@@ -122,7 +126,8 @@ public class CheckClashes {
                   "%s is chosen; the colour of this Mass is %s"
                       .formatted(English.sentence(mass.colour().id()), lawful),
                   mass.colour().id() + " chosen",
-                  mass.option().reason())));
+                  mass.option().reason(),
+                  "")));
     }
     return List.of();
   }

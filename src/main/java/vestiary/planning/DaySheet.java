@@ -47,7 +47,7 @@ final class DaySheet {
         String.valueOf(date.getDayOfMonth()),
         English.day(date) + " " + date.getYear(),
         date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
-        DayWords.colours(day),
+        DayWords.ribbons(day),
         DayWords.celebrated("", day.kept(), locale),
         StandingWords.of(lead(), clashes),
         turn(),

@@ -16,6 +16,8 @@ import vestiary.web.Ribbon;
 /** A day of the calendar in the words of its page. */
 final class DayWords {
 
+  private static final int MOST_RIBBONS = 2;
+
   private static final Map<Season, String> SEASONS =
       Map.of(
           Season.ADVENT, "Advent",
@@ -29,7 +31,7 @@ final class DayWords {
       Map.of(
           Season.ADVENT, "Advent weekday",
           Season.CHRISTMAS, "Christmas weekday",
-          Season.ORDINARY, "weekday in Ordinary Time",
+          Season.ORDINARY, "Weekday",
           Season.LENT, "Lenten weekday",
           Season.EASTER, "Easter weekday");
 
@@ -50,9 +52,9 @@ final class DayWords {
     return day.week() == 0 ? season : "%s, %s week".formatted(season, English.ordinal(day.week()));
   }
 
-  /** For example "Sundays B, weekdays II". */
-  static String cycles(Day day) {
-    return "Sundays %s, weekdays %s".formatted(day.sundayCycle(), day.weekdayCycle());
+  /** For example "Sunday B, weekdays II"; the two differ in the week before Advent. */
+  static String cycles(Day weekday, Day sunday) {
+    return "Sunday %s, weekdays %s".formatted(sunday.sundayCycle(), weekday.weekdayCycle());
   }
 
   static Celebrated celebrated(String lead, Celebration celebration, Locale locale) {
@@ -66,9 +68,18 @@ final class DayWords {
   /** The same in a narrow column, where a weekday need not say its week again. */
   static Celebrated tight(String lead, Celebration celebration, Day day, Locale locale) {
     Celebrated whole = celebrated(lead, celebration, locale);
-    return isPlainWeekday(celebration)
-        ? new Celebrated(lead, whole.rank(), "", WEEKDAYS.getOrDefault(day.season(), whole.name()))
+    if (isPlainWeekday(celebration)) {
+      String name = WEEKDAYS.getOrDefault(day.season(), whole.name());
+      return new Celebrated(lead, whole.rank(), "", name);
+    }
+    return celebration.rank() == Rank.OPTIONAL_MEMORIAL
+        ? new Celebrated(lead, whole.rank(), whole.rankWord(), withoutTitles(whole.name()))
         : whole;
+  }
+
+  /** The name alone: "Saint Clement I" for "Saint Clement I, Pope and Martyr". */
+  private static String withoutTitles(String name) {
+    return name.contains(",") ? name.substring(0, name.indexOf(',')) : name;
   }
 
   /** What is kept, what else may be, and the evening. */
@@ -85,6 +96,11 @@ final class DayWords {
   /** Every colour that some lawful choice of the day brings, the kept celebration's first. */
   static List<Colour> colours(Day day) {
     return day.celebrations().stream().flatMap(c -> c.colours().stream()).distinct().toList();
+  }
+
+  /** The ribbons that hang from a day, for which there is room for two. */
+  static List<Colour> ribbons(Day day) {
+    return colours(day).stream().limit(MOST_RIBBONS).toList();
   }
 
   static Ribbon ribbon(Colour colour) {

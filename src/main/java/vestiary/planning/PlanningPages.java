@@ -78,7 +78,7 @@ class PlanningPages {
 
   @GET
   @Path("/day")
-  public TemplateInstance today_() {
+  public TemplateInstance thisDay() {
     return day(today());
   }
 
@@ -115,7 +115,7 @@ class PlanningPages {
 
   private TemplateInstance week(LocalDate date, List<String> churches) {
     LocalDate monday = WeekSheet.monday(date);
-    SpanToCheck span = check.load(monday, monday.plusDays(6));
+    SpanToCheck span = check.load(monday, monday.plusDays(2L * WeekSheet.DAYS - 1));
     return Templates.week(
         new WeekSheet(span, check.in(span), calendars, churches == null ? List.of() : churches)
             .view(frames.of("week", "/week/" + monday)));
@@ -157,7 +157,7 @@ class PlanningPages {
             .distinct()
             .collect(Collectors.joining(", ")),
         clash.words().title(),
-        clash.words().more(),
+        (clash.words().more() + " " + clash.words().lawful()).strip(),
         clash.address());
   }
 

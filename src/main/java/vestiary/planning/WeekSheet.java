@@ -23,22 +23,30 @@ final class WeekSheet {
   /** More churches than this do not fit side by side on a page or a sheet of paper. */
   private static final int MOST_COLUMNS = 7;
 
-  private static final int DAYS = 7;
+  static final int DAYS = 7;
 
   private final SpanToCheck span;
+  private final LocalDate monday;
+  private final List<DatedMass> masses;
   private final List<Clash> clashes;
+  private final List<Clash> later;
   private final ChurchCalendars calendars;
   private final List<String> chosen;
   private final Locale locale;
 
   /**
-   * A sheet for one week.
+   * A sheet for the first week of a fortnight.
    *
+   * @param span fourteen days from a Monday, of which the second seven are only announced
    * @param chosen short names of the churches the reader wants to see; empty for all that fit
    */
   WeekSheet(SpanToCheck span, List<Clash> clashes, ChurchCalendars calendars, List<String> chosen) {
     this.span = span;
-    this.clashes = List.copyOf(clashes);
+    this.monday = span.first();
+    LocalDate next = monday.plusDays(DAYS);
+    this.masses = span.asked().stream().filter(m -> m.date().isBefore(next)).toList();
+    this.clashes = clashes.stream().filter(c -> c.first().date().isBefore(next)).toList();
+    this.later = clashes.stream().filter(c -> !c.first().date().isBefore(next)).toList();
     this.calendars = calendars;
     this.chosen = List.copyOf(chosen);
     this.locale = span.cluster().language();
@@ -50,15 +58,14 @@ final class WeekSheet {
   }
 
   WeekView view(Frame frame) {
-    LocalDate monday = span.first();
     LiturgicalCalendar calendar = calendars.plain(span.cluster());
     List<Day> days = calendar.days(monday, monday.plusDays(DAYS));
     Day sunday = days.get(DAYS - 1);
     return new WeekView(
         frame,
         DayWords.season(days.get(0)),
-        DayWords.cycles(sunday),
-        English.span(monday, span.last()),
+        DayWords.cycles(days.get(0), sunday),
+        English.span(monday, monday.plusDays(DAYS - 1L)),
         List.of(
             new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
             new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1))),
@@ -68,13 +75,14 @@ final class WeekSheet {
         columns().stream().map(c -> new WeekView.Church(c.name(), c.place())).toList(),
         IntStream.range(0, DAYS).mapToObj(i -> day(days.get(i), days.get(i + 1))).toList(),
         notes(),
+        ahead(),
         span.churches().isEmpty()
             ? "No church is entered yet. Enter one under Settings, or bring in a list."
             : "");
   }
 
   private Standing standing() {
-    return StandingWords.of(MassWords.counted(span.asked()), clashes);
+    return StandingWords.of(MassWords.counted(masses), clashes);
   }
 
   private List<Church> columns() {
@@ -89,7 +97,7 @@ final class WeekSheet {
     }
     List<Church> shown = columns();
     return new WeekView.Choice(
-        "/week/" + span.first(),
+        "/week/" + monday,
         English.sentence(English.count(shown.size()))
             + " of "
             + English.count(span.churches().size(), "church")
@@ -108,7 +116,7 @@ final class WeekSheet {
         "/day/" + date,
         date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
         English.colours(DayWords.colours(day)),
-        DayWords.colours(day),
+        DayWords.ribbons(day),
         DayWords.column(day, next, locale),
         day.obligation() && date.getDayOfWeek() != DayOfWeek.SUNDAY ? "holy day of obligation" : "",
         columns().stream().map(church -> cell(church, day)).toList());
@@ -125,7 +133,7 @@ final class WeekSheet {
                 new WeekView.Own(
                     DayWords.ribbon(own.kept().colours().get(0)),
                     DayWords.tight("", own.kept(), own, locale))),
-        span.asked().stream()
+        masses.stream()
             .filter(m -> m.church().id().equals(church.id()) && m.date().equals(day.date()))
             .map(this::entry)
             .toList());
@@ -162,9 +170,21 @@ final class WeekSheet {
                   i + 1,
                   clash.severity().mark(),
                   clash.words().about(),
-                  (clash.words().title() + ". " + clash.words().more()).strip(),
+                  clash.words().inShort(),
                   new Link("See why", clash.address()));
             })
+        .toList();
+  }
+
+  private List<WeekView.Ahead> ahead() {
+    return later.stream()
+        .map(
+            c ->
+                new WeekView.Ahead(
+                    c.severity().mark(),
+                    c.words().about(),
+                    c.words().title(),
+                    new Link("See why", c.address())))
         .toList();
   }
 }

@@ -21,6 +21,7 @@ import vestiary.web.Standing;
  * @param churches those shown, in the order of the columns
  * @param days seven, each with one cell a church
  * @param notes at the foot, by number from 1
+ * @param ahead what stands in the way in the week after, so that nobody is taken by surprise
  * @param nothing said in place of the table while there are no churches; otherwise empty
  */
 public record WeekView(
@@ -35,6 +36,7 @@ public record WeekView(
     List<Church> churches,
     List<Day> days,
     List<Note> notes,
+    List<Ahead> ahead,
     String nothing) {
 
   public WeekView {
@@ -42,6 +44,7 @@ public record WeekView(
     churches = List.copyOf(churches);
     days = List.copyOf(days);
     notes = List.copyOf(notes);
+    ahead = List.copyOf(ahead);
   }
 
   public record Church(String name, String place) {}
@@ -144,4 +147,11 @@ public record WeekView(
    * @param more to the clash's page
    */
   public record Note(int number, ClashMark mark, String about, String sentence, Link more) {}
+
+  /**
+   * @param about day, time and church, for example "Tuesday 8 December, 18:30, Saint Anne"
+   * @param title states the count, without a full stop
+   * @param more to the clash's page
+   */
+  public record Ahead(ClashMark mark, String about, String title, Link more) {}
 }

@@ -69,7 +69,8 @@ public record DatedMass(
       String note,
       String intention,
       boolean ofPattern,
-      boolean cancelled) {}
+      boolean cancelled,
+      int version) {}
 
   public MassKind kind() {
     return ruling.kind();

@@ -13,6 +13,7 @@ import vestiary.web.Link;
  * @param title for example "Saturday 5 December, 10:30, Holy Trinity" or "A new Mass"
  * @param action where the form is sent
  * @param cancelAction where the cancelling of this Mass is sent; empty for a new one
+ * @param restoreAction where the putting back of a cancelled Mass is sent; empty for any other
  * @param problem what keeps the whole form from being saved; empty if nothing does
  * @param saved what was just saved and what it leads to; {@link Saved#NONE} otherwise
  * @param turn back to the day and the week
@@ -33,6 +34,7 @@ public record MassForm(
     String title,
     String action,
     String cancelAction,
+    String restoreAction,
     String problem,
     Saved saved,
     List<Link> turn,

@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -106,7 +107,16 @@ public class ReadMasses {
     MassKind said =
         Term.find(MassKind.class, kind)
             .orElseGet(() -> calendar.kindAt(start, cluster.policies().anticipatedFrom()));
-    return calendar.ruling(start, said, votiveOf, leave);
+    return calendar.ruling(start, said, subject(votiveOf), leave);
+  }
+
+  /** People write "the Holy Spirit"; the calendar knows holy-spirit. */
+  private static String subject(String votiveOf) {
+    return votiveOf
+        .strip()
+        .toLowerCase(Locale.ROOT)
+        .replaceFirst("^the ", "")
+        .replaceAll("[^a-z0-9]+", "-");
   }
 
   private Reading reading(Cluster here) {
@@ -168,7 +178,8 @@ public class ReadMasses {
           row.note,
           row.intention,
           row.patternId != null,
-          row.cancelled);
+          row.cancelled,
+          row.version);
     }
   }
 }

@@ -92,13 +92,13 @@ class DemoStockTest {
             "dalmatic",
             7L,
             "deacon-stole",
-            7L,
+            10L,
             "cope",
             3L,
             "humeral-veil",
             2L),
         kinds);
-    assertEquals(121, DemoLists.PIECES.size());
+    assertEquals(124, DemoLists.PIECES.size());
     assertTrue(DemoLists.PIECES.stream().allMatch(p -> DemoLists.isChurch(p.home())));
   }
 

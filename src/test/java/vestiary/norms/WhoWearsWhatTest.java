@@ -2,12 +2,15 @@ package vestiary.norms;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static vestiary.norms.Vested.liturgy;
+import static vestiary.norms.Vested.mass;
+import static vestiary.norms.Vested.ministers;
+import static vestiary.norms.Vested.needs;
+import static vestiary.norms.Vested.of;
+import static vestiary.norms.Vested.words;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,18 +18,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
 import vestiary.vesting.Brings;
-import vestiary.vesting.ChurchId;
 import vestiary.vesting.LadderOrder;
-import vestiary.vesting.MassColour;
-import vestiary.vesting.MassId;
-import vestiary.vesting.MassTime;
 import vestiary.vesting.Ministers;
 import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
-import vestiary.vesting.Sacristy;
 import vestiary.vesting.Step;
-import vestiary.vesting.VestedMass;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
 
@@ -213,42 +210,5 @@ class WhoWearsWhatTest {
         usual.turn(),
         order,
         whiteForAll);
-  }
-
-  private static List<Need> needs(VestedMass mass) {
-    return VestingNorms.needsOf(mass, VestingPolicies.DEFAULTS);
-  }
-
-  private static List<Need> of(Role role, List<Need> needs) {
-    return needs.stream().filter(need -> need.role() == role).toList();
-  }
-
-  private static List<String> words(List<Need> needs) {
-    return needs.stream()
-        .map(need -> need.role().id() + " " + need.kind().id() + " " + need.colour().id())
-        .toList();
-  }
-
-  private static Ministers ministers(int concelebrants, int deacons) {
-    return new Ministers(false, concelebrants, deacons, List.of());
-  }
-
-  private static VestedMass mass(Colour colour, Ministers ministers) {
-    return liturgy(MassKind.OF_THE_DAY, colour, ministers);
-  }
-
-  private static VestedMass liturgy(MassKind kind, Colour colour, Ministers ministers) {
-    return new VestedMass(
-        new MassId(new UUID(0, 1)),
-        new ChurchId(new UUID(0, 2)),
-        kind,
-        new MassTime(
-            Instant.parse("2026-12-13T16:00:00Z"),
-            Duration.ofMinutes(60),
-            true,
-            new Sacristy(Duration.ofMinutes(30), Duration.ofMinutes(15)),
-            Duration.ZERO),
-        new MassColour(colour, colour == Colour.ROSE, false),
-        ministers);
   }
 }

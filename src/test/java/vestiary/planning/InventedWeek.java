@@ -107,6 +107,12 @@ final class InventedWeek {
         Invented.churches().stream().map(c -> new Church(c, Invented.place(c))).toList(),
         days,
         notes,
+        List.of(
+            new WeekView.Ahead(
+                DECIDE,
+                "Saint Anne, Tuesday 8 December, 18:30",
+                "Three concelebrants need white; two white sets are there",
+                new Link("See why", "/clashes/8"))),
         "");
   }
 

@@ -76,6 +76,7 @@ class WeekTemplateTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         "Enter the first church, then its Masses and its vestments.");
   }
 }

@@ -68,6 +68,7 @@ final class InventedMass {
         "/masses/7",
         "/masses/7/cancellation",
         "",
+        "",
         saved,
         List.of(new Link("The day", "/day/2026-12-05"), new Link("The week", "/week/2026-11-30")),
         choice("Holy Trinity", "Saint Anne"),

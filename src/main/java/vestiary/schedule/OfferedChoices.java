@@ -1,0 +1,160 @@
+package vestiary.schedule;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.BiFunction;
+import vestiary.calendar.Colour;
+import vestiary.calendar.Leave;
+import vestiary.calendar.MassKind;
+import vestiary.calendar.MassOption;
+import vestiary.calendar.MassRuling;
+import vestiary.calendar.Permission;
+import vestiary.calendar.Term;
+import vestiary.calendar.Verdict;
+import vestiary.web.Choice;
+import vestiary.web.ColourChoice;
+import vestiary.web.English;
+import vestiary.web.Field;
+import vestiary.web.Ribbon;
+
+/**
+ * What a form offers for a Mass at one church, date and time: the kinds that are permitted then, by
+ * whatever leave, and of the chosen kind the celebrations and colours that the norms leave open.
+ */
+final class OfferedChoices {
+
+  /** Said by somebody's judgement or order, so that the form asks whose. */
+  private static final Set<MassKind> BY_LEAVE = Set.of(MassKind.VOTIVE, MassKind.VARIOUS_NEEDS);
+
+  private final BiFunction<String, Leave, MassRuling> rulings;
+  private final MassInput input;
+  private final Locale locale;
+
+  /**
+   * Choices for one church, date and time.
+   *
+   * @param rulings what the norms say there of a kind ("" lets the hour decide) and a leave
+   */
+  OfferedChoices(BiFunction<String, Leave, MassRuling> rulings, MassInput input, Locale locale) {
+    this.rulings = rulings;
+    this.input = input;
+    this.locale = locale;
+  }
+
+  /** What can be offered before church, date and time are known. */
+  static MassChoices unknown(MassInput input) {
+    return new MassChoices(
+        "Choose church, date and time; the calendar then says what is celebrated.",
+        Choice.of(List.of(new Choice.Option("", "as the calendar says", true))),
+        false,
+        Field.of(input.votiveOf()),
+        false,
+        Choice.of(List.of()),
+        Choice.of(List.of()),
+        true,
+        "",
+        new ColourChoice(List.of(), ""),
+        List.of());
+  }
+
+  MassChoices choices() {
+    Leave leave = Term.find(Leave.class, input.leave()).orElse(Leave.NONE);
+    MassRuling ruling = rulings.apply(input.mass(), leave);
+    MassOption option = ruling.find(input.celebration()).orElse(ruling.options().get(0));
+    boolean needsLeave = BY_LEAVE.contains(ruling.kind());
+    List<Colour> colours = option.colours();
+    return new MassChoices(
+        says(ruling, option),
+        masses(),
+        needsLeave,
+        Field.of(input.votiveOf()),
+        needsLeave,
+        leaves(leave),
+        celebrations(ruling),
+        Term.find(Colour.class, input.colour()).filter(colours::contains).isEmpty(),
+        "as the calendar says: " + colours.get(0).id(),
+        new ColourChoice(
+            colours.stream()
+                .map(
+                    c ->
+                        new ColourChoice.Option(
+                            new Ribbon(c, c.id()), c.id().equals(input.colour())))
+                .toList(),
+            input.error("colour")),
+        notPermitted());
+  }
+
+  private String says(MassRuling ruling, MassOption option) {
+    String day = ruling.day().kept().name().in(locale);
+    String permission =
+        ruling.permission().verdict() == Verdict.NOT_PERMITTED
+            ? ruling.permission().sentence()
+            : option.reason();
+    return "%s: %s. %s".formatted(day, English.colours(option.colours()), permission);
+  }
+
+  private Choice masses() {
+    List<Choice.Option> options = new ArrayList<>();
+    MassKind usual = rulings.apply("", Leave.NONE).kind();
+    options.add(
+        new Choice.Option(
+            "", "As the hour says: " + MassKindWords.of(usual), input.mass().isEmpty()));
+    for (MassKind kind : MassKind.values()) {
+      boolean chosen = kind.id().equals(input.mass());
+      if (chosen || isPermittedBySomeLeave(kind)) {
+        options.add(new Choice.Option(kind.id(), MassKindWords.of(kind), chosen));
+      }
+    }
+    return new Choice(options, input.error("mass"));
+  }
+
+  private Choice leaves(Leave chosen) {
+    List<String> words =
+        List.of(
+            "the celebrant's free choice",
+            "the celebrant, for a real need",
+            "the rector of the church, for a real need",
+            "the diocesan bishop");
+    List<Choice.Option> options = new ArrayList<>();
+    for (Leave leave : Leave.values()) {
+      options.add(new Choice.Option(leave.id(), words.get(leave.ordinal()), leave == chosen));
+    }
+    return Choice.of(options);
+  }
+
+  private Choice celebrations(MassRuling ruling) {
+    List<Choice.Option> options = new ArrayList<>();
+    String kept = ruling.options().get(0).celebration().name().in(locale);
+    options.add(
+        new Choice.Option("", "As the calendar says: " + kept, input.celebration().isEmpty()));
+    ruling.options().stream()
+        .skip(1)
+        .map(o -> o.celebration())
+        .map(
+            c -> new Choice.Option(c.id(), c.name().in(locale), c.id().equals(input.celebration())))
+        .forEach(options::add);
+    return new Choice(options, input.error("celebration"));
+  }
+
+  private List<MassChoices.NotPermitted> notPermitted() {
+    return Arrays.stream(MassKind.values())
+        .filter(kind -> !isPermittedBySomeLeave(kind))
+        .map(
+            kind -> {
+              Permission permission = rulings.apply(kind.id(), Leave.NONE).permission();
+              return new MassChoices.NotPermitted(
+                  MassKindWords.of(kind), permission.sentence(), permission.source());
+            })
+        .toList();
+  }
+
+  private boolean isPermittedBySomeLeave(MassKind kind) {
+    List<Leave> leaves = BY_LEAVE.contains(kind) ? List.of(Leave.values()) : List.of(Leave.NONE);
+    return leaves.stream()
+        .map(leave -> rulings.apply(kind.id(), leave).permission().verdict())
+        .anyMatch(verdict -> verdict != Verdict.NOT_PERMITTED);
+  }
+}

@@ -1,0 +1,80 @@
+package vestiary.allocation;
+
+import static vestiary.allocation.Minutes.minute;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import vestiary.calendar.Colour;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+import vestiary.vesting.Window;
+
+/**
+ * Invented days of three churches, the same for the same seed: some journeys unknown, pieces of one
+ * to three colours, some bound to their church, some away for a while.
+ */
+final class RandomCase {
+
+  private static final List<Colour> COLOURS = List.of(Colour.WHITE, Colour.RED, Colour.GREEN);
+
+  private RandomCase() {}
+
+  /** Two to six Masses and one to four pieces. */
+  static Span small(int seed) {
+    Random random = new Random(seed);
+    return randomSpan(2 + random.nextInt(5), 1 + random.nextInt(4), random);
+  }
+
+  /** Seven to ten Masses and two to seven pieces. */
+  static Span crowded(int seed) {
+    Random random = new Random(seed);
+    return randomSpan(7 + random.nextInt(4), 2 + random.nextInt(6), random);
+  }
+
+  private static Span randomSpan(int masses, int stock, Random random) {
+    List<Journey> roads = new ArrayList<>();
+    for (int one = 1; one <= 3; one++) {
+      for (int other = one + 1; other <= 3; other++) {
+        if (random.nextInt(12) > 0) {
+          int minutes = 5 + random.nextInt(60);
+          roads.addAll(Minutes.roads(minutes, Minutes.church(one), Minutes.church(other)));
+        }
+      }
+    }
+    List<Need> needs = IntStream.range(0, masses).mapToObj(n -> randomNeed(n, random)).toList();
+    List<Piece> pieces = IntStream.range(0, stock).mapToObj(n -> randomPiece(n, random)).toList();
+    return new Span(needs, pieces, Journeys.of(roads), Minutes.withTurn(5));
+  }
+
+  private static Need randomNeed(int mass, Random random) {
+    int start = 60 + 15 * random.nextInt(24);
+    int length = 30 + 15 * random.nextInt(3);
+    Window window =
+        new Window(
+            minute(start - 30), minute(start), minute(start + length), minute(start + length + 15));
+    return Minutes.need(mass, randomChurch(random), window, COLOURS.get(random.nextInt(3)));
+  }
+
+  private static Piece randomPiece(int number, Random random) {
+    List<Colour> colours = new ArrayList<>(COLOURS);
+    colours.removeIf(colour -> random.nextInt(3) == 0);
+    Colour[] serves =
+        colours.isEmpty() ? new Colour[] {Colour.WHITE} : colours.toArray(Colour[]::new);
+    Piece piece = Minutes.piece("p" + number, randomChurch(random), serves);
+    if (random.nextInt(5) == 0) {
+      return new Piece(
+          piece.code(), piece.kind(), piece.colours(), piece.home(), true, "", List.of());
+    }
+    int from = 60 + random.nextInt(300);
+    return random.nextInt(4) == 0
+        ? Minutes.away(piece, from, from + 30 + random.nextInt(120))
+        : piece;
+  }
+
+  private static ChurchId randomChurch(Random random) {
+    return Minutes.church(1 + random.nextInt(3));
+  }
+}
