@@ -69,7 +69,10 @@ class BodyLimit {
         .setStatusCode(refusal().status())
         .putHeader(HttpHeaders.CONNECTION, "close")
         .putHeader(HttpHeaders.CONTENT_TYPE, isPage ? PageAnswer.HTML : ProblemDocument.MEDIA_TYPE)
-        .end(isPage ? sheets.render(refusal(), request.path()) : document(request.path()));
+        .end(
+            isPage
+                ? sheets.render(refusal(), request.method().name(), request.path())
+                : document(request.path()));
   }
 
   private String document(String path) {

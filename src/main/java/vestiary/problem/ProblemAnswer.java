@@ -1,10 +1,10 @@
 package vestiary.problem;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
 import vestiary.web.PageAnswer;
 
 /** Writes a refusal as a problem document, or as a page for somebody with a browser. */
@@ -17,23 +17,16 @@ class ProblemAnswer {
     this.sheets = sheets;
   }
 
-  Response to(Refusal refusal, UriInfo uri, HttpHeaders headers) {
-    String accepted = String.valueOf(headers.getHeaderString(HttpHeaders.ACCEPT));
-    return wantsPage(uri.getPath(), accepted) ? page(refusal, uri) : document(refusal, uri);
+  Response to(Refusal refusal, ContainerRequestContext request) {
+    String path = request.getUriInfo().getPath();
+    String accepted = String.valueOf(request.getHeaderString(HttpHeaders.ACCEPT));
+    return wantsPage(path, accepted)
+        ? answer(refusal, PageAnswer.HTML, sheets.render(refusal, request.getMethod(), path))
+        : answer(refusal, ProblemDocument.MEDIA_TYPE, ProblemDocument.from(refusal, path));
   }
 
-  private Response page(Refusal refusal, UriInfo uri) {
-    return Response.status(refusal.status())
-        .type(PageAnswer.HTML)
-        .entity(sheets.render(refusal, uri.getPath()))
-        .build();
-  }
-
-  private static Response document(Refusal refusal, UriInfo uri) {
-    return Response.status(refusal.status())
-        .type(ProblemDocument.MEDIA_TYPE)
-        .entity(ProblemDocument.from(refusal, uri.getPath()))
-        .build();
+  private static Response answer(Refusal refusal, String mediaType, Object entity) {
+    return Response.status(refusal.status()).type(mediaType).entity(entity).build();
   }
 
   /** Programs have rooms of their own, and elsewhere a browser says that it takes HTML. */
