@@ -42,6 +42,19 @@ final class ChurchCalendar {
     return forms.stream().reduce((older, newer) -> newer);
   }
 
+  /** The celebration, if a church may bear it as its title. */
+  Optional<Entry> findTitle(String id) {
+    return find(id).filter(ChurchPropers::canBeTitle);
+  }
+
+  /** What a church may bear as its title under these options, in the order of the tables. */
+  List<Entry> titles() {
+    return byId.keySet().stream()
+        .flatMap(id -> findTitle(id).stream())
+        .filter(entry -> applies(entry.option()))
+        .toList();
+  }
+
   /** One entry for each celebration that stood in the calendar in this year. */
   List<Entry> entriesIn(int year) {
     List<Entry> entries = new ArrayList<>(byId.size());

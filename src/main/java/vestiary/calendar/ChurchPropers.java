@@ -29,17 +29,15 @@ final class ChurchPropers {
 
   private static Optional<Entry> raised(Proper.Titular titular, ChurchCalendar church) {
     Entry known =
-        church
-            .find(titular.celebration())
-            .filter(ChurchPropers::canBeTitle)
-            .orElseThrow(() -> unknown(titular, church));
+        church.findTitle(titular.celebration()).orElseThrow(() -> unknown(titular, church));
     if (known.rank() == Rank.SOLEMNITY) return Optional.empty();
     Precedence place = Precedence.OWN_TITULAR;
     Entry solemnity = known.with(Rank.SOLEMNITY, place, "Title of this church; " + place.source());
     return Optional.of(solemnity.withYears(0, Integer.MAX_VALUE));
   }
 
-  private static boolean canBeTitle(Entry entry) {
+  /** Whether a church may bear it: no plain day of a season and no Mass beside the day's. */
+  static boolean canBeTitle(Entry entry) {
     boolean isCelebration = entry.rank() != Rank.FERIA && entry.rank() != Rank.SUNDAY;
     return isCelebration && !entry.isSeparateMass() && !isEasterWeekday(entry);
   }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -90,6 +91,19 @@ public final class LiturgicalCalendar {
   /** The celebration with this id in the tables of this church, whatever day it falls on. */
   public Optional<Celebration> find(String celebrationId) {
     return church.find(celebrationId).map(Entry::celebration);
+  }
+
+  /** The celebration with this id, if a church may bear it as its title (UNLY 59 I.4). */
+  public Optional<Celebration> findTitle(String celebrationId) {
+    return church.findTitle(celebrationId).map(Entry::celebration);
+  }
+
+  /** The celebrations that a church may bear as its title, by their English names. */
+  public List<Celebration> titles() {
+    return church.titles().stream()
+        .map(Entry::celebration)
+        .sorted(Comparator.comparing(c -> c.name().english()))
+        .toList();
   }
 
   /**

@@ -12,6 +12,7 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.OfferedCalendar;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
+import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
 /** Changes what the cluster is called, which calendar it keeps, and its policies. */
@@ -35,6 +36,8 @@ public class ChangeSettings {
   /**
    * Settings as they were typed; what is not given stays as it is. A calendar chosen anew brings
    * its own options, unless they are given too.
+   *
+   * @param version of the settings that the person looked at, or {@code null} to change them anyway
    */
   public record Request(
       String name,
@@ -44,7 +47,8 @@ public class ChangeSettings {
       String corpusChristi,
       String timeZone,
       List<String> languages,
-      PolicyRequest policies) {}
+      PolicyRequest policies,
+      Integer version) {}
 
   /** The policies, each as the API names it. */
   public record PolicyRequest(
@@ -66,11 +70,15 @@ public class ChangeSettings {
   /**
    * Keeps the settings.
    *
-   * @throws Refused with every unfit field; nothing is changed then
+   * @throws Refused with every unfit field, or if they were changed meanwhile; nothing is changed
+   *     then
    */
   @Transactional
   public void change(Request request) {
     ClusterRow row = clusters.findById(current.id());
+    if (request.version() != null && request.version() != row.version) {
+      throw new Refused(new Refusal.Outdated("the settings"));
+    }
     Asked asked = new Asked();
     Wanted wanted = read(request, row.toCluster(), asked);
     asked.refuseIfFaulty();
@@ -110,7 +118,7 @@ public class ChangeSettings {
   /** A church's title may be a celebration that the calendar chosen anew does not have. */
   private static void fitTitular(ChurchRow church, CalendarSettings settings, Asked asked) {
     if (!church.titular.isEmpty()
-        && LiturgicalCalendar.of(settings, List.of()).find(church.titular).isEmpty()) {
+        && LiturgicalCalendar.of(settings, List.of()).findTitle(church.titular).isEmpty()) {
       asked.fault(
           "calendar",
           "The calendar \"%s\" has no celebration \"%s\", the title of %s; change that church first."

@@ -17,6 +17,7 @@ import vestiary.vesting.ChurchId;
  * @param setOut before a Sunday or holy-day Mass, until which vestments are laid out
  * @param clearance after a Mass, until everything is put away
  * @param coordinates where it stands, or none if it is not known
+ * @param version counts the changes made to it, to notice a lost race
  */
 public record Church(
     ChurchId id,
@@ -29,7 +30,8 @@ public record Church(
     List<LocalDate> dedications,
     Duration setOut,
     Duration clearance,
-    List<Coordinates> coordinates) {
+    List<Coordinates> coordinates,
+    int version) {
 
   public Church {
     propers = List.copyOf(propers);

@@ -53,7 +53,8 @@ record ChurchBody(
         setOutMinutes,
         clearanceMinutes,
         latitude,
-        longitude);
+        longitude,
+        null);
   }
 
   private SaveChurch.OwnTitular ownTitular() {

@@ -69,7 +69,8 @@ class ChurchRow {
         dedication == null ? List.of() : List.of(dedication),
         Duration.ofMinutes(setOutMinutes),
         Duration.ofMinutes(clearanceMinutes),
-        hasCoordinates() ? List.of(new Church.Coordinates(latitude, longitude)) : List.of());
+        hasCoordinates() ? List.of(new Church.Coordinates(latitude, longitude)) : List.of(),
+        version);
   }
 
   boolean hasCoordinates() {

@@ -11,6 +11,7 @@ import vestiary.calendar.CalendarSettings;
  *
  * @param languages of the people, the first is the one used unless another is asked for
  * @param isSetUp whether somebody has said what the cluster is called and which calendar it keeps
+ * @param version counts the changes made to its settings, to notice a lost race
  */
 public record Cluster(
     UUID id,
@@ -19,7 +20,8 @@ public record Cluster(
     ZoneId zone,
     List<Locale> languages,
     Policies policies,
-    boolean isSetUp) {
+    boolean isSetUp,
+    int version) {
 
   public Cluster {
     languages = List.copyOf(languages);

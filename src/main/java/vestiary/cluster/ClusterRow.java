@@ -69,7 +69,8 @@ class ClusterRow {
         ZoneId.of(timeZone),
         Stream.of(languages).map(Locale::forLanguageTag).toList(),
         toPolicies(),
-        setUp);
+        setUp,
+        version);
   }
 
   void keep(CalendarSettings settings) {

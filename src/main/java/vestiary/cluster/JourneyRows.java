@@ -17,4 +17,16 @@ class JourneyRows implements PanacheRepositoryBase<JourneyRow, UUID> {
     row.minutes = minutes;
     persist(row);
   }
+
+  /** The minutes that somebody timed, or 0 if nobody did. */
+  int minutes(UUID from, UUID to) {
+    return find("fromId = ?1 and toId = ?2", from, to)
+        .firstResultOptional()
+        .map(row -> row.minutes)
+        .orElse(0);
+  }
+
+  void forget(UUID from, UUID to) {
+    delete("fromId = ?1 and toId = ?2", from, to);
+  }
 }

@@ -47,6 +47,7 @@ public class SaveChurch {
    * @param titular id of the celebration of its title, if the tables have it
    * @param ownTitular its title's own day, if the tables do not have it
    * @param dedication day of its dedication, as in 1931-10-04
+   * @param version of the church that the person looked at, or {@code null} to change it anyway
    */
   public record Request(
       String slug,
@@ -60,7 +61,8 @@ public class SaveChurch {
       Integer setOutMinutes,
       Integer clearanceMinutes,
       Double latitude,
-      Double longitude) {}
+      Double longitude,
+      Integer version) {}
 
   /** A title that no table has: a name, its day and its colour. */
   public record OwnTitular(String name, Integer month, Integer day, String colour) {}
@@ -94,14 +96,15 @@ public class SaveChurch {
   /**
    * Changes a church.
    *
-   * @throws Refused if there is none of that short name or a field is unfit
+   * @throws Refused if there is none of that short name, it was changed meanwhile, or a field is
+   *     unfit
    */
   @Transactional
   public String change(String slug, Request request) {
-    ChurchRow row =
-        churches
-            .findBySlug(slug)
-            .orElseThrow(() -> new Refused(new Refusal.NotThere("church", slug)));
+    ChurchRow row = churches.getBySlug(slug);
+    if (request.version() != null && request.version() != row.version) {
+      throw new Refused(new Refusal.Outdated(row.name));
+    }
     keep(row, request);
     churches.flush();
     return row.slug;
@@ -153,25 +156,30 @@ public class SaveChurch {
 
   private void fillTitular(ChurchRow row, Request request, Asked asked) {
     row.titular = asked.text("titular", request.titular());
-    row.titularName = "";
-    row.titularColour = "";
-    row.titularMonth = null;
-    row.titularDay = null;
+    OwnTitular own = request.ownTitular();
     if (!row.titular.isEmpty()) {
-      LiturgicalCalendar calendar = calendars.plain(clusters.findById(current.id()).toCluster());
-      if (calendar.find(row.titular).isEmpty()) {
+      refuseUnlessTitle(row.titular, asked);
+      if (own != null) {
         asked.fault(
-            "titular",
-            "titular \"%s\" is no celebration of this calendar; give a name, month, day and colour instead."
-                .formatted(row.titular));
+            "titular.name", "The title has one day; leave this empty, or choose none above.");
       }
-    } else if (request.ownTitular() != null) {
-      OwnTitular own = request.ownTitular();
-      row.titularName = asked.needed("titular.name", own.name(), 200);
-      asked.monthDay("titular", own.month(), own.day());
-      row.titularMonth = own.month();
-      row.titularDay = own.day();
-      row.titularColour = asked.term("titular.colour", own.colour(), Colour.WHITE).id();
+    } else if (own != null) {
+      asked.monthDay("titular.day", own.month(), own.day());
+    }
+    boolean isOwn = row.titular.isEmpty() && own != null;
+    row.titularName = isOwn ? asked.needed("titular.name", own.name(), 200) : "";
+    row.titularMonth = isOwn ? own.month() : null;
+    row.titularDay = isOwn ? own.day() : null;
+    row.titularColour = isOwn ? asked.term("titular.colour", own.colour(), Colour.WHITE).id() : "";
+  }
+
+  private void refuseUnlessTitle(String titular, Asked asked) {
+    LiturgicalCalendar calendar = calendars.plain(clusters.findById(current.id()).toCluster());
+    if (calendar.findTitle(titular).isEmpty()) {
+      asked.fault(
+          "titular",
+          "titular \"%s\" is no celebration of this calendar that can be a title; give a name, month, day and colour instead."
+              .formatted(titular));
     }
   }
 

@@ -49,6 +49,36 @@ public class SetJourney {
     journeys.flush();
   }
 
+  /**
+   * Makes a journey and the way back as long as that, unless it is so already.
+   *
+   * @param minutes 1 to 1,440, or 0 for a journey that nobody has timed
+   * @throws Refused if there is no church of one of these short names
+   */
+  @Transactional
+  void setBothWays(String from, String to, int minutes) {
+    ChurchRow here = churches.getBySlug(from);
+    ChurchRow there = churches.getBySlug(to);
+    if (journeys.minutes(here.id, there.id) == minutes) {
+      return;
+    }
+    journeys.forget(here.id, there.id);
+    journeys.forget(there.id, here.id);
+    if (minutes > 0) {
+      journeys.keep(here.id, there.id, minutes);
+      journeys.keep(there.id, here.id, minutes);
+    }
+    churches.touch(here);
+    churches.touch(there);
+  }
+
+  /** What is wrong with minutes that stand in a field of that name; none if they are not given. */
+  List<FieldFault> findFaults(String field, Integer minutes) {
+    Asked asked = new Asked();
+    asked.whole(field, minutes, 1, A_DAY, 1);
+    return asked.faults();
+  }
+
   /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
   public List<FieldFault> findFaults(Request request) {
     Asked asked = new Asked();

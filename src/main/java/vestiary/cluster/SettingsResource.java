@@ -59,7 +59,7 @@ class SettingsResource {
 
     ChangeSettings.Request toRequest() {
       return new ChangeSettings.Request(
-          name, calendar, epiphany, ascension, corpusChristi, timeZone, languages, policies);
+          name, calendar, epiphany, ascension, corpusChristi, timeZone, languages, policies, null);
     }
   }
 

@@ -10,6 +10,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
+import java.util.Map;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Day;
 import vestiary.calendar.LiturgicalCalendar;
@@ -80,7 +81,7 @@ public class Demo {
    * Moves the demo to the present week: its Masses are made anew as the lists have them, with
    * whatever was changed by hand forgotten.
    *
-   * @throws Refused if this is no demo cluster
+   * @throws Refused if this is no demo cluster, or its lists name what is no longer there
    */
   @Transactional
   public void moveToPresentWeek() {
@@ -126,11 +127,20 @@ public class Demo {
   private void bringIn(ImportWhat what, DateWords words) {
     ImportCsv.Outcome outcome = imports.bringIn(what, file(what), words, false);
     if (!outcome.done()) {
-      throw new IllegalStateException("demo-data/" + what.id() + ".csv: " + outcome.bad());
+      throw new Refused(noLongerFits(what, outcome.bad().get(0)));
     }
   }
 
-  private static byte[] file(ImportWhat what) {
+  /** Somebody who tries things out may have renamed or removed what the lists name. */
+  private static Refusal noLongerFits(ImportWhat what, BadLine bad) {
+    return new Refusal.BadLines(
+        "The demo’s list of %s names what is no longer here (line %d: %s) Put that back, and the demo can be moved."
+            .formatted(what.id(), bad.line(), bad.reason()),
+        Map.of("bad", List.of(bad)));
+  }
+
+  /** The demo's own list, as the program carries it. */
+  static byte[] file(ImportWhat what) {
     String name = "/demo-data/" + what.id() + ".csv";
     try (InputStream file = Demo.class.getResourceAsStream(name)) {
       if (file == null) {

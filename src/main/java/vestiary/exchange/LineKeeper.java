@@ -143,7 +143,8 @@ class LineKeeper {
             number(line.settings().get("largeClearance")),
             line.settings().get("countBy"),
             number(line.settings().get("permittedWeekday")),
-            number(line.settings().get("permittedSunday"))));
+            number(line.settings().get("permittedSunday"))),
+        null);
   }
 
   private static SaveChurch.Request request(ChurchLine line) {
@@ -160,7 +161,8 @@ class LineKeeper {
         said(line.setOutMinutes()),
         said(line.clearanceMinutes()),
         located ? line.latitude() : null,
-        located ? line.longitude() : null);
+        located ? line.longitude() : null,
+        null);
   }
 
   private static SaveChurch.OwnTitular ownTitular(ChurchLine line) {

@@ -19,6 +19,7 @@ import vestiary.pool.PieceSheets.Note;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.web.Entries;
+import vestiary.web.PageAnswer;
 
 /** One piece: entered, changed, put in care, brought back, taken out of the list. */
 @Path("/vestments")
@@ -90,7 +91,7 @@ class PiecePage {
   @Path("/{code}/removal")
   public Response remove(@RestPath String code) {
     save.remove(code);
-    return Response.seeOther(UriBuilder.fromPath("/vestments").build()).build();
+    return PageAnswer.seeOther("/vestments");
   }
 
   @POST
@@ -123,12 +124,11 @@ class PiecePage {
   }
 
   private static Response again(Refusal refusal, PieceForm view) {
-    return Response.status(refusal.status()).entity(Templates.piece(view)).build();
+    return PageAnswer.of(refusal.status(), Templates.piece(view));
   }
 
   private static Response to(String code, String done) {
-    return Response.seeOther(
-            UriBuilder.fromPath("/vestments/{code}").queryParam("done", done).build(code))
-        .build();
+    return PageAnswer.seeOther(
+        UriBuilder.fromPath("/vestments/{code}").queryParam("done", done).build(code));
   }
 }

@@ -119,6 +119,19 @@ public final class Asked {
     }
   }
 
+  /** A number typed in a form, with a point before its decimals; {@code null} if not given. */
+  public Double decimal(String field, String value) {
+    String text = text(field, value);
+    if (text.isEmpty()) {
+      return null;
+    }
+    if (!text.matches("[+-]?\\d{1,9}(\\.\\d{1,15})?")) {
+      fault(field, "%s \"%s\" is no number; write it as 43.0731.".formatted(field, text));
+      return null;
+    }
+    return Double.valueOf(text);
+  }
+
   /** A word of a fixed list, or empty if not given. */
   public <T extends Enum<T> & Term> Optional<T> findTerm(
       Class<T> type, String field, String value) {
@@ -169,6 +182,11 @@ public final class Asked {
   /** Notes that something is wrong with a field. */
   public void fault(String field, String sentence) {
     faults.add(new FieldFault(field, sentence));
+  }
+
+  /** Notes what was found elsewhere. */
+  public void add(List<FieldFault> found) {
+    faults.addAll(found);
   }
 
   public boolean isFaulty() {

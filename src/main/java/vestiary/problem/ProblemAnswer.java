@@ -1,10 +1,11 @@
 package vestiary.problem;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
+import vestiary.web.PageAnswer;
 
 /** Writes a refusal as a problem document, or as a page for somebody with a browser. */
 @ApplicationScoped
@@ -16,32 +17,21 @@ class ProblemAnswer {
     this.sheets = sheets;
   }
 
-  Response to(Refusal refusal, UriInfo uri, HttpHeaders headers) {
-    return wantsPage(uri.getPath(), headers) ? page(refusal, uri) : document(refusal, uri);
+  Response to(Refusal refusal, ContainerRequestContext request) {
+    String path = request.getUriInfo().getPath();
+    String accepted = String.valueOf(request.getHeaderString(HttpHeaders.ACCEPT));
+    return wantsPage(path, accepted)
+        ? answer(refusal, PageAnswer.HTML, sheets.render(refusal, request.getMethod(), path))
+        : answer(refusal, ProblemDocument.MEDIA_TYPE, ProblemDocument.from(refusal, path));
   }
 
-  private Response page(Refusal refusal, UriInfo uri) {
-    return Response.status(refusal.status())
-        .type(MediaType.TEXT_HTML + ";charset=UTF-8")
-        .entity(sheets.render(refusal, uri.getPath()))
-        .build();
+  private static Response answer(Refusal refusal, String mediaType, Object entity) {
+    return Response.status(refusal.status()).type(mediaType).entity(entity).build();
   }
 
-  private static Response document(Refusal refusal, UriInfo uri) {
-    return Response.status(refusal.status())
-        .type(ProblemDocument.MEDIA_TYPE)
-        .entity(ProblemDocument.from(refusal, uri.getPath()))
-        .build();
-  }
-
-  private static boolean wantsPage(String path, HttpHeaders headers) {
-    return !isForPrograms(path)
-        && headers.getAcceptableMediaTypes().stream()
-            .anyMatch(type -> type.getType().equals("text") && type.getSubtype().equals("html"));
-  }
-
-  static boolean isForPrograms(String path) {
+  /** Programs have rooms of their own, and elsewhere a browser says that it takes HTML. */
+  static boolean wantsPage(String path, String accepted) {
     String room = path.split("/", 3)[1];
-    return room.equals("api") || room.equals("q");
+    return !room.equals("api") && !room.equals("q") && accepted.contains(MediaType.TEXT_HTML);
   }
 }

@@ -39,9 +39,13 @@ public enum ProblemKind implements Term {
       "The database does not answer",
       "Nothing can be read or saved for the moment. Nothing was changed, and nothing is lost. Wait a minute and try again.",
       "If it lasts, whoever keeps the server should look whether PostgreSQL runs."),
+  TOO_LARGE(
+      "Too large",
+      "What was sent is larger than the server takes at once. Nothing of it was read, and nothing was changed.",
+      "Divide the list into smaller files, each with the line that names the columns, and send them one after another."),
   UNREADABLE_REQUEST(
       "The request cannot be read",
-      "What arrived at the server cannot be read as it stands, or is too large. Nothing was changed.",
+      "What arrived at the server cannot be read as it stands. Nothing was changed.",
       "Go back to the page, and send its form again."),
   FAULT(
       "A mistake of ours",

@@ -3,9 +3,8 @@ package vestiary.problem;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import jakarta.ws.rs.WebApplicationException;
-import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.Response;
-import jakarta.ws.rs.core.UriInfo;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
@@ -17,54 +16,56 @@ final class ProblemMapper {
   private static final Logger LOG = Logger.getLogger(ProblemMapper.class);
 
   private final ProblemAnswer answer;
+  private final BodyLimit limit;
 
-  ProblemMapper(ProblemAnswer answer) {
+  ProblemMapper(ProblemAnswer answer, BodyLimit limit) {
     this.answer = answer;
+    this.limit = limit;
   }
 
   @ServerExceptionMapper
-  Response refused(Refused refused, UriInfo uri, HttpHeaders headers) {
-    return answer.to(refused.refusal(), uri, headers);
+  Response refused(Refused refused, ContainerRequestContext request) {
+    return answer.to(refused.refusal(), request);
   }
 
   @ServerExceptionMapper
-  Response unreadable(WebApplicationException failure, UriInfo uri, HttpHeaders headers) {
+  Response unreadable(WebApplicationException failure, ContainerRequestContext request) {
     int status = failure.getResponse().getStatus();
     if (status < 400) {
       return failure.getResponse();
     }
-    return answer.to(refusal(failure, status, uri), uri, headers);
+    return answer.to(refusal(failure, status, request), request);
   }
 
   @ServerExceptionMapper
-  Response failed(Throwable failure, UriInfo uri, HttpHeaders headers) {
+  Response failed(Throwable failure, ContainerRequestContext request) {
     Refusal refusal =
         DatabaseRefusals.find(failure)
             .orElseGet(
                 () -> {
                   String reference = UUID.randomUUID().toString().substring(0, 8);
-                  LOG.errorf(failure, "Fault %s at %s", reference, uri.getPath());
+                  LOG.errorf(failure, "Fault %s at %s", reference, request.getUriInfo().getPath());
                   return new Refusal.Fault(reference);
                 });
-    return answer.to(refusal, uri, headers);
+    return answer.to(refusal, request);
   }
 
   /** What the framework decodes before anything of ours is asked, it throws as it comes. */
   @ServerExceptionMapper
-  Response undecodable(IllegalArgumentException failure, UriInfo uri, HttpHeaders headers) {
+  Response undecodable(IllegalArgumentException failure, ContainerRequestContext request) {
     if (!String.valueOf(failure.getMessage()).startsWith("URLDecoder")) {
-      return failed(failure, uri, headers);
+      return failed(failure, request);
     }
     return answer.to(
         new Refusal.Unreadable(
             400,
             ProblemKind.UNREADABLE_REQUEST.title(),
             "After each % in what was sent, two digits from 0 to F must follow."),
-        uri,
-        headers);
+        request);
   }
 
-  private static Refusal refusal(WebApplicationException failure, int status, UriInfo uri) {
+  private Refusal refusal(
+      WebApplicationException failure, int status, ContainerRequestContext request) {
     Throwable cause = failure.getCause();
     if (cause instanceof JsonMappingException json && !json.getPath().isEmpty()) {
       return Refusal.Unfit.of(
@@ -75,7 +76,7 @@ final class ProblemMapper {
           400, "Not JSON", "The request's body is no JSON: " + json.getOriginalMessage() + ".");
     }
     return switch (status) {
-      case 404 -> new Refusal.NotThere("page", uri.getPath());
+      case 404 -> new Refusal.NotThere("page", request.getUriInfo().getPath());
       case 405 ->
           new Refusal.Unreadable(
               405, "Not possible here", "This address does not take that kind of request.");
@@ -84,8 +85,7 @@ final class ProblemMapper {
               406,
               "Not in that form",
               "This address does not answer in the form that is asked for.");
-      case 413 ->
-          new Refusal.Unreadable(413, "Too large", "The request is larger than 8 MB; split it.");
+      case 413 -> limit.refusal();
       case 415 ->
           new Refusal.Unreadable(
               415, "Wrong kind of content", "Send application/json, or use the form on the page.");

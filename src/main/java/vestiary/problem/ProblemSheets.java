@@ -43,14 +43,14 @@ class ProblemSheets {
   }
 
   /** The page for one occurrence. */
-  String render(Refusal refusal, String path) {
+  String render(Refusal refusal, String method, String path) {
     return Templates.problem(
             new ProblemView(
                 frame(refusal),
                 refusal.title(),
                 refusal.detail(),
                 refusal.kind().next(),
-                links(refusal, path),
+                links(refusal, method, path),
                 refusal instanceof Refusal.Fault fault ? fault.reference() : ""))
         .render();
   }
@@ -73,8 +73,8 @@ class ProblemSheets {
     return canRead ? frames.of("", "/week") : Frame.empty();
   }
 
-  private static List<Link> links(Refusal refusal, String path) {
-    if (refusal instanceof Refusal.DatabaseAway) {
+  private static List<Link> links(Refusal refusal, String method, String path) {
+    if (refusal instanceof Refusal.DatabaseAway && method.equals("GET")) {
       return List.of(new Link("Try again", path));
     }
     Link list = LISTS.getOrDefault(path.split("/", 3)[1], WEEK);

@@ -190,6 +190,31 @@ public sealed interface Refusal {
     }
   }
 
+  /**
+   * More than the server takes in one request; it is refused before it is read.
+   *
+   * @param limit in bytes
+   */
+  record TooLarge(long limit) implements Refusal {
+    private static final long MEGABYTE = 1L << 20;
+
+    @Override
+    public int status() {
+      return 413;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.TOO_LARGE;
+    }
+
+    @Override
+    public String detail() {
+      return "What was sent is larger than %d MB, which is the most. Divide it into smaller files; nothing was changed."
+          .formatted(limit / MEGABYTE);
+    }
+  }
+
   /** A request that the server cannot read at all; the sentence says why. */
   record Unreadable(int status, String title, String detail) implements Refusal {
     @Override

@@ -5,7 +5,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 
 /** The bare address leads to what people look at first: the week. */
 @Path("/")
@@ -14,6 +13,6 @@ class FrontPage {
 
   @GET
   public Response week() {
-    return Response.seeOther(URI.create("/week")).build();
+    return PageAnswer.seeOther("/week");
   }
 }

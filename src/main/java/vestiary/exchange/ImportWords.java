@@ -1,0 +1,75 @@
+package vestiary.exchange;
+
+import java.util.ArrayList;
+import java.util.List;
+import vestiary.web.English;
+
+/** How pages say which lists there are and what came of one. */
+final class ImportWords {
+
+  private ImportWords() {}
+
+  /** For example "Mass times". */
+  static String name(ImportWhat what) {
+    return switch (what) {
+      case CLUSTER -> "The cluster";
+      case CHURCHES -> "Churches";
+      case JOURNEYS -> "Journeys";
+      case PEOPLE -> "People";
+      case PATTERNS -> "Mass times";
+      case MASSES -> "Masses";
+      case PIECES -> "Vestments";
+      case CARE -> "Care";
+    };
+  }
+
+  /** What one line of it is, in a sentence or two. */
+  static String about(ImportWhat what) {
+    return switch (what) {
+      case CLUSTER -> "One line: the cluster’s settings.";
+      case CHURCHES -> "One line a church.";
+      case JOURNEYS -> "One line for two churches and the minutes between them.";
+      case PEOPLE -> "One line a priest, deacon or bishop.";
+      case PATTERNS -> "One line a Mass that comes back week by week.";
+      case MASSES -> "One line a Mass or other liturgy on one date.";
+      case PIECES -> "One line a piece.";
+      case CARE -> "One line a time in which a piece or a set cannot be used.";
+    };
+  }
+
+  static String sentence(ImportCsv.Outcome outcome, boolean isTrial) {
+    String lead = isTrial ? "Tried, nothing changed yet: " : "Nothing was brought in: ";
+    int bad = badLines(outcome);
+    if (bad > 0) {
+      return lead + "%s %s not understood.".formatted(English.count(bad, "line"), isOrAre(bad));
+    }
+    if (outcome.lines() == 0) {
+      return lead + "below its first line the list is empty.";
+    }
+    String good = English.count(outcome.lines(), "line");
+    return outcome.done()
+        ? "%s brought in."
+            .formatted(English.sentence(good) + (outcome.lines() == 1 ? " was" : " were"))
+        : lead + good + " can be brought in.";
+  }
+
+  /** What is left to say, counted; empty if the sentence has said it all. */
+  static List<String> counts(ImportCsv.Outcome outcome) {
+    List<String> counts = new ArrayList<>();
+    if (!outcome.bad().isEmpty() && outcome.lines() > 0) {
+      counts.add(English.count(outcome.lines(), "line") + " understood");
+    }
+    if (!outcome.unknownColumns().isEmpty()) {
+      counts.add("columns not used: " + English.list(outcome.unknownColumns()));
+    }
+    return counts;
+  }
+
+  private static int badLines(ImportCsv.Outcome outcome) {
+    return (int) outcome.bad().stream().mapToInt(BadLine::line).distinct().count();
+  }
+
+  private static String isOrAre(int count) {
+    return count == 1 ? "is" : "are";
+  }
+}
