@@ -14,13 +14,16 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.testcontainers.DockerClientFactory;
 import org.testcontainers.postgresql.PostgreSQLContainer;
 
 /**
  * The PostgreSQL that tests run on: a container where a Docker engine can start one, else the
- * PostgreSQL that comes along, in a folder of its own. {@code -DtestDatabase=} {@code container} or
- * {@code embedded} asks for one of them. Without a database the tests fail; none is ever left out.
+ * PostgreSQL that comes along, in a folder of its own, either of them reached through a {@link
+ * CuttableProxy}. {@code -DtestDatabase=} {@code container} or {@code embedded} asks for one of
+ * them. Without a database the tests fail; none is ever left out.
  */
 @WithTestResource(value = TestDatabase.class, scope = TestResourceScope.GLOBAL)
 public class TestDatabase implements QuarkusTestResourceLifecycleManager {
@@ -33,7 +36,10 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
   /** Kept, since a logger that nobody holds forgets its level. */
   private static final Logger NOISE = Logger.getLogger("org.testcontainers");
 
+  private static final Pattern ADDRESS = Pattern.compile("//([^:/]+):(\\d+)/");
+
   private AutoCloseable server = () -> {};
+  private CuttableProxy way;
 
   @Override
   public Map<String, String> start() {
@@ -41,19 +47,34 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
     server = running.server();
     System.out.printf("Tests run on %s.%n", running.what());
     return Map.of(
-        "quarkus.datasource.jdbc.url", running.url(),
+        "quarkus.datasource.jdbc.url", throughProxy(running.url()),
         "quarkus.datasource.username", running.user(),
         "quarkus.datasource.password", running.password(),
         "vestiary.demo", "false");
   }
 
   @Override
+  public void inject(TestInjector test) {
+    test.injectIntoFields(way, new TestInjector.MatchesType(CuttableProxy.class));
+  }
+
+  @Override
   public void stop() {
+    way.cut();
     try {
       server.close();
     } catch (Exception e) {
       throw new IllegalStateException("the test database did not stop", e);
     }
+  }
+
+  private String throughProxy(String url) {
+    Matcher address = ADDRESS.matcher(url);
+    if (!address.find()) {
+      throw new IllegalStateException("no host and port in " + url);
+    }
+    way = new CuttableProxy(address.group(1), Integer.parseInt(address.group(2)));
+    return address.replaceFirst("//localhost:" + way.port() + "/");
   }
 
   /** A database that was started, and how it is reached. */

@@ -16,6 +16,7 @@ import vestiary.problem.Refused;
 @ApplicationScoped
 public class SaveChurch {
 
+  private static final int LONGEST_NAME = 200;
   private static final int LONGEST_MINUTES = 240;
   private static final int USUAL_SET_OUT = 30;
   private static final int USUAL_CLEARANCE = 15;
@@ -137,8 +138,8 @@ public class SaveChurch {
           "slug \"%s\" must be of lower-case letters, digits and single hyphens, as in st-anne."
               .formatted(row.slug));
     }
-    row.name = asked.needed("name", request.name(), 200);
-    asked.text("parish", request.parish());
+    row.name = asked.needed("name", request.name(), LONGEST_NAME);
+    asked.text("parish", request.parish(), LONGEST_NAME);
     row.place = asked.text("place", request.place());
     row.title = asked.text("title", request.title());
     row.setOutMinutes =
@@ -167,7 +168,7 @@ public class SaveChurch {
       asked.monthDay("titular.day", own.month(), own.day());
     }
     boolean isOwn = row.titular.isEmpty() && own != null;
-    row.titularName = isOwn ? asked.needed("titular.name", own.name(), 200) : "";
+    row.titularName = isOwn ? asked.needed("titular.name", own.name(), LONGEST_NAME) : "";
     row.titularMonth = isOwn ? own.month() : null;
     row.titularDay = isOwn ? own.day() : null;
     row.titularColour = isOwn ? asked.term("titular.colour", own.colour(), Colour.WHITE).id() : "";

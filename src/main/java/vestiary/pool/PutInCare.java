@@ -3,11 +3,13 @@ package vestiary.pool;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +28,8 @@ import vestiary.problem.Refused;
 public class PutInCare {
 
   private static final int LONGEST_REASON = 300;
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2301;
 
   /** Beyond every date that the calendar knows, and within those that the database does. */
   private static final Instant FAR_AHEAD = Instant.parse("9999-12-31T00:00:00Z");
@@ -188,26 +192,28 @@ public class PutInCare {
   private static Instant moment(
       String field, String text, int daysAfter, ZoneId zone, Asked asked) {
     try {
-      if (!text.contains("T")) {
-        return within(field, LocalDate.parse(text).plusDays(daysAfter), zone, asked);
+      ZonedDateTime time =
+          text.contains("T")
+              ? dateAndTime(text, zone)
+              : LocalDate.parse(text).plusDays(daysAfter).atStartOfDay(zone);
+      if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
+        return time.toInstant();
       }
-      return text.matches(".*T.*([Zz]|[+-]\\d\\d(:?\\d\\d)?)$")
-          ? OffsetDateTime.parse(text).toInstant()
-          : LocalDateTime.parse(text).atZone(zone).toInstant();
+      asked.fault(field, "%s %s lies too far away.".formatted(field, text));
     } catch (DateTimeParseException e) {
       asked.fault(
           field,
           "%s \"%s\" is no date; write it as 2026-12-08, or 2026-12-08T18:30."
               .formatted(field, text));
-      return Instant.EPOCH;
+    } catch (DateTimeException beyondAllDates) {
+      asked.fault(field, "%s %s lies too far away.".formatted(field, text));
     }
+    return Instant.EPOCH;
   }
 
-  private static Instant within(String field, LocalDate date, ZoneId zone, Asked asked) {
-    if (date.getYear() < 1900 || date.getYear() > 2301) {
-      asked.fault(field, "%s %s lies too far away.".formatted(field, date));
-      return Instant.EPOCH;
-    }
-    return date.atStartOfDay(zone).toInstant();
+  private static ZonedDateTime dateAndTime(String text, ZoneId zone) {
+    return text.matches(".*T.*([Zz]|[+-]\\d\\d(:?\\d\\d)?)$")
+        ? OffsetDateTime.parse(text).atZoneSameInstant(zone)
+        : LocalDateTime.parse(text).atZone(zone);
   }
 }

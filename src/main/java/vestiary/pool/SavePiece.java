@@ -22,6 +22,7 @@ import vestiary.vesting.PieceKind;
 public class SavePiece {
 
   private static final int LONGEST_CODE = 40;
+  private static final int LONGEST_NAME = 200;
 
   /** Only these are worn in the colour of the Mass; linen and the like count as white. */
   private static final Set<String> COLOURED =
@@ -184,11 +185,8 @@ public class SavePiece {
     row.condition = asked.text("condition", request.condition());
     row.place = asked.text("place", request.place());
     row.staysHome = Boolean.TRUE.equals(request.staysHome());
-    if (asked.text("set", request.set()).length() > LONGEST_CODE) {
-      asked.fault("set", "set is longer than %d characters.".formatted(LONGEST_CODE));
-    }
-    if (!asked.text("suit", request.suit()).isEmpty()
-        && asked.text("set", request.set()).isEmpty()) {
+    String set = asked.text("set", request.set(), LONGEST_CODE);
+    if (!asked.text("suit", request.suit(), LONGEST_NAME).isEmpty() && set.isEmpty()) {
       asked.fault("suit", "A suit is made of sets; name the set as well.");
     }
     fillHome(row, request, asked);

@@ -16,6 +16,7 @@ import vestiary.problem.Refused;
 class SaveSet {
 
   private static final int LONGEST_CODE = 40;
+  private static final int LONGEST_NAME = 200;
 
   private final SetRows sets;
   private final SuitRows suits;
@@ -86,7 +87,7 @@ class SaveSet {
     Asked asked = new Asked();
     row.code = asked.needed("code", code, LONGEST_CODE);
     row.name = asked.text("name", name);
-    String wanted = asked.text("suit", suit);
+    String wanted = asked.text("suit", suit, LONGEST_NAME);
     asked.refuseIfFaulty();
     row.suitId = wanted.isEmpty() ? null : suits.called(wanted).id;
   }

@@ -24,19 +24,26 @@ public final class Asked {
 
   private static final int LONGEST_TEXT = 2_000;
 
+  /** Years that are written with four digits: what lies beyond, no database and no person keeps. */
+  private static final int LAST_YEAR = 9_999;
+
   private final List<FieldFault> faults = new ArrayList<>();
 
   /** The text without surrounding blanks, or "" if not given; at most 2,000 characters. */
   public String text(String field, String value) {
+    return text(field, value, LONGEST_TEXT);
+  }
+
+  /** The text without surrounding blanks, or "" if not given; of so many characters at most. */
+  public String text(String field, String value, int longest) {
     String text = value == null ? "" : value.strip();
-    if (text.length() > LONGEST_TEXT) {
+    if (text.length() > longest) {
       fault(
           field,
-          "%s is %d characters long; %d is the most."
-              .formatted(field, text.length(), LONGEST_TEXT));
+          "%s is %d characters long; %d is the most.".formatted(field, text.length(), longest));
       return "";
     }
-    if (text.indexOf('\0') >= 0) {
+    if (text.codePoints().anyMatch(c -> c == 0 || Character.getType(c) == Character.SURROGATE)) {
       fault(field, "%s holds a character that cannot be kept.".formatted(field));
       return "";
     }
@@ -45,13 +52,10 @@ public final class Asked {
 
   /** The text, which must be given, of at most {@code longest} characters. */
   public String needed(String field, String value, int longest) {
-    String text = text(field, value);
-    if (text.isEmpty()) {
+    int faultsBefore = faults.size();
+    String text = text(field, value, longest);
+    if (text.isEmpty() && faults.size() == faultsBefore) {
       fault(field, "%s is missing.".formatted(field));
-    } else if (text.length() > longest) {
-      fault(
-          field,
-          "%s is %d characters long; %d is the most.".formatted(field, text.length(), longest));
     }
     return text;
   }
@@ -68,11 +72,19 @@ public final class Asked {
   public Optional<LocalDate> findDate(String field, String value) {
     String text = text(field, value);
     try {
-      return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+      return text.isEmpty() ? Optional.empty() : within(field, LocalDate.parse(text));
     } catch (DateTimeParseException e) {
       fault(field, "%s \"%s\" is no date; write it as 2026-12-08.".formatted(field, text));
       return Optional.empty();
     }
+  }
+
+  private Optional<LocalDate> within(String field, LocalDate date) {
+    if (date.getYear() < 1 || date.getYear() > LAST_YEAR) {
+      fault(field, "%s %s lies too far away.".formatted(field, date));
+      return Optional.empty();
+    }
+    return Optional.of(date);
   }
 
   /** A time of day as in 18:30, which must be given. */

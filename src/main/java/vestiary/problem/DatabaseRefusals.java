@@ -21,6 +21,9 @@ import org.postgresql.util.PSQLException;
  */
 final class DatabaseRefusals {
 
+  /** SQLSTATE character_not_in_repertoire; fields are looked at before, addresses are not. */
+  private static final String UNKNOWN_CHARACTER = "22021";
+
   private static final Map<String, Refusal> BY_CONSTRAINT =
       Map.of(
           "church_slug_once",
@@ -58,6 +61,13 @@ final class DatabaseRefusals {
       if (constraint != null && BY_CONSTRAINT.containsKey(constraint)) {
         return Optional.of(BY_CONSTRAINT.get(constraint));
       }
+    }
+    if (cause instanceof SQLException sql && UNKNOWN_CHARACTER.equals(sql.getSQLState())) {
+      return Optional.of(
+          new Refusal.Unreadable(
+              400,
+              ProblemKind.UNREADABLE_REQUEST.title(),
+              "The address holds a character that cannot be kept."));
     }
     return isAway(cause) ? Optional.of(new Refusal.DatabaseAway()) : Optional.empty();
   }

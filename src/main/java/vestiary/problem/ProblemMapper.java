@@ -2,6 +2,7 @@ package vestiary.problem;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.core.Response;
@@ -64,16 +65,17 @@ final class ProblemMapper {
         request);
   }
 
+  /** The framework would answer this one itself, and not with a problem document. */
+  @ServerExceptionMapper
+  Response misshapen(MismatchedInputException failure, ContainerRequestContext request) {
+    return answer.to(unreadable(failure), request);
+  }
+
   private Refusal refusal(
       WebApplicationException failure, int status, ContainerRequestContext request) {
     Throwable cause = failure.getCause();
-    if (cause instanceof JsonMappingException json && !json.getPath().isEmpty()) {
-      return Refusal.Unfit.of(
-          path(json), "%s cannot be read: %s.".formatted(path(json), said(json)));
-    }
     if (cause instanceof JsonProcessingException json) {
-      return new Refusal.Unreadable(
-          400, "Not JSON", "The request's body is no JSON: " + json.getOriginalMessage() + ".");
+      return unreadable(json);
     }
     return switch (status) {
       case 404 -> new Refusal.NotThere("page", request.getUriInfo().getPath());
@@ -93,6 +95,16 @@ final class ProblemMapper {
           new Refusal.Unreadable(
               status, "The request cannot be read", "The request cannot be read as it stands.");
     };
+  }
+
+  private static Refusal unreadable(JsonProcessingException failure) {
+    if (!(failure instanceof JsonMappingException json)) {
+      return new Refusal.Unreadable(
+          400, "Not JSON", "The request's body is no JSON: " + failure.getOriginalMessage() + ".");
+    }
+    return json.getPath().isEmpty()
+        ? Refusal.Unfit.of("body", "The body has not the form that is asked for.")
+        : Refusal.Unfit.of(path(json), "%s cannot be read: %s.".formatted(path(json), said(json)));
   }
 
   private static String path(JsonMappingException json) {

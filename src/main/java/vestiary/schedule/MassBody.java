@@ -3,6 +3,7 @@ package vestiary.schedule;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import vestiary.calendar.Term;
 import vestiary.people.Person;
@@ -63,15 +64,36 @@ record MassBody(
   }
 
   SaveMass.Request toRequest() {
+    return toRequest(mass, celebration, colour);
+  }
+
+  /**
+   * What is to become of a Mass. Whoever sends an answer back with something changed sends what
+   * followed from the calendar too; it was not chosen, and follows anew.
+   */
+  SaveMass.Request toRequest(MassBody before) {
+    return chosen == null
+        ? toRequest()
+        : toRequest(
+            unlessFollowed("mass", mass, before.mass),
+            unlessFollowed("celebration", celebration, before.celebration),
+            unlessFollowed("colour", colour, before.colour));
+  }
+
+  private String unlessFollowed(String field, String value, String before) {
+    return Objects.equals(value, before) && !chosen.contains(field) ? null : value;
+  }
+
+  private SaveMass.Request toRequest(String kind, String keptCelebration, String wornColour) {
     return new SaveMass.Request(
         church,
         start,
         minutes,
-        mass,
+        kind,
         votiveOf,
         leave,
-        celebration,
-        colour,
+        keptCelebration,
+        wornColour,
         celebrant,
         concelebrants,
         deacons,

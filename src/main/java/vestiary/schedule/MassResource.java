@@ -1,5 +1,6 @@
 package vestiary.schedule;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -66,9 +67,10 @@ class MassResource {
 
   @PUT
   @Path("/{id}")
+  @Transactional
   @Consumes(MediaType.APPLICATION_JSON)
   public MassBody change(@RestPath String id, MassBody body) {
-    save.change(id, Asked.body(body).toRequest());
+    save.change(id, Asked.body(body).toRequest(one(id)));
     return one(id);
   }
 

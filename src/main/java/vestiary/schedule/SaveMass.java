@@ -267,7 +267,10 @@ public class SaveMass {
     int count =
         asked.whole("brings.count", given == null ? null : given.count(), 1, MOST_PEOPLE, 1);
     List<String> kinds = given == null || given.kinds() == null ? List.of() : given.kinds();
-    kinds.forEach(k -> asked.findTerm(PieceKind.class, "brings.kinds", k));
+    // An empty word is no kind: kept, it would make the Mass unreadable ever after.
+    kinds.forEach(
+        k ->
+            asked.findTerm(PieceKind.class, "brings.kinds", k == null || k.isBlank() ? "none" : k));
     return new BringsValue(role.id(), count, kinds);
   }
 }

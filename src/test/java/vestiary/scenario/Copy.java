@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 
 /** Rows of every table, kept aside, so that the scenario is read through the importer only once. */
 @ApplicationScoped
@@ -48,6 +49,20 @@ class Copy {
                 work.add(
                     "insert into %s (%s) select %s from copy.%s"
                         .formatted(t[0], t[1], t[1], t[0])));
+    run(work);
+  }
+
+  /** Hands every row of one cluster over to another, as no request ever could. */
+  void move(UUID from, UUID to) {
+    List<String> work = new ArrayList<>(List.of("set local session_replication_role = replica"));
+    tables().stream()
+        .filter(t -> !t[0].equals("cluster"))
+        .forEach(
+            t ->
+                work.add(
+                    "update %s set cluster_id = '%s' where cluster_id = '%s'"
+                        .formatted(t[0], to, from)));
+    work.add("update cluster set name = 'Ours' where cluster_id = '%s'".formatted(from));
     run(work);
   }
 

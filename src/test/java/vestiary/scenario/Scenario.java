@@ -53,6 +53,13 @@ public class Scenario {
     return id;
   }
 
+  /** Gives all that the default cluster has to another, and leaves the default one empty. */
+  public UUID becomeAnother() {
+    UUID other = openAnother();
+    copy.move(first.id(), other);
+    return other;
+  }
+
   /** Makes the default cluster the invented one, with its fortnight from 30 November 2026. */
   public void load() {
     if (copy.isTaken()) {
@@ -72,6 +79,21 @@ public class Scenario {
   /** Does something in one transaction as a request of that cluster would. */
   public void within(UUID cluster, Runnable work) {
     AnotherRequest.run(() -> inRequest(cluster, work));
+  }
+
+  /** The default cluster. */
+  public UUID ours() {
+    return first.id();
+  }
+
+  /** Does something in one transaction as code would that never said for whom. */
+  public void withoutCluster(Runnable work) {
+    AnotherRequest.run(() -> inNamelessRequest(work));
+  }
+
+  @ActivateRequestContext
+  void inNamelessRequest(Runnable work) {
+    QuarkusTransaction.requiringNew().run(work);
   }
 
   @ActivateRequestContext

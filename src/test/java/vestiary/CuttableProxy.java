@@ -1,0 +1,96 @@
+package vestiary;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Passes bytes on to a server until it is cut; restored, it does so again. */
+final class CuttableProxy {
+
+  private final String host;
+  private final int target;
+  private final Set<Socket> open = ConcurrentHashMap.newKeySet();
+  private final int port;
+  private volatile ServerSocket door;
+
+  CuttableProxy(String host, int target) {
+    this.host = host;
+    this.target = target;
+    this.door = listen(0);
+    this.port = door.getLocalPort();
+  }
+
+  int port() {
+    return port;
+  }
+
+  /** Breaks every connection and takes no new one. */
+  void cut() {
+    close(door);
+    open.forEach(CuttableProxy::close);
+    open.clear();
+  }
+
+  /** Takes connections again; does nothing if it was not cut. */
+  void restore() {
+    if (door.isClosed()) {
+      door = listen(port);
+    }
+  }
+
+  private ServerSocket listen(int wanted) {
+    try {
+      ServerSocket socket = new ServerSocket();
+      socket.setReuseAddress(true);
+      socket.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), wanted));
+      start(() -> accept(socket));
+      return socket;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private void accept(ServerSocket socket) {
+    try {
+      while (true) {
+        Socket client = socket.accept();
+        Socket server = new Socket(host, target);
+        open.add(client);
+        open.add(server);
+        start(() -> pass(client, server));
+        start(() -> pass(server, client));
+      }
+    } catch (IOException closed) {
+      close(socket);
+    }
+  }
+
+  private static void pass(Socket from, Socket to) {
+    try {
+      from.getInputStream().transferTo(to.getOutputStream());
+    } catch (IOException cut) {
+      // One side has gone; the other is told by closing it.
+    }
+    close(from);
+    close(to);
+  }
+
+  private static void start(Runnable work) {
+    Thread thread = new Thread(work, "proxy");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private static void close(AutoCloseable socket) {
+    try {
+      socket.close();
+    } catch (Exception alreadyClosed) {
+      // Nothing is left to close.
+    }
+  }
+}

@@ -1,0 +1,214 @@
+package vestiary.access;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.agroal.api.AgroalDataSource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
+
+/**
+ * A row of one cluster can never point into another, since the cluster is part of every key. What
+ * tables and keys there are is asked of the database itself, so a new one is tested with the rest.
+ */
+@QuarkusTest
+class SchemaTest {
+
+  private static final String TABLES =
+      """
+      select c.relname, c.oid::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
+      where n.nspname = 'public' and c.relkind in ('r', 'p') and c.relname <> 'flyway_schema_history'
+      """;
+
+  private static final String WITHOUT_CLUSTER =
+      """
+      select t.relname from (%s) t where not exists (
+        select 1 from pg_attribute a
+        where a.attrelid = t.oid::oid and a.attname = 'cluster_id' and a.attnotnull)
+      """
+          .formatted(TABLES);
+
+  private static final String WITHOUT_PRIMARY_KEY =
+      """
+      select t.relname from (%s) t where not exists (
+        select 1 from pg_constraint k where k.conrelid = t.oid::oid and k.contype = 'p')
+      """
+          .formatted(TABLES);
+
+  private static final String KEYS =
+      """
+      select t.relname || '.' || k.conname, string_agg(a.attname, ' ')
+      from pg_constraint k join (%s) t on t.oid::oid = k.conrelid
+      join pg_attribute a on a.attrelid = k.conrelid and a.attnum = any(k.conkey)
+      where k.contype in ('p', 'u', 'f', 'x')
+      group by t.relname, k.conname
+      """
+          .formatted(TABLES);
+
+  private static final String UNIQUE_INDEXES_WITHOUT_CLUSTER =
+      """
+      select i.indexrelid::regclass::text from pg_index i join (%s) t on t.oid::oid = i.indrelid
+      where i.indisunique and not exists (
+        select 1 from pg_attribute a where a.attrelid = i.indrelid
+        and a.attname = 'cluster_id' and a.attnum = any(i.indkey))
+      """
+          .formatted(TABLES);
+
+  private static final String FOREIGN_KEYS_TO_ANY_CLUSTER =
+      """
+      select t.relname || '.' || k.conname
+      from pg_constraint k join (%s) t on t.oid::oid = k.conrelid
+      where k.contype = 'f' and not exists (
+        select 1 from generate_subscripts(k.conkey, 1) i
+        join pg_attribute a on a.attrelid = k.conrelid and a.attnum = k.conkey[i]
+        join pg_attribute b on b.attrelid = k.confrelid and b.attnum = k.confkey[i]
+        where a.attname = 'cluster_id' and b.attname = 'cluster_id')
+      """
+          .formatted(TABLES);
+
+  /** Tables and the columns by which they point elsewhere than at the cluster itself. */
+  private static final String POINTERS =
+      """
+      select t.relname, a.attname from pg_constraint k join (%s) t on t.oid::oid = k.conrelid
+      join pg_attribute a on a.attrelid = k.conrelid and a.attnum = any(k.conkey)
+      where k.contype = 'f' and a.attname <> 'cluster_id' order by 1, 2
+      """
+          .formatted(TABLES);
+
+  @Inject Scenario scenario;
+  @Inject AgroalDataSource database;
+
+  @BeforeEach
+  void the_invented_cluster() {
+    scenario.load();
+  }
+
+  @Test
+  void every_table_has_a_cluster_and_never_without_a_value() throws SQLException {
+    assertTrue(ask(TABLES).size() >= 11);
+    assertEquals(List.of(), names(WITHOUT_CLUSTER));
+  }
+
+  @Test
+  void every_table_has_a_primary_key() throws SQLException {
+    assertEquals(List.of(), names(WITHOUT_PRIMARY_KEY));
+  }
+
+  @Test
+  void every_primary_unique_foreign_and_exclusion_key_includes_the_cluster() throws SQLException {
+    List<String[]> keys = ask(KEYS);
+
+    assertTrue(keys.size() > 30, "found only " + keys.size());
+    for (String[] key : keys) {
+      assertTrue(List.of(key[1].split(" ")).contains("cluster_id"), key[0] + " on " + key[1]);
+    }
+  }
+
+  @Test
+  void every_unique_index_includes_the_cluster() throws SQLException {
+    assertEquals(List.of(), names(UNIQUE_INDEXES_WITHOUT_CLUSTER));
+  }
+
+  @Test
+  void every_foreign_key_leads_to_a_row_of_the_same_cluster() throws SQLException {
+    assertEquals(List.of(), names(FOREIGN_KEYS_TO_ANY_CLUSTER));
+  }
+
+  @Test
+  void no_row_of_another_cluster_can_point_to_one_of_ours() throws SQLException {
+    String other = scenario.openAnother().toString();
+
+    for (String[] pointer : pointersInUse()) {
+      String columns = columns(pointer[0]);
+      String foreign =
+          columns
+              .replaceFirst("\\bcluster_id\\b", "'" + other + "'")
+              .replaceFirst("\\bid\\b", "gen_random_uuid()");
+      assertRefused(
+          "insert into %s (%s) select %s from %s where %s is not null limit 1"
+              .formatted(pointer[0], columns, foreign, pointer[0], pointer[1]));
+    }
+  }
+
+  @Test
+  void no_row_that_points_can_be_moved_to_another_cluster() throws SQLException {
+    String other = scenario.openAnother().toString();
+
+    for (String[] pointer : pointersInUse()) {
+      assertRefused(
+          "update %s set cluster_id = '%s' where id = (select id from %s where %s is not null limit 1)"
+              .formatted(pointer[0], other, pointer[0], pointer[1]));
+    }
+  }
+
+  private List<String[]> pointersInUse() throws SQLException {
+    fillWhatOnlyReservationsFill();
+    List<String[]> pointers = ask(POINTERS);
+    assertFalse(pointers.isEmpty());
+    for (String[] pointer : pointers) {
+      assertFalse(
+          ask("select 'x' from %s where %s is not null limit 1".formatted(pointer[0], pointer[1]))
+              .isEmpty(),
+          "no row of %s has %s".formatted(pointer[0], pointer[1]));
+    }
+    return pointers;
+  }
+
+  private void fillWhatOnlyReservationsFill() throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute(
+          """
+          update occupation o set mass_id = (select id from mass limit 1),
+                 church_id = (select id from church limit 1), standing = false
+          """);
+    }
+  }
+
+  private void assertRefused(String change) throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      SQLException refused =
+          assertThrows(SQLException.class, () -> statement.execute(change), change);
+      // 23503 foreign_key_violation; PostgreSQL documentation, appendix A.
+      assertEquals("23503", refused.getSQLState(), refused.getMessage());
+    }
+  }
+
+  private String columns(String table) throws SQLException {
+    return ask("""
+            select string_agg(column_name, ', ') from information_schema.columns
+            where table_schema = 'public' and table_name = '%s' and is_generated = 'NEVER'
+            """
+            .formatted(table))
+        .get(0)[0];
+  }
+
+  private List<String> names(String query) throws SQLException {
+    return ask(query).stream().map(row -> row[0]).toList();
+  }
+
+  private List<String[]> ask(String query) throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet found = statement.executeQuery(query)) {
+      List<String[]> rows = new ArrayList<>();
+      int columns = found.getMetaData().getColumnCount();
+      while (found.next()) {
+        rows.add(new String[] {found.getString(1), columns > 1 ? found.getString(2) : ""});
+      }
+      return rows;
+    }
+  }
+}
