@@ -28,6 +28,8 @@ public final class LiturgicalCalendar {
   /** The last date there are answers for, 31 December 2300. */
   public static final LocalDate LAST = LocalDate.of(2300, 12, 31);
 
+  private static final int MOST_YEARS_KEPT = 12;
+
   private final ChurchCalendar church;
   private final YearBuilder builder;
   private final MassRulings rulings;
@@ -62,8 +64,16 @@ public final class LiturgicalCalendar {
       throw new IllegalArgumentException(
           "The calendar reaches from " + FIRST + " to " + LAST + ", not to " + date + ".");
     }
-    List<Day> year = years.computeIfAbsent(date.getYear(), y -> List.copyOf(builder.build(y)));
-    return year.get(date.getDayOfYear() - 1);
+    return year(date.getYear()).get(date.getDayOfYear() - 1);
+  }
+
+  /** Kept once built, yet not all three centuries of it, whoever leafs through them. */
+  private List<Day> year(int year) {
+    List<Day> kept = years.get(year);
+    if (kept == null && years.size() >= MOST_YEARS_KEPT) {
+      years.clear();
+    }
+    return kept != null ? kept : years.computeIfAbsent(year, y -> List.copyOf(builder.build(y)));
   }
 
   /**

@@ -24,6 +24,9 @@ class FirstStart {
 
   private static final Logger LOG = Logger.getLogger("vestiary");
 
+  /** Any number will do that nothing else on the database uses: "vestiary" in ASCII. */
+  private static final long TURN = 0x7665737469617279L;
+
   private final AgroalDataSource database;
   private final CurrentCluster current;
   private final OpenCluster open;
@@ -46,9 +49,22 @@ class FirstStart {
 
   @ActivateRequestContext
   void prepare(@Observes StartupEvent start) throws SQLException {
-    if (hasCluster()) {
-      return;
+    // Copies that start together on one empty database take their turn; the lock goes with the
+    // connection.
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute("select pg_advisory_lock(%d)".formatted(TURN));
+      try {
+        if (!hasCluster(statement)) {
+          openFirstCluster();
+        }
+      } finally {
+        statement.execute("select pg_advisory_unlock(%d)".formatted(TURN));
+      }
     }
+  }
+
+  private void openFirstCluster() {
     UUID id = UUID.randomUUID();
     current.assign(id);
     QuarkusTransaction.requiringNew()
@@ -62,10 +78,8 @@ class FirstStart {
     LOG.info(wantsDemo ? "The demo cluster is ready." : "An empty cluster is ready to be set up.");
   }
 
-  private boolean hasCluster() throws SQLException {
-    try (Connection connection = database.getConnection();
-        Statement statement = connection.createStatement();
-        ResultSet found = statement.executeQuery("select 1 from cluster limit 1")) {
+  private static boolean hasCluster(Statement statement) throws SQLException {
+    try (ResultSet found = statement.executeQuery("select 1 from cluster limit 1")) {
       return found.next();
     }
   }

@@ -112,7 +112,8 @@ public class CheckClashes {
                   about(mass),
                   withoutStop(mass.ruling().permission().sentence()),
                   "not permitted",
-                  "Source: " + mass.ruling().permission().source() + ".")));
+                  "Source: " + mass.ruling().permission().source() + ".",
+                  "")));
     }
     if (!mass.isColourLawful()) {
       String lawful = English.colours(mass.option().colours());
@@ -125,7 +126,8 @@ public class CheckClashes {
                   "%s is chosen; the colour of this Mass is %s"
                       .formatted(English.sentence(mass.colour().id()), lawful),
                   mass.colour().id() + " chosen",
-                  mass.option().reason())));
+                  mass.option().reason(),
+                  "")));
     }
     return List.of();
   }

@@ -137,7 +137,7 @@ final class ClashSheet {
   private String context() {
     String which =
         clash.masses().stream()
-            .map(m -> m.option().celebration().name().in(locale))
+            .map(m -> MassWords.whole(m, locale))
             .distinct()
             .collect(Collectors.joining("; "));
     String notes =
@@ -162,8 +162,8 @@ final class ClashSheet {
             .orElse(List.of());
     return sources.isEmpty()
         ? ""
-        : "Checked by counting both, not by search. Vesture: %s. Colour: %s"
-            .formatted(String.join("; ", sources), clash.first().option().source());
+        : "Checked by counting both, not by search. Vesture: %s. %s"
+            .formatted(String.join("; ", sources), clash.first().option().reason());
   }
 
   private List<String> words(Shortage s, ShortageWords words) {
@@ -252,7 +252,7 @@ final class ClashSheet {
     return switch (need.role()) {
       case PRINCIPAL, MINISTER ->
           mass.findCelebrant().map(p -> p.shortName()).orElse(role(need.role()));
-      default -> role(need.role()) + " " + (need.ordinal() + 1);
+      default -> role(need.role()) + " " + need.ordinal();
     };
   }
 
@@ -306,8 +306,11 @@ final class ClashSheet {
   }
 
   private static String tallyTitle(Shortage s, ShortageWords words) {
-    return "All %s %s of the cluster that count as %s"
-        .formatted(English.count(all(s)), words.noun(all(s)), s.colour().id());
+    return "The %s of the cluster that %s as %s"
+        .formatted(
+            all(s) == 1 ? "one " + words.noun(1) : English.count(all(s)) + " " + words.noun(all(s)),
+            all(s) == 1 ? "counts" : "count",
+            s.colour().id());
   }
 
   private List<ClashView.TallyLine> tally(Shortage s) {

@@ -26,9 +26,7 @@ class ClashesOfMass implements MassWarnings {
         .map(
             c ->
                 new MassForm.Found(
-                    c.severity().mark(),
-                    (c.words().title() + ". " + c.words().more()).strip(),
-                    new Link("See why", c.address())))
+                    c.severity().mark(), c.words().told(), new Link("See why", c.address())))
         .toList();
   }
 }

@@ -157,7 +157,7 @@ class PlanningPages {
             .distinct()
             .collect(Collectors.joining(", ")),
         clash.words().title(),
-        clash.words().more(),
+        (clash.words().more() + " " + clash.words().lawful()).strip(),
         clash.address());
   }
 

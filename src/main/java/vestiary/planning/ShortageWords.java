@@ -56,7 +56,7 @@ final class ShortageWords {
   }
 
   ClashWords words() {
-    return new ClashWords(about(), title(), tight(), more());
+    return new ClashWords(about(), title(), tight(), more(), lawful());
   }
 
   private String about() {
@@ -200,14 +200,19 @@ final class ShortageWords {
           sentence(count(shortage.elsewhere().size()))
               + " more elsewhere in the cluster could be carried there.");
     }
-    steps()
-        .forEach(
-            step -> more.add("Lawful instead: %s (%s).".formatted(step.sentence(), step.source())));
     if (!shortage.exhausted().isEmpty()) {
       more.add(
-          "No lawful step is left for all of them; another time, a loan or a visitor's own must mend it.");
+          "No lawful substitute is left for all of them; another time, a loan or a visitor's own must mend it.");
     }
     return String.join(" ", more);
+  }
+
+  private String lawful() {
+    return steps().isEmpty()
+        ? ""
+        : steps().stream()
+            .map(step -> "%s (%s)".formatted(step.sentence(), step.source()))
+            .collect(Collectors.joining("; or ", "Lawful instead: ", "."));
   }
 
   List<Step> steps() {

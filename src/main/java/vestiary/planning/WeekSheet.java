@@ -170,7 +170,7 @@ final class WeekSheet {
                   i + 1,
                   clash.severity().mark(),
                   clash.words().about(),
-                  (clash.words().title() + ". " + clash.words().more()).strip(),
+                  clash.words().inShort(),
                   new Link("See why", clash.address()));
             })
         .toList();

@@ -21,6 +21,15 @@ public record Care(UUID id, String piece, Instant from, List<Instant> ends, Stri
     return ends.stream().findFirst();
   }
 
+  /** Whether the piece is away at that moment. */
+  boolean isAt(Instant moment) {
+    return !from.isAfter(moment) && !isOverAt(moment);
+  }
+
+  boolean isOverAt(Instant moment) {
+    return findEnd().filter(end -> !end.isAfter(moment)).isPresent();
+  }
+
   static Care of(OccupationRow row, String code) {
     return new Care(
         row.id, code, row.starts, row.ends == null ? List.of() : List.of(row.ends), row.reason);

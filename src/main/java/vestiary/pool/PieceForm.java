@@ -17,7 +17,8 @@ import vestiary.web.Link;
  * @param back to the pool
  * @param colour what it is; options carry colour ids
  * @param serves what it may serve as besides
- * @param sets codes of sets known at this church, for completion
+ * @param form its cut, for example "full"
+ * @param sets codes of known sets, for completion
  * @param staysHome whether it never leaves this church
  * @param version of what was read, to notice a lost race; empty for a new piece
  * @param removal where a request to delete is sent; empty where none is offered
@@ -37,6 +38,7 @@ public record PieceForm(
     Field shade,
     Choice grade,
     Field size,
+    Field form,
     Field set,
     List<String> sets,
     Field suit,
@@ -70,7 +72,8 @@ public record PieceForm(
 
   /**
    * @param span for example "27 November to 11 December"
-   * @param returned where "it is back" is sent; empty if it is back already
+   * @param returned where its end is sent; empty if it is over already
+   * @param press what ends it: "It is back", or "Strike it out" before it began
    */
-  public record Spell(String span, String reason, String returned) {}
+  public record Spell(String span, String reason, String returned, String press) {}
 }

@@ -51,6 +51,11 @@ public record PooledPiece(
     return colours.get(0);
   }
 
+  /** Whether it is away at that moment. */
+  boolean isInCare(Instant moment) {
+    return care.stream().anyMatch(c -> c.isAt(moment));
+  }
+
   /** What the engine must know of it. An owner who never lends keeps it at home. */
   public Piece toPiece() {
     return new Piece(

@@ -59,6 +59,18 @@ public class ReadPool {
     return pooled(row, set, names, occupations.careOf(row.id));
   }
 
+  /** The names of those sets that have one, by their codes. */
+  public Map<String, String> setNames() {
+    return sets.streamAll()
+        .filter(s -> !s.name.isEmpty())
+        .collect(Collectors.toMap(s -> s.code, s -> s.name));
+  }
+
+  /** The codes of all sets, in order. */
+  public List<String> setCodes() {
+    return sets.streamAll().map(s -> s.code).sorted().toList();
+  }
+
   private static PooledPiece pooled(
       PieceRow row, SetRow set, Map<UUID, String> suits, List<OccupationRow> care) {
     Optional<SetRow> within = Optional.ofNullable(set);

@@ -187,6 +187,10 @@ public class SavePiece {
     if (asked.text("set", request.set()).length() > LONGEST_CODE) {
       asked.fault("set", "set is longer than %d characters.".formatted(LONGEST_CODE));
     }
+    if (!asked.text("suit", request.suit()).isEmpty()
+        && asked.text("set", request.set()).isEmpty()) {
+      asked.fault("suit", "A suit is made of sets; name the set as well.");
+    }
     fillHome(row, request, asked);
   }
 

@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import vestiary.web.English;
+
 /**
  * What is wrong with one field, in a sentence that repeats the offending value and names what is
  * allowed.
@@ -7,4 +9,20 @@ package vestiary.problem;
  * @param field name as the API and the forms call it
  * @param sentence for the person who typed it
  */
-public record FieldFault(String field, String sentence) {}
+public record FieldFault(String field, String sentence) {
+
+  /**
+   * The sentence for somebody who sees it beside the field: the name that the API gives the field,
+   * if the sentence begins with it, would only puzzle there.
+   */
+  public String besideField() {
+    if (!sentence.startsWith(field)) {
+      return English.sentence(sentence);
+    }
+    String rest = sentence.substring(field.length());
+    if (rest.startsWith(" \"")) {
+      return rest.strip();
+    }
+    return rest.startsWith(": ") ? English.sentence(rest.substring(2)) : "This" + rest;
+  }
+}

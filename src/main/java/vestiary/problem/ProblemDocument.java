@@ -16,7 +16,7 @@ record ProblemDocument(
 
   static ProblemDocument from(Refusal refusal, String instance) {
     return new ProblemDocument(
-        "/problems/" + refusal.name(),
+        refusal.kind().address(),
         refusal.title(),
         refusal.status(),
         refusal.detail(),

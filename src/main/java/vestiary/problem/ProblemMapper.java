@@ -49,6 +49,21 @@ final class ProblemMapper {
     return answer.to(refusal, uri, headers);
   }
 
+  /** What the framework decodes before anything of ours is asked, it throws as it comes. */
+  @ServerExceptionMapper
+  Response undecodable(IllegalArgumentException failure, UriInfo uri, HttpHeaders headers) {
+    if (!String.valueOf(failure.getMessage()).startsWith("URLDecoder")) {
+      return failed(failure, uri, headers);
+    }
+    return answer.to(
+        new Refusal.Unreadable(
+            400,
+            ProblemKind.UNREADABLE_REQUEST.title(),
+            "After each % in what was sent, two digits from 0 to F must follow."),
+        uri,
+        headers);
+  }
+
   private static Refusal refusal(WebApplicationException failure, int status, UriInfo uri) {
     Throwable cause = failure.getCause();
     if (cause instanceof JsonMappingException json && !json.getPath().isEmpty()) {

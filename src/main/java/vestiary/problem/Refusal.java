@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -15,16 +17,18 @@ public sealed interface Refusal {
   /** HTTP status code. */
   int status();
 
-  /** Last part of the problem's type, lower case with hyphens. */
-  String name();
+  /** What kind of refusal it is; the same for every occurrence. */
+  ProblemKind kind();
 
   /** A few words that stay the same for every occurrence. */
-  String title();
+  default String title() {
+    return kind().title();
+  }
 
   /** One or more sentences about this occurrence. */
   String detail();
 
-  /** What is wrong field by field; empty where no field is to blame. */
+  /** What is wrong field by field; empty where no field can be named. */
   default List<FieldFault> faults() {
     return List.of();
   }
@@ -54,13 +58,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "unfit-field";
-    }
-
-    @Override
-    public String title() {
-      return "Something in it cannot be used";
+    public ProblemKind kind() {
+      return ProblemKind.UNFIT_FIELD;
     }
 
     @Override
@@ -77,13 +76,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "against-rule";
-    }
-
-    @Override
-    public String title() {
-      return "A rule stands against it";
+    public ProblemKind kind() {
+      return ProblemKind.AGAINST_RULE;
     }
 
     @Override
@@ -97,6 +91,27 @@ public sealed interface Refusal {
     }
   }
 
+  /**
+   * A list with lines that cannot be brought in; none of it was.
+   *
+   * @param members what is wrong line by line, as the problem document shows it
+   */
+  record BadLines(String detail, Map<String, Object> members) implements Refusal {
+    public BadLines {
+      members = Collections.unmodifiableMap(new LinkedHashMap<>(members));
+    }
+
+    @Override
+    public int status() {
+      return 422;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.BAD_LINES;
+    }
+  }
+
   /** The address names something that is not there. */
   record NotThere(String what, String id) implements Refusal {
     @Override
@@ -105,13 +120,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "not-there";
-    }
-
-    @Override
-    public String title() {
-      return "Not there";
+    public ProblemKind kind() {
+      return ProblemKind.NOT_THERE;
     }
 
     @Override
@@ -128,13 +138,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "taken";
-    }
-
-    @Override
-    public String title() {
-      return "Already taken";
+    public ProblemKind kind() {
+      return ProblemKind.TAKEN;
     }
 
     @Override
@@ -156,13 +161,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "outdated";
-    }
-
-    @Override
-    public String title() {
-      return "Changed meanwhile";
+    public ProblemKind kind() {
+      return ProblemKind.OUTDATED;
     }
 
     @Override
@@ -180,26 +180,21 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "database-away";
-    }
-
-    @Override
-    public String title() {
-      return "The database does not answer";
+    public ProblemKind kind() {
+      return ProblemKind.DATABASE_AWAY;
     }
 
     @Override
     public String detail() {
-      return "Nothing was changed. Wait a minute and try again; if it lasts, whoever keeps the server should look whether PostgreSQL runs.";
+      return "Nothing can be read or saved for the moment, and nothing was changed. Wait a minute and try again.";
     }
   }
 
   /** A request that the server cannot read at all; the sentence says why. */
   record Unreadable(int status, String title, String detail) implements Refusal {
     @Override
-    public String name() {
-      return "unreadable-request";
+    public ProblemKind kind() {
+      return ProblemKind.UNREADABLE_REQUEST;
     }
   }
 
@@ -211,13 +206,8 @@ public sealed interface Refusal {
     }
 
     @Override
-    public String name() {
-      return "fault";
-    }
-
-    @Override
-    public String title() {
-      return "A mistake of ours";
+    public ProblemKind kind() {
+      return ProblemKind.FAULT;
     }
 
     @Override

@@ -23,5 +23,11 @@ public record Choice(List<Option> options, String error) {
    * @param value what the form sends
    * @param text what the reader sees
    */
-  public record Option(String value, String text, boolean chosen) {}
+  public record Option(String value, String text, boolean chosen) {
+
+    /** An option that is not chosen. */
+    public static Option of(String value, String text) {
+      return new Option(value, text, false);
+    }
+  }
 }

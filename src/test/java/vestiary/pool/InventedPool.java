@@ -164,8 +164,9 @@ final class InventedPool {
                 new PieceForm.Spell(
                     "27 November to 11 December",
                     "at the cleaner",
-                    "/vestments/HT-W4-C/care/2/end"),
-                new PieceForm.Spell("3 to 20 May", "lining mended", ""))));
+                    "/vestments/HT-W4-C/care/2/end",
+                    "It is back"),
+                new PieceForm.Spell("3 to 20 May", "lining mended", "", ""))));
   }
 
   static PieceForm refused(Frame frame) {
@@ -195,6 +196,7 @@ final class InventedPool {
         Field.of("old gold"),
         choice("solemn", "festive", "ferial"),
         Field.of("128"),
+        Field.of("full"),
         Field.of("HT-W4"),
         List.of("HT-W1", "HT-W4"),
         Field.empty(),

@@ -1,0 +1,134 @@
+package vestiary.pool;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriBuilder;
+import java.util.Map;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.pool.PieceSheets.Note;
+import vestiary.problem.FormAnswer;
+import vestiary.problem.Refusal;
+import vestiary.web.Entries;
+
+/** One piece: entered, changed, put in care, brought back, taken out of the list. */
+@Path("/vestments")
+@Produces(MediaType.TEXT_HTML)
+class PiecePage {
+
+  private static final Map<String, String> DONE =
+      Map.of("saved", "Saved.", "care", "Put in care.", "back", "It is back.");
+
+  private final ReadPool pool;
+  private final SavePiece save;
+  private final PutInCare care;
+  private final PieceSheets sheets;
+
+  PiecePage(ReadPool pool, SavePiece save, PutInCare care, PieceSheets sheets) {
+    this.pool = pool;
+    this.save = save;
+    this.care = care;
+    this.sheets = sheets;
+  }
+
+  @CheckedTemplate(basePath = "pool")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance piece(PieceForm view);
+  }
+
+  @GET
+  @Path("/new")
+  public TemplateInstance fresh(@QueryParam("church") @DefaultValue("") String church) {
+    return Templates.piece(sheets.fresh(Entries.empty().with("home", church), Note.NONE));
+  }
+
+  @GET
+  @Path("/{code}")
+  public TemplateInstance one(
+      @RestPath String code, @QueryParam("done") @DefaultValue("") String done) {
+    Note note = Note.done(DONE.getOrDefault(done, ""));
+    return Templates.piece(sheets.stored(pool.get(code), note));
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response enter(MultivaluedMap<String, String> form) {
+    Entries typed = Entries.of(form);
+    return FormAnswer.of(
+        () -> to(save.enter(PieceEntries.request(typed)), "saved"),
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, PieceEntries.NAMES);
+          return again(refusal, sheets.fresh(marked, note(refusal, marked)));
+        });
+  }
+
+  @POST
+  @Path("/{code}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response change(@RestPath String code, MultivaluedMap<String, String> form) {
+    Entries typed = Entries.of(form);
+    return FormAnswer.of(
+        () -> to(save.change(code, PieceEntries.request(typed)), "saved"),
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, PieceEntries.NAMES);
+          return again(refusal, sheets.typed(pool.get(code), marked, note(refusal, marked)));
+        });
+  }
+
+  @POST
+  @Path("/{code}/removal")
+  public Response remove(@RestPath String code) {
+    save.remove(code);
+    return Response.seeOther(UriBuilder.fromPath("/vestments").build()).build();
+  }
+
+  @POST
+  @Path("/{code}/care")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response putInCare(@RestPath String code, MultivaluedMap<String, String> form) {
+    Entries typed = Entries.of(form);
+    return FormAnswer.of(
+        () -> {
+          care.put(
+              code,
+              new PutInCare.Request(typed.text("from"), typed.text("to"), typed.text("reason")));
+          return to(code, "care");
+        },
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, Map.of());
+          return again(refusal, sheets.typedCare(pool.get(code), marked, note(refusal, marked)));
+        });
+  }
+
+  @POST
+  @Path("/{code}/care/{id}/end")
+  public Response endCare(@RestPath String code, @RestPath String id) {
+    care.end(code, id);
+    return to(code, "back");
+  }
+
+  private static Note note(Refusal refusal, Entries marked) {
+    return Note.problem(FormAnswer.problem(refusal, marked, PieceEntries.FIELDS));
+  }
+
+  private static Response again(Refusal refusal, PieceForm view) {
+    return Response.status(refusal.status()).entity(Templates.piece(view)).build();
+  }
+
+  private static Response to(String code, String done) {
+    return Response.seeOther(
+            UriBuilder.fromPath("/vestments/{code}").queryParam("done", done).build(code))
+        .build();
+  }
+}

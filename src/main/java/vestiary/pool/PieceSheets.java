@@ -1,0 +1,188 @@
+package vestiary.pool;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import vestiary.cluster.Church;
+import vestiary.cluster.ReadCluster;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.PieceKind;
+import vestiary.web.Choice;
+import vestiary.web.English;
+import vestiary.web.Entries;
+import vestiary.web.Frame;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+
+/** Sets out the form of a piece, with what stands in it. */
+@ApplicationScoped
+class PieceSheets {
+
+  private static final Link BACK = new Link("All vestments", "/vestments");
+
+  private final ReadPool pool;
+  private final ReadCluster cluster;
+  private final Frames frames;
+  private final Clock clock;
+
+  PieceSheets(ReadPool pool, ReadCluster cluster, Frames frames, Clock clock) {
+    this.pool = pool;
+    this.cluster = cluster;
+    this.frames = frames;
+    this.clock = clock;
+  }
+
+  /**
+   * What is said over the form.
+   *
+   * @param done what was just done; may be empty
+   * @param problem what keeps the form from being saved; may be empty
+   */
+  record Note(String done, String problem) {
+
+    static final Note NONE = new Note("", "");
+
+    static Note done(String done) {
+      return new Note(done, "");
+    }
+
+    static Note problem(String problem) {
+      return new Note("", problem);
+    }
+  }
+
+  /** The form of a piece that is not in the pool yet. */
+  PieceForm fresh(Entries entries, Note note) {
+    return form("A new piece", "", entries, note, PieceForm.Care.NONE);
+  }
+
+  /** The form of a piece as it is stored. */
+  PieceForm stored(PooledPiece piece, Note note) {
+    return of(piece, entries(piece), care(piece, newCare()), note);
+  }
+
+  /** The same with changes that were typed and not saved. */
+  PieceForm typed(PooledPiece piece, Entries entries, Note note) {
+    return of(piece, entries, care(piece, newCare()), note);
+  }
+
+  /** The same with care that was typed and not saved. */
+  PieceForm typedCare(PooledPiece piece, Entries care, Note note) {
+    return of(piece, entries(piece), care(piece, care), note);
+  }
+
+  private PieceForm of(PooledPiece piece, Entries entries, PieceForm.Care care, Note note) {
+    String title = English.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
+    return form(title, piece.code(), entries, note, care);
+  }
+
+  private PieceForm form(
+      String title, String code, Entries entries, Note note, PieceForm.Care care) {
+    String address = code.isEmpty() ? "/vestments" : "/vestments/" + code;
+    Frame frame = frames.of("vestments", code.isEmpty() ? "/vestments/new" : address);
+    return new PieceForm(
+        frame,
+        title,
+        address,
+        note.done(),
+        note.problem(),
+        BACK,
+        entries.field("code"),
+        entries.choice("kind", kinds()),
+        entries.choice("colour", colours()),
+        entries.colours("serves", PieceEntries.allColours().map(PieceWords::ribbon)),
+        entries.field("shade"),
+        entries.choice("grade", grades()),
+        entries.field("size"),
+        entries.field("form"),
+        entries.field("set"),
+        pool.setCodes(),
+        entries.field("suit"),
+        entries.choice("home", churches()),
+        entries.field("owner"),
+        entries.choice("ownerPolicy", policies()),
+        entries.field("condition"),
+        entries.field("place"),
+        entries.isTicked("staysHome"),
+        entries.text("version"),
+        code.isEmpty() ? "" : address + "/removal",
+        care);
+  }
+
+  private Entries entries(PooledPiece piece) {
+    return PieceEntries.from(piece, slug(piece.home()));
+  }
+
+  private String slug(ChurchId home) {
+    return cluster.churches().stream()
+        .filter(c -> c.id().equals(home))
+        .map(Church::slug)
+        .findFirst()
+        .orElse("");
+  }
+
+  private Entries newCare() {
+    return Entries.empty().with("from", LocalDate.now(clock.withZone(zone())).toString());
+  }
+
+  private PieceForm.Care care(PooledPiece piece, Entries typed) {
+    String action = "/vestments/" + piece.code() + "/care";
+    Instant now = clock.instant();
+    ZoneId zone = zone();
+    return new PieceForm.Care(
+        action,
+        typed.field("from"),
+        typed.field("to"),
+        typed.field("reason"),
+        piece.care().stream()
+            .sorted(Comparator.comparing(Care::from).reversed())
+            .map(c -> spell(c, action, now, zone))
+            .toList());
+  }
+
+  private static PieceForm.Spell spell(Care care, String action, Instant now, ZoneId zone) {
+    return new PieceForm.Spell(
+        PieceWords.span(care, zone),
+        care.reason(),
+        care.isOverAt(now) ? "" : "%s/%s/end".formatted(action, care.id()),
+        care.from().isAfter(now) ? "Strike it out" : "It is back");
+  }
+
+  private ZoneId zone() {
+    return cluster.cluster().zone();
+  }
+
+  private static Stream<Choice.Option> kinds() {
+    return Arrays.stream(PieceKind.values()).map(k -> Choice.Option.of(k.id(), PieceWords.kind(k)));
+  }
+
+  private static Stream<Choice.Option> colours() {
+    return Stream.concat(
+        Stream.of(Choice.Option.of("", "none, as for albs")),
+        PieceEntries.allColours().map(c -> Choice.Option.of(c.id(), c.id())));
+  }
+
+  private static Stream<Choice.Option> grades() {
+    return Stream.of(
+        Choice.Option.of("", "any day"),
+        Choice.Option.of(Grade.FERIAL.id(), "weekdays"),
+        Choice.Option.of(Grade.FESTIVE.id(), "Sundays and feasts"),
+        Choice.Option.of(Grade.SOLEMN.id(), "solemnities"));
+  }
+
+  private Stream<Choice.Option> churches() {
+    return cluster.churches().stream().map(c -> Choice.Option.of(c.slug(), c.name()));
+  }
+
+  private static Stream<Choice.Option> policies() {
+    return Stream.of(
+        Choice.Option.of(OwnerPolicy.FREELY.id(), "yes, freely"),
+        Choice.Option.of(OwnerPolicy.ASKING.id(), "yes, on asking the owner"),
+        Choice.Option.of(OwnerPolicy.NEVER.id(), "no"));
+  }
+}

@@ -1,0 +1,80 @@
+package vestiary.problem;
+
+import java.util.List;
+import vestiary.calendar.Term;
+
+/**
+ * The kinds of refusal, each with a page of its own that a problem document's {@code type} leads
+ * to. The written form is the last part of that address.
+ */
+public enum ProblemKind implements Term {
+  UNFIT_FIELD(
+      "Something in it cannot be used",
+      "A field is missing, cannot be read, or says what cannot be. Nothing was changed.",
+      "Look for the sentence beside each field; it repeats what stood there and says what may stand there.",
+      "Put it right and send it again. What you typed is still in the form."),
+  AGAINST_RULE(
+      "A rule stands against it",
+      "What was asked for is written well, but a rule forbids it. The sentence names the rule and where it comes from. Nothing was changed.",
+      "Choose something that the rule allows.",
+      "If the rule is one of your cluster's own policies, it can be changed under Settings."),
+  BAD_LINES(
+      "Lines that cannot be brought in",
+      "A list has lines that are not understood. One bad line keeps the whole list out, so that nothing is half brought in.",
+      "Put right the lines that are named; each is given with its number in the file, its column and the reason.",
+      "Try the list without bringing it in until no line is named any more."),
+  NOT_THERE(
+      "Not there",
+      "The address names something that is not there: it was removed, was given another name, or the address is mistyped.",
+      "Look for it in its list."),
+  TAKEN(
+      "Already taken",
+      "Somebody or something else has it already: a code, a short name, or a piece at that time. Nothing was changed.",
+      "Choose another, or change what has it now first."),
+  OUTDATED(
+      "Changed meanwhile",
+      "Somebody else changed the same thing after you had opened it. Nothing of yours was saved, so that their change is not lost.",
+      "Note what you typed, open the thing again from its list, and look at the other change before you enter yours."),
+  DATABASE_AWAY(
+      "The database does not answer",
+      "Nothing can be read or saved for the moment. Nothing was changed, and nothing is lost. Wait a minute and try again.",
+      "If it lasts, whoever keeps the server should look whether PostgreSQL runs."),
+  UNREADABLE_REQUEST(
+      "The request cannot be read",
+      "What arrived at the server cannot be read as it stands, or is too large. Nothing was changed.",
+      "Go back to the page, and send its form again."),
+  FAULT(
+      "A mistake of ours",
+      "The server came upon something that should not have happened. Nothing was changed.",
+      "Try again; if it comes back, tell whoever keeps the server the reference that the page gives.");
+
+  private final String title;
+  private final String meaning;
+  private final List<String> next;
+
+  ProblemKind(String title, String meaning, String... next) {
+    this.title = title;
+    this.meaning = meaning;
+    this.next = List.of(next);
+  }
+
+  /** A few words, without a full stop. */
+  public String title() {
+    return title;
+  }
+
+  /** What has happened when a request is refused so. */
+  public String meaning() {
+    return meaning;
+  }
+
+  /** What to do, one sentence each, 1 or more. */
+  public List<String> next() {
+    return next;
+  }
+
+  /** Path of the page that explains it. */
+  public String address() {
+    return "/problems/" + id();
+  }
+}

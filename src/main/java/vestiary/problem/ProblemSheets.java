@@ -1,0 +1,83 @@
+package vestiary.problem;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.runtime.BlockingOperationControl;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import vestiary.web.Frame;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+
+/** Sets out a refusal, or a kind of it, as a page. */
+@ApplicationScoped
+class ProblemSheets {
+
+  private static final int OUR_FAULT = 500;
+
+  private static final Link WEEK = new Link("The week", "/week");
+
+  /** Where somebody who did not find a thing looks for it, by the first part of the address. */
+  private static final Map<String, Link> LISTS =
+      Map.of(
+          "vestments", new Link("All vestments", "/vestments"),
+          "churches", new Link("All churches", "/settings"),
+          "settings", new Link("Settings", "/settings"),
+          "import", new Link("Import", "/import"),
+          "clashes", new Link("All clashes", "/clashes"),
+          "day", new Link("Today", "/day"));
+
+  private final Frames frames;
+
+  ProblemSheets(Frames frames) {
+    this.frames = frames;
+  }
+
+  @CheckedTemplate(basePath = "problem")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance problem(ProblemView view);
+  }
+
+  /** The page for one occurrence. */
+  String render(Refusal refusal, String path) {
+    return Templates.problem(
+            new ProblemView(
+                frame(refusal),
+                refusal.title(),
+                refusal.detail(),
+                refusal.kind().next(),
+                links(refusal, path),
+                refusal instanceof Refusal.Fault fault ? fault.reference() : ""))
+        .render();
+  }
+
+  /** The page that explains a kind. */
+  TemplateInstance explain(ProblemKind kind) {
+    return Templates.problem(
+        new ProblemView(
+            frames.of("", kind.address()),
+            kind.title(),
+            kind.meaning(),
+            kind.next(),
+            List.of(WEEK),
+            ""));
+  }
+
+  /** Nothing is read when the fault may lie in reading, or where reading would hold up others. */
+  private Frame frame(Refusal refusal) {
+    boolean canRead = refusal.status() < OUR_FAULT && BlockingOperationControl.isBlockingAllowed();
+    return canRead ? frames.of("", "/week") : Frame.empty();
+  }
+
+  private static List<Link> links(Refusal refusal, String path) {
+    if (refusal instanceof Refusal.DatabaseAway) {
+      return List.of(new Link("Try again", path));
+    }
+    Link list = LISTS.getOrDefault(path.split("/", 3)[1], WEEK);
+    return Stream.of(list, WEEK).distinct().toList();
+  }
+}

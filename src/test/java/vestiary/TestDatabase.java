@@ -1,0 +1,116 @@
+package vestiary;
+
+import io.quarkus.test.common.QuarkusTestResourceLifecycleManager;
+import io.quarkus.test.common.TestResourceScope;
+import io.quarkus.test.common.WithTestResource;
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.testcontainers.DockerClientFactory;
+import org.testcontainers.postgresql.PostgreSQLContainer;
+
+/**
+ * The PostgreSQL that tests run on: a container where a Docker engine can start one, else the
+ * PostgreSQL that comes along, in a folder of its own. {@code -DtestDatabase=} {@code container} or
+ * {@code embedded} asks for one of them. Without a database the tests fail; none is ever left out.
+ */
+@WithTestResource(value = TestDatabase.class, scope = TestResourceScope.GLOBAL)
+public class TestDatabase implements QuarkusTestResourceLifecycleManager {
+
+  private static final String IMAGE = "postgres:18";
+
+  /** Fetching the image may take a while; a network that leads nowhere must not take longer. */
+  private static final Duration PATIENCE = Duration.ofSeconds(90);
+
+  /** Kept, since a logger that nobody holds forgets its level. */
+  private static final Logger NOISE = Logger.getLogger("org.testcontainers");
+
+  private AutoCloseable server = () -> {};
+
+  @Override
+  public Map<String, String> start() {
+    Running running = open(System.getProperty("vestiary.test.database", "auto"));
+    server = running.server();
+    System.out.printf("Tests run on %s.%n", running.what());
+    return Map.of(
+        "quarkus.datasource.jdbc.url", running.url(),
+        "quarkus.datasource.username", running.user(),
+        "quarkus.datasource.password", running.password(),
+        "vestiary.demo", "false");
+  }
+
+  @Override
+  public void stop() {
+    try {
+      server.close();
+    } catch (Exception e) {
+      throw new IllegalStateException("the test database did not stop", e);
+    }
+  }
+
+  /** A database that was started, and how it is reached. */
+  private record Running(
+      String what, String url, String user, String password, AutoCloseable server) {}
+
+  private static Running open(String which) {
+    NOISE.setLevel(Level.OFF);
+    return switch (which) {
+      case "container" -> container();
+      case "embedded" -> embedded();
+      case "auto" -> findContainer().orElseGet(TestDatabase::embedded);
+      default ->
+          throw new IllegalArgumentException(
+              "testDatabase is \"%s\"; it can be auto, container, embedded.".formatted(which));
+    };
+  }
+
+  private static Optional<Running> findContainer() {
+    if (!DockerClientFactory.instance().isDockerAvailable()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          CompletableFuture.supplyAsync(TestDatabase::container)
+              .get(PATIENCE.toSeconds(), TimeUnit.SECONDS));
+    } catch (ExecutionException | TimeoutException e) {
+      System.out.printf("Docker answers and does not start %s: %s%n", IMAGE, e);
+      return Optional.empty();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Running container() {
+    PostgreSQLContainer container = new PostgreSQLContainer(IMAGE);
+    container.start();
+    return new Running(
+        "a container of " + IMAGE,
+        container.getJdbcUrl(),
+        container.getUsername(),
+        container.getPassword(),
+        container::stop);
+  }
+
+  private static Running embedded() {
+    try {
+      EmbeddedPostgres postgres = EmbeddedPostgres.builder().start();
+      return new Running(
+          "the PostgreSQL that comes along",
+          postgres.getJdbcUrl("postgres", "postgres"),
+          "postgres",
+          "postgres",
+          postgres);
+    } catch (IOException e) {
+      throw new IllegalStateException("no database could be started for the tests", e);
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package vestiary.exchange;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Brings the invented cluster in, through the importer that users use, with the fixed fortnight
+ * that begins on Monday 30 November 2026.
+ */
+@ApplicationScoped
+public class ScenarioLists {
+
+  private static final List<ImportWhat> DATED = List.of(ImportWhat.MASSES, ImportWhat.CARE);
+
+  private final ImportCsv imports;
+
+  ScenarioLists(ImportCsv imports) {
+    this.imports = imports;
+  }
+
+  /** Fills the current cluster. */
+  @Transactional
+  public void bringIn() {
+    Stream.of(ImportWhat.values()).forEach(this::bringIn);
+  }
+
+  private void bringIn(ImportWhat what) {
+    byte[] file = DATED.contains(what) ? DemoLists.scenario(what.id()) : DemoLists.demo(what.id());
+    ImportCsv.Outcome outcome = imports.bringIn(what, file, DateWords.ISO, false);
+    assertEquals(List.of(), outcome.bad());
+  }
+}

@@ -1,0 +1,99 @@
+package vestiary.scenario;
+
+import io.agroal.api.AgroalDataSource;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows of every table, kept aside, so that the scenario is read through the importer only once. */
+@ApplicationScoped
+class Copy {
+
+  private static final String COLUMNS =
+      """
+      select table_name, string_agg(quote_ident(column_name), ', ')
+      from information_schema.columns join information_schema.tables using (table_schema, table_name)
+      where table_schema = 'public' and table_type = 'BASE TABLE' and is_generated = 'NEVER'
+        and table_name <> 'flyway_schema_history'
+      group by table_name
+      """;
+
+  private final AgroalDataSource database;
+
+  Copy(AgroalDataSource database) {
+    this.database = database;
+  }
+
+  boolean isTaken() {
+    return ask("select 1 from information_schema.schemata where schema_name = 'copy'").size() == 1;
+  }
+
+  void take() {
+    List<String> work = new ArrayList<>(List.of("create schema copy"));
+    tables().forEach(t -> work.add("create table copy.%s as table %s".formatted(t[0], t[0])));
+    run(work);
+  }
+
+  /** Puts the rows back; foreign keys are not looked at meanwhile, since they held before. */
+  void restore() {
+    List<String> work = new ArrayList<>(List.of("set local session_replication_role = replica"));
+    work.add("truncate cluster cascade");
+    tables()
+        .forEach(
+            t ->
+                work.add(
+                    "insert into %s (%s) select %s from copy.%s"
+                        .formatted(t[0], t[1], t[1], t[0])));
+    run(work);
+  }
+
+  void forgetAllRows() {
+    run(List.of("truncate cluster cascade"));
+  }
+
+  /** All rows of all tables as one text: equal texts, equal rows. */
+  String rows() {
+    return String.join(
+        " ",
+        tables().stream()
+            .map(
+                t ->
+                    ask(
+                        "select md5(coalesce(string_agg(t::text, '|' order by t::text), '')) from %s t"
+                            .formatted(t[0])))
+            .map(found -> found.get(0)[0])
+            .toList());
+  }
+
+  private List<String[]> tables() {
+    return ask(COLUMNS);
+  }
+
+  private List<String[]> ask(String query) {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet found = statement.executeQuery(query)) {
+      List<String[]> rows = new ArrayList<>();
+      int columns = found.getMetaData().getColumnCount();
+      while (found.next()) {
+        rows.add(new String[] {found.getString(1), columns > 1 ? found.getString(2) : ""});
+      }
+      return rows;
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private void run(List<String> work) {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute("begin; " + String.join("; ", work) + "; commit");
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

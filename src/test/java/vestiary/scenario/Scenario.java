@@ -1,0 +1,86 @@
+package vestiary.scenario;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.context.control.ActivateRequestContext;
+import java.time.ZoneId;
+import java.util.UUID;
+import vestiary.access.CurrentCluster;
+import vestiary.access.DefaultCluster;
+import vestiary.cluster.OpenCluster;
+import vestiary.exchange.ScenarioLists;
+
+/** What a test begins with: a cluster with nothing in it, or the invented one. */
+@ApplicationScoped
+public class Scenario {
+
+  /** The zone of every cluster that is opened here; its clocks change on other days than ours. */
+  public static final ZoneId ZONE = ZoneId.of("America/Chicago");
+
+  private final Copy copy;
+  private final DefaultCluster first;
+  private final CurrentCluster current;
+  private final OpenCluster open;
+  private final ScenarioLists lists;
+
+  Scenario(
+      Copy copy,
+      DefaultCluster first,
+      CurrentCluster current,
+      OpenCluster open,
+      ScenarioLists lists) {
+    this.copy = copy;
+    this.first = first;
+    this.current = current;
+    this.open = open;
+    this.lists = lists;
+  }
+
+  /**
+   * Forgets every row of every cluster and opens the default one anew, with the usual settings. It
+   * keeps its id, which the server has read already and never reads again.
+   */
+  public void empty() {
+    UUID id = first.id();
+    copy.forgetAllRows();
+    open(id);
+  }
+
+  /** Opens a second cluster, which no request sees unless it is told to. */
+  public UUID openAnother() {
+    UUID id = UUID.randomUUID();
+    open(id);
+    return id;
+  }
+
+  /** Makes the default cluster the invented one, with its fortnight from 30 November 2026. */
+  public void load() {
+    if (copy.isTaken()) {
+      copy.restore();
+      return;
+    }
+    empty();
+    within(first.id(), lists::bringIn);
+    copy.take();
+  }
+
+  /** All rows of all clusters as one text: equal texts, equal rows. */
+  public String rows() {
+    return copy.rows();
+  }
+
+  /** Does something in one transaction as a request of that cluster would. */
+  public void within(UUID cluster, Runnable work) {
+    AnotherRequest.run(() -> inRequest(cluster, work));
+  }
+
+  @ActivateRequestContext
+  void inRequest(UUID cluster, Runnable work) {
+    current.assign(cluster);
+    QuarkusTransaction.requiringNew().run(work);
+  }
+
+  private void open(UUID id) {
+    within(id, () -> open.open(id, ZONE));
+  }
+}
