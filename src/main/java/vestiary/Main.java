@@ -2,6 +2,7 @@ package vestiary;
 
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
+import org.jboss.logging.Logger;
 
 /**
  * Starts the server: on the database it is told to use, or else on the PostgreSQL that comes along,
@@ -32,7 +33,18 @@ public final class Main {
         System.exit(1);
       }
     }
-    Quarkus.run(arguments);
+    Quarkus.run(null, Main::end, arguments);
+  }
+
+  /** Ends the process, and with it the PostgreSQL that came along. */
+  private static void end(int code, Throwable fault) {
+    if (fault != null) {
+      WhyNotStarted.find(fault)
+          .ifPresentOrElse(
+              System.err::println,
+              () -> Logger.getLogger("vestiary").error("Vestiary did not start.", fault));
+    }
+    System.exit(code);
   }
 
   private static boolean hasDatabaseOfItsOwn() {

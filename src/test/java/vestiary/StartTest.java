@@ -1,0 +1,167 @@
+package vestiary;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import vestiary.browser.PackagedServer;
+
+/** Starting and ending the packaged program, as whoever runs it meets it. */
+class StartTest {
+
+  /**
+   * White in most weeks; in a fortnight without a white weekday the jubilee is in red or violet.
+   */
+  private static final Pattern TWO_SETS =
+      Pattern.compile("Three concelebrants need (\\w+); two \\1 sets are there");
+
+  /**
+   * PostgreSQL is told to stop before the server ends, and needs no longer than this to be gone.
+   */
+  private static final Duration A_MOMENT = Duration.ofSeconds(5);
+
+  @TempDir static Path demoFolder;
+
+  private static PackagedServer demo;
+
+  @BeforeAll
+  static void startForTheFirstTime() {
+    demo = PackagedServer.start(demoFolder);
+  }
+
+  @AfterAll
+  static void stop() {
+    demo.close();
+  }
+
+  @Test
+  void the_first_start_opens_the_demo_and_warns_of_two_sets_for_three_concelebrants() {
+    String week = demo.page("/week");
+
+    assertTrue(TWO_SETS.matcher(week).find(), week);
+  }
+
+  @Test
+  void what_is_saved_is_written_through_to_the_disk() throws SQLException {
+    assertEquals("on", ask(demo.databaseAddress(), "show fsync"));
+    assertEquals("on", ask(demo.databaseAddress(), "show full_page_writes"));
+    assertEquals("on", ask(demo.databaseAddress(), "show synchronous_commit"));
+  }
+
+  @Test
+  void a_second_start_on_the_same_folder_says_so_and_ends_while_the_first_goes_on() {
+    try (PackagedServer second =
+        PackagedServer.launch(demoFolder, PackagedServer.freePort(), Map.of())) {
+      int code = second.awaitEnd();
+
+      assertNotEquals(0, code);
+      assertTrue(second.said().contains("Vestiary is already running on the data in"));
+      assertTrue(second.said().contains(demoFolder.toString()));
+    }
+    assertTrue(demo.isRunning());
+    assertTrue(demo.page("/week").contains("Saint Anne"));
+  }
+
+  @Test
+  void a_server_that_was_killed_starts_again_with_what_was_entered(@TempDir Path folder) {
+    String entered;
+    ProcessHandle leftOver;
+    try (PackagedServer first = PackagedServer.start(folder)) {
+      entered = first.enter("/api/masses", massAtSaintMartin()).get("id").asText();
+      leftOver = first.findPostgres().orElseThrow();
+
+      first.kill();
+      assertTrue(leftOver.isAlive(), "the kill took PostgreSQL along; nothing is left to prove");
+    }
+
+    // then: the next start ends the PostgreSQL left over before it starts its own.
+    try (PackagedServer second = PackagedServer.start(folder)) {
+      assertEquals("sm", second.read("/api/masses/" + entered).get("church").asText());
+      assertFalse(leftOver.isAlive());
+      ProcessHandle postgres = second.findPostgres().orElseThrow();
+
+      second.stop();
+
+      assertTimeoutPreemptively(A_MOMENT, () -> postgres.onExit().get());
+    }
+  }
+
+  @Test
+  void an_empty_cluster_is_opened_for_whoever_wants_no_demo(@TempDir Path folder) {
+    try (PackagedServer server = PackagedServer.start(folder, "--demo=false")) {
+      assertEquals(0, server.read("/api/churches").size());
+      assertFalse(server.page("/week").contains("Saint Anne"));
+    }
+  }
+
+  @Test
+  void a_database_of_ones_own_is_used_and_no_folder_made(@TempDir Path place)
+      throws IOException, SQLException {
+    Path folder = place.resolve("data");
+    try (EmbeddedPostgres own = EmbeddedPostgres.start()) {
+      String address = own.getJdbcUrl("postgres", "postgres");
+      Map<String, String> environment =
+          Map.of(
+              "QUARKUS_DATASOURCE_JDBC_URL", address,
+              "QUARKUS_DATASOURCE_USERNAME", "postgres",
+              "QUARKUS_DATASOURCE_PASSWORD", "postgres");
+
+      try (PackagedServer server = PackagedServer.start(folder, environment, "--demo=true")) {
+        assertEquals(6, server.read("/api/churches").size());
+      }
+
+      assertEquals("6", ask(address, "select count(*) from church"));
+      assertFalse(Files.exists(folder));
+    }
+  }
+
+  @Test
+  void a_port_in_use_is_named_and_no_database_left_running(@TempDir Path folder)
+      throws IOException {
+    try (ServerSocket other = new ServerSocket(0);
+        PackagedServer server =
+            PackagedServer.launch(folder, other.getLocalPort(), Map.of(), "--demo=false")) {
+      int code = server.awaitEnd();
+
+      assertNotEquals(0, code);
+      assertTrue(
+          server.said().contains("Port %d is in use".formatted(other.getLocalPort())),
+          server.said());
+      assertTrue(server.said().contains("QUARKUS_HTTP_PORT"));
+      assertTrue(server.findPostgres().isEmpty());
+    }
+  }
+
+  private static Map<String, ?> massAtSaintMartin() {
+    return Map.of("church", "sm", "start", LocalDate.now().plusDays(3) + "T06:45", "minutes", 30);
+  }
+
+  private static String ask(String address, String question) throws SQLException {
+    try (Connection connection = DriverManager.getConnection(address);
+        Statement statement = connection.createStatement();
+        ResultSet answer = statement.executeQuery(question)) {
+      answer.next();
+      return answer.getString(1);
+    }
+  }
+}
