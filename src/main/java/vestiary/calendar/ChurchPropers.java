@@ -39,7 +39,8 @@ final class ChurchPropers {
     return Optional.of(solemnity.withYears(0, Integer.MAX_VALUE));
   }
 
-  private static boolean canBeTitle(Entry entry) {
+  /** No church is dedicated in honour of a Sunday or a weekday of the seasons. */
+  static boolean canBeTitle(Entry entry) {
     boolean isCelebration = entry.rank() != Rank.FERIA && entry.rank() != Rank.SUNDAY;
     return isCelebration && !entry.isSeparateMass() && !isEasterWeekday(entry);
   }

@@ -92,6 +92,11 @@ public final class LiturgicalCalendar {
     return church.find(celebrationId).map(Entry::celebration);
   }
 
+  /** Whether a church can have this celebration as its title; no Sunday, for one, is any's. */
+  public boolean canBeTitle(String celebrationId) {
+    return church.find(celebrationId).filter(ChurchPropers::canBeTitle).isPresent();
+  }
+
   /**
    * The Mass that is said at this hour when none was chosen: {@code ANTICIPATED} on an evening that
    * belongs to tomorrow, from Holy Thursday evening to the Vigil the Triduum's own liturgies,

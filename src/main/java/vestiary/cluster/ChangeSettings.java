@@ -110,7 +110,7 @@ public class ChangeSettings {
   /** A church's title may be a celebration that the calendar chosen anew does not have. */
   private static void fitTitular(ChurchRow church, CalendarSettings settings, Asked asked) {
     if (!church.titular.isEmpty()
-        && LiturgicalCalendar.of(settings, List.of()).find(church.titular).isEmpty()) {
+        && !LiturgicalCalendar.of(settings, List.of()).canBeTitle(church.titular)) {
       asked.fault(
           "calendar",
           "The calendar \"%s\" has no celebration \"%s\", the title of %s; change that church first."

@@ -160,10 +160,10 @@ public class SaveChurch {
     row.titularDay = null;
     if (!row.titular.isEmpty()) {
       LiturgicalCalendar calendar = calendars.plain(clusters.findById(current.id()).toCluster());
-      if (calendar.find(row.titular).isEmpty()) {
+      if (!calendar.canBeTitle(row.titular)) {
         asked.fault(
             "titular",
-            "titular \"%s\" is no celebration of this calendar; give a name, month, day and colour instead."
+            "titular \"%s\" is no celebration of this calendar that a church can be named for; give a name, month, day and colour instead."
                 .formatted(row.titular));
       }
     } else if (request.ownTitular() != null) {
