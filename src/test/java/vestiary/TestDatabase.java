@@ -44,10 +44,9 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
   @Override
   public Map<String, String> start() {
     Running running = open(System.getProperty("vestiary.test.database", "auto"));
-    server = running.server();
     System.out.printf("Tests run on %s.%n", running.what());
     return Map.of(
-        "quarkus.datasource.jdbc.url", throughProxy(running.url()),
+        "quarkus.datasource.jdbc.url", throughProxy(running),
         "quarkus.datasource.username", running.user(),
         "quarkus.datasource.password", running.password(),
         "vestiary.demo", "false");
@@ -60,7 +59,7 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
 
   @Override
   public void stop() {
-    way.cut();
+
     try {
       server.close();
     } catch (Exception e) {
@@ -68,12 +67,17 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
     }
   }
 
-  private String throughProxy(String url) {
-    Matcher address = ADDRESS.matcher(url);
+  private String throughProxy(Running running) {
+    Matcher address = ADDRESS.matcher(running.url());
     if (!address.find()) {
-      throw new IllegalStateException("no host and port in " + url);
+      throw new IllegalStateException("no host and port in " + running.url());
     }
     way = new CuttableProxy(address.group(1), Integer.parseInt(address.group(2)));
+    server =
+        () -> {
+          way.cut();
+          running.server().close();
+        };
     return address.replaceFirst("//localhost:" + way.port() + "/");
   }
 

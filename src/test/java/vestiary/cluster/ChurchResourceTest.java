@@ -223,7 +223,7 @@ class ChurchResourceTest {
                 "/api/churches",
                 with(MINIMAL, "titular", Map.of("month", 2, "day", 30, "colour", "blue"))),
         "titular.name",
-        "titular",
+        "titular.day",
         "titular.colour");
   }
 
