@@ -227,6 +227,34 @@ class ChurchResourceTest {
         "titular.colour");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "third-sunday-of-advent",
+        "ash-wednesday",
+        "easter-octave-monday",
+        "easter-vigil",
+        "chrism-mass",
+        "good-friday"
+      })
+  void no_church_is_named_for_a_sunday_or_a_weekday_of_the_seasons(String titular) {
+    refusing.unfit(() -> post("/api/churches", with(MINIMAL, "titular", titular)), "titular");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "trinity-sunday",
+        "corpus-christi-thursday",
+        "christ-the-king",
+        "nativity-of-the-lord"
+      })
+  void a_feast_that_moves_can_be_a_title(String titular) {
+    post("/api/churches", with(MINIMAL, "titular", titular)).then().statusCode(201);
+
+    get("/api/churches/st-anne/days?from=2026-01-01&to=2028-12-31").then().statusCode(200);
+  }
+
   @Test
   void latitude_and_longitude_go_together() {
     refusing.unfit(() -> post("/api/churches", with(MINIMAL, "latitude", 41.5)), "longitude");

@@ -3,6 +3,7 @@ package vestiary.cluster;
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static vestiary.scenario.Sending.get;
+import static vestiary.scenario.Sending.post;
 import static vestiary.scenario.Sending.put;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -98,6 +99,19 @@ class SettingsResourceTest {
         .statusCode(200)
         .body("epiphany", equalTo("sunday"))
         .body("ascension", equalTo("thursday"));
+  }
+
+  @Test
+  void a_calendar_without_the_title_of_a_church_is_refused() {
+    put("/api/settings", Map.of("calendar", "us")).then().statusCode(200);
+    post(
+            "/api/churches",
+            Map.of("slug", "ann", "name", "Saint Ann", "titular", "elizabeth-ann-seton"))
+        .then()
+        .statusCode(201);
+
+    refusing.unfit(() -> put("/api/settings", Map.of("calendar", "ireland")), "calendar");
+    get("/api/churches/ann/days?from=2027-01-04&to=2027-01-04").then().statusCode(200);
   }
 
   @ParameterizedTest

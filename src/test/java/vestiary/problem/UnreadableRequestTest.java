@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,6 +103,9 @@ class UnreadableRequestTest {
             "Expect: 100-continue");
 
     assertTrue(answer.startsWith("HTTP/1.1 413 "), answer);
+    assertTrue(
+        answer.toLowerCase(Locale.ROOT).contains("content-type: application/problem+json"), answer);
+    assertTrue(answer.contains("\"type\":\"/problems/unreadable-request\""), answer);
   }
 
   /** Sends what no proper client would, and reads until the server hangs up. */
