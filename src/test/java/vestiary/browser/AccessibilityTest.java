@@ -1,0 +1,177 @@
+package vestiary.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every page, on a desk's screen and on a phone's, in light and in dark, and the week on paper. */
+class AccessibilityTest {
+
+  private static final int DESK = 1440;
+
+  /** The width in CSS pixels of a common phone held upright. */
+  private static final int PHONE = 390;
+
+  /** A4 (ISO 216), 297 by 210 millimetres, in the points of PDF, 72 to the inch. */
+  private static final double A4_LONG = 841.9;
+
+  private static final double A4_SHORT = 595.3;
+
+  @TempDir static Path folder;
+
+  private static PackagedServer server;
+  private static OpenBrowser open;
+
+  record Sheet(String what, String address, int status) {
+    static Sheet of(String what, String address) {
+      return new Sheet(what, address, 200);
+    }
+
+    @Override
+    public String toString() {
+      return what;
+    }
+  }
+
+  /** One way of looking at pages. */
+  record Look(int width, ColorScheme scheme) {}
+
+  @BeforeAll
+  static void start() {
+    open = OpenBrowser.open();
+    server = PackagedServer.start(folder);
+  }
+
+  @AfterAll
+  static void stop() {
+    open.close();
+    server.close();
+  }
+
+  static Stream<Sheet> every_page() {
+    LocalDate nextWeek = LocalDate.now().plusWeeks(1);
+    String mass =
+        server
+            .read("/api/masses?from=%s&to=%s".formatted(nextWeek, nextWeek.plusDays(6)))
+            .get(0)
+            .get("id")
+            .asText();
+    return Stream.of(
+        Sheet.of("the week", "/week"),
+        Sheet.of("the week after", "/week/" + nextWeek),
+        Sheet.of("the day", "/day"),
+        Sheet.of("the clashes", "/clashes"),
+        Sheet.of("a clash", firstClash()),
+        Sheet.of("the vestments", "/vestments"),
+        Sheet.of("a new piece", "/vestments/new"),
+        Sheet.of("a piece", "/vestments/HT-W1-C"),
+        Sheet.of("a new Mass", "/masses/new?date=" + nextWeek),
+        Sheet.of("a Mass", "/masses/" + mass),
+        Sheet.of("the import", "/import"),
+        Sheet.of("the settings", "/settings"),
+        Sheet.of("a new church", "/churches/new"),
+        Sheet.of("a church", "/churches/sa"),
+        Sheet.of("the set-up", "/setup"),
+        new Sheet("a page that is not there", "/nowhere", 404));
+  }
+
+  @ParameterizedTest
+  @MethodSource("every_page")
+  void everybody_can_use_it(Sheet sheet) {
+    List<String> faults = new ArrayList<>();
+    for (int width : List.of(DESK, PHONE)) {
+      for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+        faults.addAll(faults(sheet, new Look(width, scheme)));
+      }
+    }
+
+    assertEquals(List.of(), faults);
+  }
+
+  @Test
+  void a_week_fits_one_sheet_of_a4_laid_across() {
+    try (BrowserContext context = open.browser().newContext()) {
+      Page page = context.newPage();
+      page.navigate(server.address("/week/" + LocalDate.now().plusWeeks(1)));
+
+      String pdf =
+          new String(
+              page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true)),
+              StandardCharsets.ISO_8859_1);
+
+      assertEquals(1, count("/Type\\s*/Page\\b", pdf));
+      Matcher size = Pattern.compile("/MediaBox\\s*\\[0 0 ([\\d.]+) ([\\d.]+)]").matcher(pdf);
+      assertTrue(size.find());
+      assertEquals(A4_LONG, Double.parseDouble(size.group(1)), 1);
+      assertEquals(A4_SHORT, Double.parseDouble(size.group(2)), 1);
+    }
+  }
+
+  private static List<String> faults(Sheet sheet, Look look) {
+    List<String> faults = new ArrayList<>();
+    try (BrowserContext context = open.browser().newContext(options(look))) {
+      Page page = context.newPage();
+      List<String> complaints = complaints(page, sheet);
+      Response response = page.navigate(server.address(sheet.address()));
+      if (response.status() != sheet.status()) {
+        faults.add("status " + response.status());
+      }
+      if ((int) page.evaluate("document.documentElement.scrollWidth") > look.width()) {
+        faults.add(look + ": wider than the screen");
+      }
+      List.copyOf(complaints).forEach(complaint -> faults.add(look + ": " + complaint));
+      Axe.violations(page).forEach(violation -> faults.add(look + ": " + violation));
+    }
+    return faults;
+  }
+
+  /** What the browser complains of while it loads, except the status that we look for ourselves. */
+  private static List<String> complaints(Page page, Sheet sheet) {
+    List<String> complaints = new ArrayList<>();
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error")
+              && !message.text().contains("status of " + sheet.status())) {
+            complaints.add(message.text());
+          }
+        });
+    page.onPageError(complaints::add);
+    return complaints;
+  }
+
+  private static Browser.NewContextOptions options(Look look) {
+    return new Browser.NewContextOptions()
+        .setViewportSize(look.width(), 900)
+        .setColorScheme(look.scheme());
+  }
+
+  private static String firstClash() {
+    Matcher link =
+        Pattern.compile("href=\"(/clashes/\\d[^\"]+)\"").matcher(server.page("/clashes"));
+    assertTrue(link.find());
+    return link.group(1);
+  }
+
+  private static int count(String pattern, String text) {
+    return (int) Pattern.compile(pattern).matcher(text).results().count();
+  }
+}
