@@ -138,6 +138,10 @@ public class SaveChurch {
           "slug \"%s\" must be of lower-case letters, digits and single hyphens, as in st-anne."
               .formatted(row.slug));
     }
+    if (row.slug.equals("new")) {
+      asked.fault(
+          "slug", "slug \"new\" is the address of the form for new churches; choose another.");
+    }
     row.name = asked.needed("name", request.name(), LONGEST_NAME);
     asked.text("parish", request.parish(), LONGEST_NAME);
     row.place = asked.text("place", request.place());

@@ -201,10 +201,26 @@ final class ShortageWords {
               + " more elsewhere in the cluster could be carried there.");
     }
     if (!shortage.exhausted().isEmpty()) {
-      more.add(
-          "No lawful substitute is left for all of them; another time, a loan or a visitor's own must mend it.");
+      more.add(exhausted());
     }
     return String.join(" ", more);
+  }
+
+  /** Why nothing lawful mends it: a chasuble may be left out, the stole that comes with it not. */
+  private String exhausted() {
+    String besides =
+        shortage.exhausted().stream()
+            .map(Need::kind)
+            .filter(kind -> kind != shortage.pieceKind())
+            .distinct()
+            .map(kind -> NOUNS.getOrDefault(kind, kind.id()) + "s")
+            .collect(Collectors.joining(" and "));
+    if (!besides.isEmpty()) {
+      return "There are too few %s as well, and nothing may stand in for those.".formatted(besides);
+    }
+    return steps().isEmpty()
+        ? "Nothing may stand in for it; another time, a loan or a visitor's own must mend it."
+        : "Not even what may stand in is there for all; another time, a loan or a visitor's own must mend it.";
   }
 
   private String lawful() {

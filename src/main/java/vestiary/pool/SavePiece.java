@@ -171,6 +171,10 @@ public class SavePiece {
           "code \"%s\" must be of letters, digits, hyphens, dots or underscores, as in HT-W1-C."
               .formatted(row.code));
     }
+    if (row.code.equalsIgnoreCase("new")) {
+      asked.fault(
+          "code", "code \"new\" is the address of the form for new pieces; choose another.");
+    }
     if (asked.needed("kind", request.kind(), LONGEST_CODE).isEmpty()) {
       row.kind = "";
     } else {
