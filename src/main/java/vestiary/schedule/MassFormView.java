@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.Optional;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
-import vestiary.cluster.Cluster;
+import vestiary.cluster.Policies;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.web.Choice;
 import vestiary.web.English;
+import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 
@@ -35,13 +36,22 @@ class MassFormView {
   }
 
   /** The form of a new Mass, with what was typed so far. */
-  MassForm ofNew(MassInput input, String problem) {
+  MassForm fresh(Entries input, String problem) {
     return form(
         input, "A new Mass", "/masses", "", "", problem, MassForm.Saved.NONE, weekOf(input), "");
   }
 
-  /** The form of a Mass that is entered. */
-  MassForm of(DatedMass mass, MassInput input, MassForm.Saved saved, String problem) {
+  /** The form of a Mass as it is stored. */
+  MassForm stored(DatedMass mass, MassForm.Saved saved) {
+    return of(mass, MassEntries.from(mass), saved, "");
+  }
+
+  /** The form of a Mass with what was typed over it. */
+  MassForm typed(DatedMass mass, Entries input, String problem) {
+    return of(mass, input, MassForm.Saved.NONE, problem);
+  }
+
+  private MassForm of(DatedMass mass, Entries input, MassForm.Saved saved, String problem) {
     String address = "/masses/" + mass.id().value();
     boolean cancelled = mass.chosen().cancelled();
     String title =
@@ -58,26 +68,25 @@ class MassFormView {
         List.of(
             new Link("The day", "/day/" + mass.date()),
             new Link("The week", "/week/" + mass.date())),
-        input.text("version").isEmpty()
-            ? String.valueOf(mass.chosen().version())
-            : input.text("version"));
+        input.text("version"));
   }
 
-  MassChoices choices(MassInput input) {
+  MassChoices choices(Entries input) {
     Optional<LocalDateTime> start = findStart(input);
     Optional<Church> church = cluster.findChurch(input.text("church"));
     if (start.isEmpty() || church.isEmpty()) {
       return OfferedChoices.unknown(input);
     }
     return new OfferedChoices(
-            (kind, leave) -> read.ruling(church.get(), start.get(), kind, input.votiveOf(), leave),
+            (kind, leave) ->
+                read.ruling(church.get(), start.get(), kind, input.text("votiveOf"), leave),
             input,
             cluster.cluster().language())
         .choices();
   }
 
   private MassForm form(
-      MassInput input,
+      Entries input,
       String title,
       String action,
       String cancelAction,
@@ -86,7 +95,7 @@ class MassFormView {
       MassForm.Saved saved,
       List<Link> turn,
       String version) {
-    Cluster here = cluster.cluster();
+    Policies policies = cluster.cluster().policies();
     return new MassForm(
         frames.of("week", action),
         title,
@@ -105,35 +114,32 @@ class MassFormView {
         people.all().stream().filter(p -> p.role().canCelebrate()).map(Person::name).toList(),
         input.field("concelebrants"),
         input.field("deacons"),
-        input.bringsPrincipal(),
+        input.isTicked("bringsPrincipal"),
         input.field("bringsConcelebrants"),
         input.field("setOutMinutes"),
         "Empty: the church's own minutes on Sundays and holy days, %d on weekdays, %d for a large liturgy"
-            .formatted(here.policies().weekdaySetOut(), here.policies().largeSetOut()),
+            .formatted(policies.weekdaySetOut(), policies.largeSetOut()),
         input.field("note"),
         true,
         input.field("intention"),
         version);
   }
 
-  private Choice churches(MassInput input) {
-    return new Choice(
+  private Choice churches(Entries input) {
+    return input.choice(
+        "church",
         cluster.churches().stream()
             .map(
                 c ->
-                    new Choice.Option(
-                        c.slug(),
-                        c.place().isEmpty() ? c.name() : c.name() + ", " + c.place(),
-                        c.slug().equals(input.text("church"))))
-            .toList(),
-        input.error("church"));
+                    Choice.Option.of(
+                        c.slug(), c.place().isEmpty() ? c.name() : c.name() + ", " + c.place())));
   }
 
-  private static List<Link> weekOf(MassInput input) {
+  private static List<Link> weekOf(Entries input) {
     return findDate(input).map(d -> List.of(new Link("The week", "/week/" + d))).orElse(List.of());
   }
 
-  private static Optional<LocalDateTime> findStart(MassInput input) {
+  private static Optional<LocalDateTime> findStart(Entries input) {
     try {
       return findDate(input).map(d -> d.atTime(LocalTime.parse(input.text("time"))));
     } catch (DateTimeException e) {
@@ -141,7 +147,7 @@ class MassFormView {
     }
   }
 
-  private static Optional<LocalDate> findDate(MassInput input) {
+  private static Optional<LocalDate> findDate(Entries input) {
     try {
       LocalDate date = LocalDate.parse(input.text("date"));
       boolean known =

@@ -12,19 +12,23 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriBuilder;
 import jakarta.ws.rs.core.UriInfo;
-import java.net.URI;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.problem.Asked;
+import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
-import vestiary.problem.Refused;
+import vestiary.web.Entries;
+import vestiary.web.PageAnswer;
 
 /** The form of a Mass: enter one, change it, cancel it, put it back. */
 @Path("/masses")
 @Produces(MediaType.TEXT_HTML)
 class MassPage {
+
+  /** Sent by the button that, without JavaScript, asks the calendar again. */
+  private static final String AGAIN = "again";
 
   private final ReadMasses read;
   private final SaveMass save;
@@ -49,14 +53,14 @@ class MassPage {
 
   @GET
   @Path("/new")
-  public TemplateInstance blank(@Context UriInfo uri) {
-    return Templates.mass(form.ofNew(MassInput.of(single(uri.getQueryParameters())), ""));
+  public TemplateInstance fresh(@Context UriInfo uri) {
+    return Templates.mass(form.fresh(Entries.of(uri.getQueryParameters()), ""));
   }
 
   @GET
   @Path("/form-choices")
   public TemplateInstance choices(@Context UriInfo uri) {
-    return Templates.choices(form.choices(MassInput.of(single(uri.getQueryParameters()))));
+    return Templates.choices(form.choices(Entries.of(uri.getQueryParameters())));
   }
 
   @GET
@@ -64,68 +68,68 @@ class MassPage {
   public TemplateInstance one(@RestPath String id, @QueryParam("saved") String saved) {
     DatedMass mass = read.get(id);
     MassForm.Saved told = saved == null ? MassForm.Saved.NONE : told(mass);
-    return Templates.mass(form.of(mass, MassInput.from(mass), told, ""));
+    return Templates.mass(form.stored(mass, told));
   }
 
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response enter(MultivaluedMap<String, String> typed) {
-    MassInput input = MassInput.of(single(typed));
-    if (typed.containsKey("again")) {
-      return page(200, form.ofNew(input, ""));
+  public Response enter(MultivaluedMap<String, String> sent) {
+    Entries typed = Entries.of(sent);
+    if (sent.containsKey(AGAIN)) {
+      return PageAnswer.of(200, Templates.mass(form.fresh(typed, "")));
     }
-    try {
-      return seeOther("/masses/%s?saved=yes".formatted(save.enter(request(input))));
-    } catch (Refused refused) {
-      Refusal refusal = refused.refusal();
-      return page(refusal.status(), form.ofNew(input.with(refusal.faults()), general(refusal)));
-    }
+    return FormAnswer.of(
+        () -> saved(save.enter(request(typed))),
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, MassEntries.NAMES);
+          return again(refusal, form.fresh(marked, problem(refusal, marked)));
+        });
   }
 
   @POST
   @Path("/{id}")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response change(@RestPath String id, MultivaluedMap<String, String> typed) {
-    MassInput input = MassInput.of(single(typed));
+  public Response change(@RestPath String id, MultivaluedMap<String, String> sent) {
+    Entries typed = Entries.of(sent);
     DatedMass before = read.get(id);
-    if (typed.containsKey("again")) {
-      return page(200, form.of(before, input, MassForm.Saved.NONE, ""));
+    if (sent.containsKey(AGAIN)) {
+      return PageAnswer.of(200, Templates.mass(form.typed(before, typed, "")));
     }
-    try {
-      save.change(id, request(input));
-      return seeOther("/masses/%s?saved=yes".formatted(id));
-    } catch (Refused refused) {
-      Refusal refusal = refused.refusal();
-      return page(
-          refusal.status(),
-          form.of(before, input.with(refusal.faults()), MassForm.Saved.NONE, general(refusal)));
-    }
+    return FormAnswer.of(
+        () -> {
+          save.change(id, request(typed));
+          return saved(id);
+        },
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, MassEntries.NAMES);
+          return again(refusal, form.typed(before, marked, problem(refusal, marked)));
+        });
   }
 
   @POST
   @Path("/{id}/cancellation")
   public Response cancel(@RestPath String id) {
     save.cancel(id);
-    return seeOther("/masses/" + id);
+    return PageAnswer.seeOther("/masses/" + id);
   }
 
   @POST
   @Path("/{id}/restoration")
   public Response restore(@RestPath String id) {
     save.restore(id);
-    return seeOther("/masses/%s?saved=yes".formatted(id));
+    return saved(id);
   }
 
   private MassForm.Saved told(DatedMass mass) {
-    var found = warnings.of(mass);
+    List<MassForm.Found> found = warnings.of(mass);
     return new MassForm.Saved(
         found.isEmpty() ? "Saved. Nothing stands in its way." : "Saved. Look at this:", found);
   }
 
   /** What was typed as a request; whoever typed two things wrong is told of both at once. */
-  private SaveMass.Request request(MassInput input) {
+  private SaveMass.Request request(Entries typed) {
     Asked asked = new Asked();
-    SaveMass.Request request = input.toRequest(asked);
+    SaveMass.Request request = MassEntries.request(typed, asked);
     if (asked.isFaulty()) {
       save.findFaults(request).forEach(f -> asked.fault(f.field(), f.sentence()));
     }
@@ -133,22 +137,16 @@ class MassPage {
     return request;
   }
 
-  /** What no field can be blamed for. */
-  private static String general(Refusal refusal) {
-    return refusal.faults().isEmpty() ? refusal.detail() : "";
+  private static String problem(Refusal refusal, Entries marked) {
+    return FormAnswer.problem(refusal, marked, MassEntries.FIELDS);
   }
 
-  private static Response page(int status, MassForm view) {
-    return Response.status(status).entity(Templates.mass(view)).build();
+  private static Response again(Refusal refusal, MassForm view) {
+    return PageAnswer.of(refusal.status(), Templates.mass(view));
   }
 
-  private static Response seeOther(String address) {
-    return Response.seeOther(URI.create(address)).build();
-  }
-
-  private static Map<String, String> single(MultivaluedMap<String, String> typed) {
-    Map<String, String> fields = new HashMap<>();
-    typed.forEach((name, values) -> fields.put(name, values.get(0)));
-    return fields;
+  private static Response saved(String id) {
+    return PageAnswer.seeOther(
+        UriBuilder.fromPath("/masses/{id}").queryParam("saved", "yes").build(id));
   }
 }

@@ -17,7 +17,7 @@ import vestiary.calendar.Verdict;
 import vestiary.web.Choice;
 import vestiary.web.ColourChoice;
 import vestiary.web.English;
-import vestiary.web.Field;
+import vestiary.web.Entries;
 import vestiary.web.Ribbon;
 
 /**
@@ -30,7 +30,7 @@ final class OfferedChoices {
   private static final Set<MassKind> BY_LEAVE = Set.of(MassKind.VOTIVE, MassKind.VARIOUS_NEEDS);
 
   private final BiFunction<String, Leave, MassRuling> rulings;
-  private final MassInput input;
+  private final Entries input;
   private final Locale locale;
 
   /**
@@ -38,19 +38,19 @@ final class OfferedChoices {
    *
    * @param rulings what the norms say there of a kind ("" lets the hour decide) and a leave
    */
-  OfferedChoices(BiFunction<String, Leave, MassRuling> rulings, MassInput input, Locale locale) {
+  OfferedChoices(BiFunction<String, Leave, MassRuling> rulings, Entries input, Locale locale) {
     this.rulings = rulings;
     this.input = input;
     this.locale = locale;
   }
 
   /** What can be offered before church, date and time are known. */
-  static MassChoices unknown(MassInput input) {
+  static MassChoices unknown(Entries input) {
     return new MassChoices(
         "Choose church, date and time; the calendar then says what is celebrated.",
         Choice.of(List.of(new Choice.Option("", "as the calendar says", true))),
         false,
-        Field.of(input.votiveOf()),
+        input.field("votiveOf"),
         false,
         Choice.of(List.of()),
         Choice.of(List.of()),
@@ -61,27 +61,27 @@ final class OfferedChoices {
   }
 
   MassChoices choices() {
-    Leave leave = Term.find(Leave.class, input.leave()).orElse(Leave.NONE);
-    MassRuling ruling = rulings.apply(input.mass(), leave);
-    MassOption option = ruling.find(input.celebration()).orElse(ruling.options().get(0));
+    Leave leave = Term.find(Leave.class, input.text("leave")).orElse(Leave.NONE);
+    MassRuling ruling = rulings.apply(input.text("mass"), leave);
+    MassOption option = ruling.find(input.text("celebration")).orElse(ruling.options().get(0));
     boolean needsLeave = BY_LEAVE.contains(ruling.kind());
     List<Colour> colours = option.colours();
     return new MassChoices(
         says(ruling, option),
         masses(),
         needsLeave,
-        Field.of(input.votiveOf()),
+        input.field("votiveOf"),
         needsLeave,
         leaves(leave),
         celebrations(ruling),
-        Term.find(Colour.class, input.colour()).filter(colours::contains).isEmpty(),
+        Term.find(Colour.class, input.text("colour")).filter(colours::contains).isEmpty(),
         "as the calendar says: " + colours.get(0).id(),
         new ColourChoice(
             colours.stream()
                 .map(
                     c ->
                         new ColourChoice.Option(
-                            new Ribbon(c, c.id()), c.id().equals(input.colour())))
+                            new Ribbon(c, c.id()), c.id().equals(input.text("colour"))))
                 .toList(),
             input.error("colour")),
         notPermitted());
@@ -101,9 +101,9 @@ final class OfferedChoices {
     MassKind usual = rulings.apply("", Leave.NONE).kind();
     options.add(
         new Choice.Option(
-            "", "As the hour says: " + MassKindWords.of(usual), input.mass().isEmpty()));
+            "", "As the hour says: " + MassKindWords.of(usual), input.text("mass").isEmpty()));
     for (MassKind kind : MassKind.values()) {
-      boolean chosen = kind.id().equals(input.mass());
+      boolean chosen = kind.id().equals(input.text("mass"));
       if (chosen || isPermittedBySomeLeave(kind)) {
         options.add(new Choice.Option(kind.id(), MassKindWords.of(kind), chosen));
       }
@@ -129,12 +129,15 @@ final class OfferedChoices {
     List<Choice.Option> options = new ArrayList<>();
     String kept = ruling.options().get(0).celebration().name().in(locale);
     options.add(
-        new Choice.Option("", "As the calendar says: " + kept, input.celebration().isEmpty()));
+        new Choice.Option(
+            "", "As the calendar says: " + kept, input.text("celebration").isEmpty()));
     ruling.options().stream()
         .skip(1)
         .map(o -> o.celebration())
         .map(
-            c -> new Choice.Option(c.id(), c.name().in(locale), c.id().equals(input.celebration())))
+            c ->
+                new Choice.Option(
+                    c.id(), c.name().in(locale), c.id().equals(input.text("celebration"))))
         .forEach(options::add);
     return new Choice(options, input.error("celebration"));
   }
