@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import vestiary.calendar.Term;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.vesting.Brings;
@@ -18,6 +19,25 @@ import vestiary.web.Field;
  * and beside it what is wrong.
  */
 record MassInput(Map<String, String> fields, Map<String, String> errors) {
+
+  /** Fields that the form has whatever the calendar offers. */
+  static final List<String> FIELDS =
+      List.of(
+          "church",
+          "date",
+          "time",
+          "minutes",
+          "mass",
+          "celebrant",
+          "concelebrants",
+          "deacons",
+          "bringsConcelebrants",
+          "setOutMinutes",
+          "note",
+          "intention");
+
+  /** What those bring who bring their own, as far as the form asks. */
+  private static final List<String> OWN = List.of(PieceKind.CHASUBLE.id(), PieceKind.STOLE.id());
 
   MassInput {
     fields = Map.copyOf(fields);
@@ -60,7 +80,7 @@ record MassInput(Map<String, String> fields, Map<String, String> errors) {
         faults.stream()
             .collect(
                 Collectors.toMap(
-                    f -> fieldOf(f.field()), FieldFault::sentence, (a, b) -> a + " " + b)));
+                    f -> fieldOf(f.field()), FieldFault::besideField, (a, b) -> a + " " + b)));
   }
 
   String text(String field) {
@@ -99,8 +119,12 @@ record MassInput(Map<String, String> fields, Map<String, String> errors) {
     return text("bringsPrincipal").equals("true");
   }
 
-  /** The request that the API would send; numbers that are none are noted as faults. */
-  SaveMass.Request toRequest(Asked asked) {
+  /**
+   * The request that the API would send; numbers that are none are noted as faults.
+   *
+   * @param before what is brought already; what the form does not ask stays as it was
+   */
+  SaveMass.Request toRequest(List<Brings> before, Asked asked) {
     String version = text("version");
     return new SaveMass.Request(
         text("church"),
@@ -114,7 +138,7 @@ record MassInput(Map<String, String> fields, Map<String, String> errors) {
         text("celebrant"),
         asked.number("concelebrants", text("concelebrants")),
         asked.number("deacons", text("deacons")),
-        brings(asked),
+        brings(before, asked),
         asked.number("setOutMinutes", text("setOutMinutes")),
         text("note"),
         text("intention"),
@@ -127,17 +151,34 @@ record MassInput(Map<String, String> fields, Map<String, String> errors) {
         : text("date").strip() + "T" + text("time").strip();
   }
 
-  private List<BringsValue> brings(Asked asked) {
-    List<String> own = List.of(PieceKind.CHASUBLE.id(), PieceKind.STOLE.id());
+  private List<BringsValue> brings(List<Brings> before, Asked asked) {
+    Integer typed = asked.number("bringsConcelebrants", text("bringsConcelebrants"));
+    int concelebrants = typed == null ? 0 : typed;
     List<BringsValue> brings = new ArrayList<>();
-    if (bringsPrincipal()) {
-      brings.add(new BringsValue(Role.PRINCIPAL.id(), 1, own));
-    }
-    Integer concelebrants = asked.number("bringsConcelebrants", text("bringsConcelebrants"));
-    if (concelebrants != null && concelebrants != 0) {
-      brings.add(new BringsValue(Role.CONCELEBRANT.id(), concelebrants, own));
-    }
+    brings.addAll(own(Role.PRINCIPAL, bringsPrincipal() ? 1 : 0, before));
+    brings.addAll(own(Role.CONCELEBRANT, concelebrants, before));
+    before.stream()
+        .filter(b -> b.role() != Role.PRINCIPAL && b.role() != Role.CONCELEBRANT)
+        .map(MassInput::value)
+        .forEach(brings::add);
     return brings;
+  }
+
+  private static List<BringsValue> own(Role role, int count, List<Brings> before) {
+    List<Brings> known = before.stream().filter(b -> b.role() == role).toList();
+    if (count == 0) {
+      return List.of();
+    }
+    return known.stream().mapToInt(Brings::count).sum() == count
+        ? known.stream().map(MassInput::value).toList()
+        : List.of(new BringsValue(role.id(), count, OWN));
+  }
+
+  private static BringsValue value(Brings brings) {
+    return new BringsValue(
+        brings.role().id(),
+        brings.count(),
+        brings.kinds().stream().map(Term::id).sorted().toList());
   }
 
   private static int bringing(DatedMass mass, Role role) {

@@ -15,11 +15,15 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.net.URI;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.problem.Asked;
+import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.vesting.Brings;
+import vestiary.web.Entries;
 
 /** The form of a Mass: enter one, change it, cancel it, put it back. */
 @Path("/masses")
@@ -75,10 +79,11 @@ class MassPage {
       return page(200, form.ofNew(input, ""));
     }
     try {
-      return seeOther("/masses/%s?saved=yes".formatted(save.enter(request(input))));
+      return seeOther("/masses/%s?saved=yes".formatted(save.enter(request(input, List.of()))));
     } catch (Refused refused) {
       Refusal refusal = refused.refusal();
-      return page(refusal.status(), form.ofNew(input.with(refusal.faults()), general(refusal)));
+      MassInput marked = input.with(refusal.faults());
+      return page(refusal.status(), form.ofNew(marked, problem(refusal, marked)));
     }
   }
 
@@ -92,13 +97,13 @@ class MassPage {
       return page(200, form.of(before, input, MassForm.Saved.NONE, ""));
     }
     try {
-      save.change(id, request(input));
+      save.change(id, request(input, before.brings()));
       return seeOther("/masses/%s?saved=yes".formatted(id));
     } catch (Refused refused) {
       Refusal refusal = refused.refusal();
+      MassInput marked = input.with(refusal.faults());
       return page(
-          refusal.status(),
-          form.of(before, input.with(refusal.faults()), MassForm.Saved.NONE, general(refusal)));
+          refusal.status(), form.of(before, marked, MassForm.Saved.NONE, problem(refusal, marked)));
     }
   }
 
@@ -123,9 +128,9 @@ class MassPage {
   }
 
   /** What was typed as a request; whoever typed two things wrong is told of both at once. */
-  private SaveMass.Request request(MassInput input) {
+  private SaveMass.Request request(MassInput input, List<Brings> before) {
     Asked asked = new Asked();
-    SaveMass.Request request = input.toRequest(asked);
+    SaveMass.Request request = input.toRequest(before, asked);
     if (asked.isFaulty()) {
       save.findFaults(request).forEach(f -> asked.fault(f.field(), f.sentence()));
     }
@@ -133,9 +138,9 @@ class MassPage {
     return request;
   }
 
-  /** What no field can be blamed for. */
-  private static String general(Refusal refusal) {
-    return refusal.faults().isEmpty() ? refusal.detail() : "";
+  private static String problem(Refusal refusal, MassInput marked) {
+    return FormAnswer.problem(
+        refusal, Entries.empty().withErrors(marked.errors()), MassInput.FIELDS);
   }
 
   private static Response page(int status, MassForm view) {
