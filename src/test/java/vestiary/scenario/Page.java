@@ -77,12 +77,16 @@ public final class Page {
 
   /** This sentence stands at that field, and the field says so to those who hear the page. */
   public Page faults(String field, String sentence) {
-    String error = plain(first("(?s)<p class=\"error\" id=\"" + field + "-error\">(.*?)</p>"));
-    assertEquals(sentence, error);
+    assertEquals(sentence, error(field));
     assertTrue(
         first("<(?:input|select|textarea) id=\"" + field + "\"([^>]*)>")
             .contains("aria-invalid=\"true\""));
     return this;
+  }
+
+  /** What is said beside that field to be wrong with it. */
+  public String error(String field) {
+    return plain(first("(?s)<p class=\"error\" id=\"" + field + "-error\">(.*?)</p>"));
   }
 
   /** Every one of these values stands in its field, and none of them as tags of the page. */
@@ -127,6 +131,11 @@ public final class Page {
   /** The first address in the page that has this form. */
   public String address(String pattern) {
     return first("href=\"(" + pattern + ")\"");
+  }
+
+  /** The first form in the page whose address has this form. */
+  public String action(String pattern) {
+    return first("action=\"(" + pattern + ")\"");
   }
 
   /** What somebody reads; the whole answer where it is no page. */
