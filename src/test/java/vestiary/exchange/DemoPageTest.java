@@ -29,7 +29,7 @@ class DemoPageTest {
     refusing
         .unchanged(() -> Browsing.press(MOVE))
         .is(404)
-        .says("There is no demo &quot;Wenlow Valley&quot;.");
+        .says("There is no demo \"Wenlow Valley\".");
   }
 
   @Test

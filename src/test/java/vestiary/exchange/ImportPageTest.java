@@ -76,8 +76,8 @@ class ImportPageTest {
         .says(
             "Nothing was brought in: one line is not understood.",
             "one line understood",
-            "3 to &quot;&lt;script&gt;&quot; cannot stand here.",
-            "ht,&lt;script&gt;,14");
+            "3 to \"<script>\" cannot stand here.",
+            "ht,<script>,14");
     refusing
         .unchanged(() -> upload("journeys", "true", file))
         .is(200)

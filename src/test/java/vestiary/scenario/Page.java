@@ -60,12 +60,16 @@ public final class Page {
   }
 
   public Page says(String... sentences) {
-    RenderedPage.from(html).says(sentences);
+    for (String sentence : sentences) {
+      assertTrue(words().contains(sentence), () -> "\"" + sentence + "\" not in: " + words());
+    }
     return this;
   }
 
   public Page keepsSilentOn(String... sentences) {
-    RenderedPage.from(html).keepsSilentOn(sentences);
+    for (String sentence : sentences) {
+      assertFalse(words().contains(sentence), () -> "\"" + sentence + "\" in: " + words());
+    }
     return this;
   }
 
@@ -128,9 +132,19 @@ public final class Page {
     return filled;
   }
 
-  /** The first address in the page that has this form. */
-  public String address(String pattern) {
-    return first("href=\"(" + pattern + ")\"");
+  /** The different addresses of this form that the page links to, in order. */
+  public List<String> addresses(String pattern) {
+    return Pattern.compile("href=\"(" + pattern + ")\"")
+        .matcher(html)
+        .results()
+        .map(r -> r.group(1))
+        .distinct()
+        .toList();
+  }
+
+  /** The page as it was sent. */
+  public String html() {
+    return html;
   }
 
   /** The first form in the page whose address has this form. */
@@ -140,7 +154,7 @@ public final class Page {
 
   /** What somebody reads; the whole answer where it is no page. */
   public String words() {
-    return RenderedPage.from(html).words();
+    return unescaped(RenderedPage.from(html).words());
   }
 
   private String first(String pattern) {

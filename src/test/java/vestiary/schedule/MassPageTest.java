@@ -144,7 +144,7 @@ class MassPageTest {
     refusing
         .unchanged(() -> send("/masses", form))
         .is(400)
-        .says("john-damascene&quot; cannot be chosen for this Mass");
+        .says("john-damascene\" cannot be chosen for this Mass");
   }
 
   @Test
@@ -153,7 +153,7 @@ class MassPageTest {
         page(NEW).form("/masses", Map.of("time", "12:10", "minutes", "45"));
     form.put("colour", List.of("blue"));
 
-    refusing.unchanged(() -> send("/masses", form)).is(400).says("blue&quot; is not known");
+    refusing.unchanged(() -> send("/masses", form)).is(400).says("blue\" is not known");
   }
 
   @Test
