@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import vestiary.cluster.OneByOne;
 import vestiary.problem.FieldFault;
 
 /**
@@ -18,9 +19,11 @@ import vestiary.problem.FieldFault;
 class ImportCsv {
 
   private final LineKeeper keeper;
+  private final OneByOne turns;
 
-  ImportCsv(LineKeeper keeper) {
+  ImportCsv(LineKeeper keeper, OneByOne turns) {
     this.keeper = keeper;
+    this.turns = turns;
   }
 
   /**
@@ -41,6 +44,9 @@ class ImportCsv {
    */
   @Transactional
   Outcome bringIn(ImportWhat what, byte[] file, DateWords dates, boolean dryRun) {
+    if (!dryRun) {
+      turns.waitForTurn();
+    }
     return switch (what) {
       case CLUSTER ->
           run(
@@ -102,7 +108,7 @@ class ImportCsv {
     int good = 0;
     for (T line : reading.lines()) {
       List<FieldFault> found = faults.apply(line);
-      found.forEach(f -> bad.add(new BadLine(number.applyAsInt(line), f.field(), f.sentence())));
+      found.forEach(f -> bad.add(badLine(number.applyAsInt(line), f, what)));
       good += found.isEmpty() ? 1 : 0;
       if (bad.size() > CsvTable.MOST_FAULTS) {
         break;
@@ -114,5 +120,9 @@ class ImportCsv {
       reading.lines().forEach(keep);
     }
     return new Outcome(what, good, bad, reading.unknownColumns(), done);
+  }
+
+  private static BadLine badLine(int number, FieldFault fault, ImportWhat what) {
+    return new BadLine(number, FieldColumns.columnOf(fault.field(), what), fault.sentence());
   }
 }

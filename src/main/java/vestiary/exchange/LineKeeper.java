@@ -92,7 +92,7 @@ class LineKeeper {
   }
 
   void keep(PatternLine line) {
-    patterns.enter(request(line));
+    patterns.enterOrChange(request(line));
   }
 
   List<FieldFault> faults(MassLine line) {

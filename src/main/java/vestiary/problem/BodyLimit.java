@@ -72,7 +72,8 @@ class BodyLimit {
         .end(
             isPage
                 ? sheets.render(refusal(), request.method().name(), request.path())
-                : document(request.path()));
+                : document(request.path()))
+        .onComplete(told -> request.connection().close());
   }
 
   private String document(String path) {

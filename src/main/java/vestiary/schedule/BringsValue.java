@@ -11,6 +11,13 @@ import vestiary.vesting.Role;
 /** Who brings vestments of his own, in words, as the API and the row have it. */
 public record BringsValue(String role, Integer count, List<String> kinds) {
 
+  static BringsValue from(Brings brings) {
+    return new BringsValue(
+        brings.role().id(),
+        brings.count(),
+        brings.kinds().stream().map(Term::id).sorted().toList());
+  }
+
   Brings toBrings() {
     Set<PieceKind> pieces =
         kinds.stream()

@@ -7,7 +7,6 @@ import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import vestiary.calendar.Term;
 import vestiary.people.Person;
-import vestiary.vesting.Brings;
 
 /**
  * A Mass as the API writes it. What was not chosen follows from the calendar and is answered, too;
@@ -53,7 +52,7 @@ record MassBody(
         mass.findCelebrant().map(Person::slug).orElse(null),
         mass.concelebrants(),
         mass.deacons(),
-        mass.brings().stream().map(MassBody::value).toList(),
+        mass.brings().stream().map(BringsValue::from).toList(),
         chosen.setOutMinutes() < 0 ? null : chosen.setOutMinutes(),
         given(chosen.note()),
         given(chosen.intention()),
@@ -116,13 +115,6 @@ record MassBody(
       names.add("colour");
     }
     return names;
-  }
-
-  private static BringsValue value(Brings brings) {
-    return new BringsValue(
-        brings.role().id(),
-        brings.count(),
-        brings.kinds().stream().map(Term::id).sorted().toList());
   }
 
   private static String given(String text) {

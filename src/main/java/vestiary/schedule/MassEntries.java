@@ -25,9 +25,6 @@ final class MassEntries {
           "time",
           "minutes",
           "mass",
-          "celebration",
-          "colour",
-          "votiveOf",
           "celebrant",
           "concelebrants",
           "deacons",
@@ -68,8 +65,12 @@ final class MassEntries {
         .with("version", String.valueOf(chosen.version()));
   }
 
-  /** The request that the API would send; numbers that are none are noted as faults. */
-  static SaveMass.Request request(Entries typed, Asked asked) {
+  /**
+   * The request that the API would send; numbers that are none are noted as faults.
+   *
+   * @param before what is brought already; what the form does not ask, such as a mitre, stays
+   */
+  static SaveMass.Request request(Entries typed, List<Brings> before, Asked asked) {
     return new SaveMass.Request(
         typed.text("church"),
         start(typed),
@@ -82,7 +83,7 @@ final class MassEntries {
         typed.text("celebrant"),
         asked.number("concelebrants", typed.text("concelebrants")),
         asked.number("deacons", typed.text("deacons")),
-        brings(typed, asked),
+        brings(typed, before, asked),
         asked.number("setOutMinutes", typed.text("setOutMinutes")),
         typed.text("note"),
         typed.text("intention"),
@@ -95,16 +96,26 @@ final class MassEntries {
     return date.isEmpty() || time.isEmpty() ? "" : date + "T" + time;
   }
 
-  private static List<BringsValue> brings(Entries typed, Asked asked) {
-    List<BringsValue> brings = new ArrayList<>();
-    if (typed.isTicked("bringsPrincipal")) {
-      brings.add(new BringsValue(Role.PRINCIPAL.id(), 1, HIS_OWN));
-    }
+  private static List<BringsValue> brings(Entries typed, List<Brings> before, Asked asked) {
     Integer others = asked.number("bringsConcelebrants", typed.text("bringsConcelebrants"));
-    if (others != null && others != 0) {
-      brings.add(new BringsValue(Role.CONCELEBRANT.id(), others, HIS_OWN));
-    }
+    List<BringsValue> brings = new ArrayList<>();
+    brings.addAll(own(Role.PRINCIPAL, typed.isTicked("bringsPrincipal") ? 1 : 0, before));
+    brings.addAll(own(Role.CONCELEBRANT, others == null ? 0 : others, before));
+    before.stream()
+        .filter(b -> b.role() != Role.PRINCIPAL && b.role() != Role.CONCELEBRANT)
+        .map(BringsValue::from)
+        .forEach(brings::add);
     return brings;
+  }
+
+  private static List<BringsValue> own(Role role, int count, List<Brings> before) {
+    if (count == 0) {
+      return List.of();
+    }
+    List<Brings> known = before.stream().filter(b -> b.role() == role).toList();
+    return known.stream().mapToInt(Brings::count).sum() == count
+        ? known.stream().map(BringsValue::from).toList()
+        : List.of(new BringsValue(role.id(), count, HIS_OWN));
   }
 
   private static int bringing(DatedMass mass, Role role) {

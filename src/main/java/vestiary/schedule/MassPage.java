@@ -19,6 +19,7 @@ import org.jboss.resteasy.reactive.RestPath;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
+import vestiary.vesting.Brings;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
 
@@ -79,7 +80,7 @@ class MassPage {
       return PageAnswer.of(200, Templates.mass(form.fresh(typed, "")));
     }
     return FormAnswer.of(
-        () -> saved(save.enter(request(typed))),
+        () -> saved(save.enter(request(typed, List.of()))),
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, MassEntries.NAMES);
           return again(refusal, form.fresh(marked, problem(refusal, marked)));
@@ -97,7 +98,7 @@ class MassPage {
     }
     return FormAnswer.of(
         () -> {
-          save.change(id, request(typed));
+          save.change(id, request(typed, before.brings()));
           return saved(id);
         },
         refusal -> {
@@ -127,9 +128,9 @@ class MassPage {
   }
 
   /** What was typed as a request; whoever typed two things wrong is told of both at once. */
-  private SaveMass.Request request(Entries typed) {
+  private SaveMass.Request request(Entries typed, List<Brings> before) {
     Asked asked = new Asked();
-    SaveMass.Request request = MassEntries.request(typed, asked);
+    SaveMass.Request request = MassEntries.request(typed, before, asked);
     if (asked.isFaulty()) {
       save.findFaults(request).forEach(f -> asked.fault(f.field(), f.sentence()));
     }

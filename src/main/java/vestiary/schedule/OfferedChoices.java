@@ -122,7 +122,7 @@ final class OfferedChoices {
     for (Leave leave : Leave.values()) {
       options.add(new Choice.Option(leave.id(), words.get(leave.ordinal()), leave == chosen));
     }
-    return Choice.of(options);
+    return new Choice(options, input.error("leave"));
   }
 
   private Choice celebrations(MassRuling ruling) {

@@ -45,13 +45,18 @@ class PatternRow {
     mass.patternId = id;
     mass.patternDate = date;
     mass.starts = start(date, zone);
+    yieldTo(mass);
+    return mass;
+  }
+
+  /** Gives a Mass of this pattern what the pattern says of every one. */
+  void yieldTo(MassRow mass) {
     mass.minutes = minutes;
     mass.kind = kind;
     mass.celebrantId = celebrantId;
     mass.concelebrants = concelebrants;
     mass.deacons = deacons;
     mass.note = note;
-    return mass;
   }
 
   private Instant start(LocalDate date, ZoneId zone) {

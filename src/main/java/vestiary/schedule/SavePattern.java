@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import vestiary.calendar.MassKind;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
@@ -88,24 +89,41 @@ public class SavePattern {
     Asked asked = new Asked();
     fill(row, request, asked);
     asked.refuseIfFaulty();
-    Optional<PatternRow> same =
-        patterns
-            .find(
-                "churchId = ?1 and rrule = ?2 and starts = ?3 and at = ?4",
-                row.churchId,
-                row.rrule,
-                row.starts,
-                row.at)
-            .firstResultOptional();
+    Optional<PatternRow> same = findSame(row);
     if (same.isPresent()) {
       return same.get().id.toString();
     }
-    String celebrant = asked.text("celebrant", request.celebrant());
-    row.celebrantId = celebrant.isEmpty() ? null : people.called(celebrant).id();
+    row.celebrantId = celebrant(request, asked);
     patterns.persist(row);
     unfold.unfold(row);
     patterns.flush();
     return row.id.toString();
+  }
+
+  /**
+   * Enters the pattern, or changes the one with the same church, rule, first date and time; so a
+   * list can be sent twice. A change reaches those of its Masses that are still to come and that
+   * nobody touched.
+   *
+   * @throws Refused if a field is unfit
+   */
+  @Transactional
+  public void enterOrChange(Request request) {
+    Asked asked = new Asked();
+    PatternRow given = new PatternRow();
+    fill(given, request, asked);
+    asked.refuseIfFaulty();
+    Optional<PatternRow> same = findSame(given);
+    if (same.isEmpty()) {
+      enter(request);
+      return;
+    }
+    PatternRow row = same.get();
+    fill(row, request, asked);
+    row.celebrantId = celebrant(request, asked);
+    masses
+        .list("patternId = ?1 and not touched and starts >= ?2", row.id, clock.instant())
+        .forEach(row::yieldTo);
   }
 
   /**
@@ -123,6 +141,22 @@ public class SavePattern {
     masses.delete("patternId = ?1 and not touched and starts >= ?2", row.id, clock.instant());
     masses.update("patternId = null, patternDate = null where patternId = ?1", row.id);
     patterns.delete(row);
+  }
+
+  private Optional<PatternRow> findSame(PatternRow row) {
+    return patterns
+        .find(
+            "churchId = ?1 and rrule = ?2 and starts = ?3 and at = ?4",
+            row.churchId,
+            row.rrule,
+            row.starts,
+            row.at)
+        .firstResultOptional();
+  }
+
+  private UUID celebrant(Request request, Asked asked) {
+    String celebrant = asked.text("celebrant", request.celebrant());
+    return celebrant.isEmpty() ? null : people.called(celebrant).id();
   }
 
   private void fill(PatternRow row, Request request, Asked asked) {

@@ -105,7 +105,7 @@ class UnreadableRequestTest {
     assertTrue(answer.startsWith("HTTP/1.1 413 "), answer);
     assertTrue(
         answer.toLowerCase(Locale.ROOT).contains("content-type: application/problem+json"), answer);
-    assertTrue(answer.contains("\"type\":\"/problems/unreadable-request\""), answer);
+    assertTrue(answer.contains("\"type\":\"/problems/too-large\""), answer);
   }
 
   /** Sends what no proper client would, and reads until the server hangs up. */

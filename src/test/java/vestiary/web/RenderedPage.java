@@ -49,6 +49,11 @@ public final class RenderedPage {
     return new RenderedPage(html);
   }
 
+  /** A page that the server sent. */
+  public static RenderedPage from(String html) {
+    return new RenderedPage(html);
+  }
+
   /** A part of a page, rendered alone. */
   public static String fragment(String template, Map<String, Object> data) {
     return ENGINE.getTemplate(template).render(data);
