@@ -117,9 +117,21 @@ class PlanningPagesTest {
   @Test
   void the_day_before_says_that_its_evening_belongs_to_the_solemnity() {
     // UNLY 3 and 11: solemnities begin with first vespers of the day before.
-    page("/day/2026-12-07")
-        .isHeaded("Memorial: Saint Ambrose, Bishop and Doctor of the Church")
-        .says("in the evening The Immaculate Conception of the Blessed Virgin Mary begins");
+    Page eve =
+        page("/day/2026-12-07")
+            .isHeaded("Memorial: Saint Ambrose, Bishop and Doctor of the Church")
+            .says("in the evening The Immaculate Conception of the Blessed Virgin Mary begins");
+
+    Map<String, Object> anticipated = Asking.mass("ht", "2026-12-07T18:00");
+    eve.links("/masses/" + anticipated.get("id"));
+    assertEquals("immaculate-conception", anticipated.get("celebration"));
+    page("/masses/" + anticipated.get("id"))
+        .says("White, for the Blessed Virgin Mary (GIRM 346 a).");
+  }
+
+  @Test
+  void the_week_marks_the_holy_day_and_the_evening_before_it() {
+    page("/week/2026-12-07").says("holy day of obligation", "evening:");
   }
 
   @ParameterizedTest
