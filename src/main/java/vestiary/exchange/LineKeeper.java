@@ -4,11 +4,13 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import vestiary.cluster.ChangeSettings;
 import vestiary.cluster.SaveChurch;
 import vestiary.cluster.SetJourney;
+import vestiary.people.FindPeople;
 import vestiary.people.SavePerson;
 import vestiary.pool.PutInCare;
 import vestiary.pool.SavePiece;
@@ -31,6 +33,7 @@ class LineKeeper {
   private final SaveChurch churches;
   private final SetJourney journeys;
   private final SavePerson people;
+  private final FindPeople known;
   private final SavePattern patterns;
   private final SaveMass masses;
   private final SavePiece pieces;
@@ -41,6 +44,7 @@ class LineKeeper {
       SaveChurch churches,
       SetJourney journeys,
       SavePerson people,
+      FindPeople known,
       SavePattern patterns,
       SaveMass masses,
       SavePiece pieces,
@@ -49,6 +53,7 @@ class LineKeeper {
     this.churches = churches;
     this.journeys = journeys;
     this.people = people;
+    this.known = known;
     this.patterns = patterns;
     this.masses = masses;
     this.pieces = pieces;
@@ -88,7 +93,7 @@ class LineKeeper {
   }
 
   List<FieldFault> faults(PatternLine line) {
-    return patterns.findFaults(request(line));
+    return withCelebrant(line.celebrant(), patterns.findFaults(request(line)));
   }
 
   void keep(PatternLine line) {
@@ -96,11 +101,25 @@ class LineKeeper {
   }
 
   List<FieldFault> faults(MassLine line) {
-    return masses.findFaults(request(line));
+    return withCelebrant(line.celebrant(), masses.findFaults(request(line)));
   }
 
   void keep(MassLine line) {
     masses.enterOrChange(request(line), line.replaces());
+  }
+
+  /** In a list a name that nobody bears is a slip of the pen; at a form it is a visitor. */
+  private List<FieldFault> withCelebrant(String celebrant, List<FieldFault> faults) {
+    if (celebrant.isEmpty() || known.findCalled(celebrant).isPresent()) {
+      return faults;
+    }
+    List<FieldFault> all = new ArrayList<>(faults);
+    all.add(
+        new FieldFault(
+            "celebrant",
+            "celebrant \"%s\" is nobody in this cluster; bring in the list of people first."
+                .formatted(celebrant)));
+    return all;
   }
 
   List<FieldFault> faults(PieceLine line) {

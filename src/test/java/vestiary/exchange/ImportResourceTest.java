@@ -221,6 +221,8 @@ class ImportResourceTest {
     "masses,    'church,date,time,minutes',              'nowhere,2026-12-08,18:30,60',      church",
     "masses,    'church,date,time,minutes,celebration',  'ht,2026-12-08,18:30,60,ascension', celebration",
     "masses,    'church,date,time,minutes',              'ht,2027-03-14,02:30,60',           time",
+    "masses,    'church,date,time,minutes,celebrant',    'ht,2026-12-08,18:30,60,ambros',    celebrant",
+    "patterns,  'church,rrule,starts,time,minutes,celebrant', 'ht,FREQ=DAILY,2026-12-08,08:00,30,ambros', celebrant",
     "patterns,  'church,rrule,starts,time,minutes',      'nowhere,FREQ=DAILY,2026-12-08,08:00,30', church",
     "pieces,    'code,kind,colours,home',                'W1,chasuble,white,nowhere',        home",
     "care,      'set,from,reason',                       'NO-SET,2026-12-08,mending',        set",
