@@ -39,7 +39,8 @@ public class OpenCluster {
     row.keep(Policies.DEFAULTS);
     row.setUp = false;
     row.unfoldedUntil = LocalDate.EPOCH;
-    clusters.persist(row);
+    // Who waits for a turn locks the row, which must be there then.
+    clusters.persistAndFlush(row);
   }
 
   /** Notes that this is the demo cluster, made for the week that begins on that Monday. */

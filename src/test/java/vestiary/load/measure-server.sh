@@ -12,7 +12,10 @@ start() {
   VESTIARY_DATA=$data QUARKUS_HTTP_PORT=$port VESTIARY_DEMO=true \
     java -jar target/quarkus-app/quarkus-run.jar >"$data.log" 2>&1 &
   server=$!
-  until curl -sf -o /dev/null "$base/week"; do sleep 0.02; done
+  until curl -sf -o /dev/null "$base/week"; do
+    kill -0 "$server" || { cat "$data.log"; exit 1; }
+    sleep 0.02
+  done
   echo "$1: $(($(now) - begun)) ms to the first page"
 }
 stop() { kill "$server"; wait "$server" 2>/dev/null || true; }
