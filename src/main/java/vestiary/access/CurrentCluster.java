@@ -30,8 +30,4 @@ public class CurrentCluster {
   public void assign(UUID cluster) {
     id = cluster;
   }
-
-  public boolean isAssigned() {
-    return id != null;
-  }
 }

@@ -19,11 +19,6 @@ public record Person(
     PersonRole role,
     boolean isVisiting) {
 
-  /** Name with title, as courtesy asks. */
-  public String fullName() {
-    return title.isEmpty() ? name : title + " " + name;
-  }
-
   /** Short name, with the title where a bishop's is due. */
   public String tightName() {
     return role == PersonRole.BISHOP ? title + " " + shortName : shortName;

@@ -212,7 +212,7 @@ public class PutInCare {
   }
 
   private static ZonedDateTime dateAndTime(String text, ZoneId zone) {
-    return text.matches(".*T.*([Zz]|[+-]\\d\\d(:?\\d\\d)?)$")
+    return Asked.hasOffset(text)
         ? OffsetDateTime.parse(text).atZoneSameInstant(zone)
         : LocalDateTime.parse(text).atZone(zone);
   }

@@ -232,6 +232,11 @@ public final class Asked {
     return body;
   }
 
+  /** Whether a date and time, such as 2026-12-08T18:30+01:00, says its offset from UTC. */
+  public static boolean hasOffset(String dateAndTime) {
+    return dateAndTime.matches(".*T.*([Zz]|[+-]\\d\\d(:?\\d\\d)?)$");
+  }
+
   /**
    * An id in an address.
    *

@@ -33,7 +33,7 @@ final class StartTime {
     }
     try {
       Instant moment =
-          start.matches(".*T.*([Zz]|[+-]\\d\\d(:?\\d\\d)?)$")
+          Asked.hasOffset(start)
               ? OffsetDateTime.parse(start).toInstant()
               : local(LocalDateTime.parse(start), zone);
       return within(moment, zone, asked);
