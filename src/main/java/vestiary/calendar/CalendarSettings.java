@@ -15,14 +15,14 @@ public record CalendarSettings(
     EpiphanyOn epiphany,
     AscensionOn ascension,
     CorpusChristiOn corpusChristi,
-    EveningRule eveningRule) {
+    Evenings evenings) {
 
   public CalendarSettings {
     Objects.requireNonNull(calendar);
     Objects.requireNonNull(epiphany);
     Objects.requireNonNull(ascension);
     Objects.requireNonNull(corpusChristi);
-    Objects.requireNonNull(eveningRule);
+    Objects.requireNonNull(evenings);
   }
 
   /**
@@ -32,5 +32,19 @@ public record CalendarSettings(
    */
   public static CalendarSettings defaultsOf(String calendar) {
     return OfferedCalendars.get(calendar).defaults();
+  }
+
+  /**
+   * The options a calendar had in a year, where its bishops have settled them otherwise since.
+   *
+   * @throws IllegalArgumentException if no calendar has this id
+   */
+  public static CalendarSettings defaultsOf(String calendar, int year) {
+    return FormerOptions.in(year, defaultsOf(calendar));
+  }
+
+  /** The same with what the evenings are settled by. */
+  public CalendarSettings with(Evenings settled) {
+    return new CalendarSettings(calendar, epiphany, ascension, corpusChristi, settled);
   }
 }

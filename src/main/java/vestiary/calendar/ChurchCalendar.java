@@ -5,19 +5,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * The celebrations of one church: general, national and its own, the narrower replacing the wider
- * of the same id. Source: UNLY 49 to 56.
+ * The celebrations of one church: general, national, of its diocese and its own, the narrower
+ * replacing the wider of the same id. Source: UNLY 49 to 56.
  */
 final class ChurchCalendar {
 
   private final CalendarNorms norms;
   private final CalendarSettings settings;
+  private final ChurchPropers propers;
   private final Map<String, List<Entry>> byId = new LinkedHashMap<>();
+  private final Map<String, Entry> ofThisChurch = new LinkedHashMap<>();
 
   /**
-   * @throws IllegalArgumentException if the calendar or a titular is not known
+   * @throws IllegalArgumentException if the calendar or a celebration named by a proper is unknown
    */
   ChurchCalendar(CalendarSettings settings, List<Proper> propers) {
     this.norms = OfferedCalendars.norms(settings.calendar());
@@ -25,7 +28,8 @@ final class ChurchCalendar {
     CelebrationTable.fixed().forEach(this::add);
     CelebrationTable.movable().forEach(this::add);
     CelebrationTable.proper(norms.offered()).forEach(this::add);
-    propers.forEach(proper -> ChurchPropers.entry(proper, this).ifPresent(this::add));
+    this.propers = new ChurchPropers(this);
+    this.propers.lay(propers);
   }
 
   CalendarNorms norms() {
@@ -36,8 +40,14 @@ final class ChurchCalendar {
     return settings;
   }
 
+  ChurchPropers propers() {
+    return propers;
+  }
+
   /** The newest form of a celebration, whichever years and options it holds for. */
   Optional<Entry> find(String id) {
+    Entry own = ofThisChurch.get(id);
+    if (own != null) return Optional.of(own);
     List<Entry> forms = byId.getOrDefault(id, List.of());
     return forms.stream().reduce((older, newer) -> newer);
   }
@@ -49,7 +59,7 @@ final class ChurchCalendar {
 
   /** What a church may bear as its title under these options, in the order of the tables. */
   List<Entry> titles() {
-    return byId.keySet().stream()
+    return Stream.concat(byId.keySet().stream(), propers.inscribed().stream())
         .flatMap(id -> findTitle(id).stream())
         .filter(entry -> applies(entry.option()))
         .toList();
@@ -57,21 +67,32 @@ final class ChurchCalendar {
 
   /** One entry for each celebration that stood in the calendar in this year. */
   List<Entry> entriesIn(int year) {
-    List<Entry> entries = new ArrayList<>(byId.size());
-    for (List<Entry> forms : byId.values()) {
-      for (int i = forms.size() - 1; i >= 0; i--) {
-        Entry form = forms.get(i);
-        if (form.isKeptIn(year) && applies(form.option())) {
-          entries.add(form);
-          break;
-        }
+    List<Entry> entries = new ArrayList<>(byId.size() + ofThisChurch.size());
+    for (Map.Entry<String, List<Entry>> forms : byId.entrySet()) {
+      if (!ofThisChurch.containsKey(forms.getKey())) newest(forms.getValue(), year, entries);
+    }
+    entries.addAll(ofThisChurch.values());
+    return entries;
+  }
+
+  private void newest(List<Entry> forms, int year, List<Entry> entries) {
+    for (int i = forms.size() - 1; i >= 0; i--) {
+      Entry form = forms.get(i);
+      if (form.isKeptIn(year) && applies(form.option())) {
+        entries.add(form);
+        return;
       }
     }
-    return entries;
   }
 
   private void add(Entry entry) {
     byId.computeIfAbsent(entry.id(), id -> new ArrayList<>()).add(entry);
+  }
+
+  /** Of two propers that name the same celebration the one that stands higher holds. */
+  void addProper(Entry entry) {
+    ofThisChurch.merge(
+        entry.id(), entry, (a, b) -> b.precedence().isBefore(a.precedence()) ? b : a);
   }
 
   private boolean applies(String option) {

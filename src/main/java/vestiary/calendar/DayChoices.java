@@ -22,7 +22,7 @@ final class DayChoices {
   DayChoice on(int day) {
     List<Omission> omitted = new ArrayList<>(plan.movedFrom(day));
     List<Celebration> celebrations = choose(day, omitted);
-    return new DayChoice(day, celebrations, omitted, plan.isTransferredTo(day));
+    return new DayChoice(day, celebrations, omitted, plan.arrivals(day, celebrations.get(0)));
   }
 
   private List<Celebration> choose(int day, List<Omission> omitted) {

@@ -66,6 +66,10 @@ record Entry(
     return new Entry(raised, when, movable, kinds, option, since, until);
   }
 
+  Entry on(DateRule otherDay, boolean staysMovable) {
+    return new Entry(celebration, otherDay, staysMovable, kinds, option, since, until);
+  }
+
   Entry withYears(int firstYear, int lastYear) {
     return new Entry(celebration, when, movable, kinds, option, firstYear, lastYear);
   }

@@ -7,10 +7,13 @@ import java.util.Objects;
  *
  * <p>Saturday 15 August 2026 in the United States does not oblige, so its evening is that of the
  * Twentieth Sunday. Source: UNLY 3, 11, 61; Notitiae 20 (1984).
+ *
+ * @param leeway whether the other day's Mass may be said as well
  */
-public record Evening(boolean tomorrow, String reason, String source) {
+public record Evening(boolean tomorrow, Leeway leeway, String reason, String source) {
 
   public Evening {
+    Objects.requireNonNull(leeway);
     Objects.requireNonNull(reason);
     Objects.requireNonNull(source);
   }

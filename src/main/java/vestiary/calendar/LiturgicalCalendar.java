@@ -1,5 +1,6 @@
 package vestiary.calendar;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -111,11 +112,11 @@ public final class LiturgicalCalendar {
    * belongs to tomorrow, from Holy Thursday evening to the Vigil the Triduum's own liturgies,
    * otherwise the Mass of the day. Whether that may be said then is for {@link #ruling}.
    *
-   * @param anticipatedFrom the hour from which an evening counts, as the diocese sets it
    * @throws IllegalArgumentException as {@link #day}
    */
-  public MassKind kindAt(LocalDateTime start, LocalTime anticipatedFrom) {
-    return MassTimes.kindAt(day(start.toLocalDate()), start.toLocalTime(), anticipatedFrom);
+  public MassKind kindAt(LocalDateTime start) {
+    boolean evening = church.settings().evenings().isEvening(start.toLocalTime());
+    return MassTimes.kindAt(day(start.toLocalDate()), evening);
   }
 
   /**
@@ -139,7 +140,18 @@ public final class LiturgicalCalendar {
    */
   public MassRuling ruling(LocalDateTime start, MassKind kind, String votiveOf, Leave leave) {
     Day date = day(start.toLocalDate());
-    Day day = day(liturgicalDate(start, kind));
-    return rulings.of(new MassRequest(start.toLocalTime(), kind, votiveOf, leave), date, day);
+    MassRequest request = new MassRequest(start.toLocalTime(), kind, votiveOf, leave);
+    if (request.isRitual() && isEveningOfSunday(date, start.toLocalTime())) {
+      return rulings.onAnEve(request, date, day(date.date().plusDays(1)));
+    }
+    return rulings.of(request, date, day(liturgicalDate(start, kind)));
+  }
+
+  /** A wedding on Saturday evening before a Sunday of Advent takes the Sunday's Mass. */
+  private boolean isEveningOfSunday(Day date, LocalTime start) {
+    return date.date().getDayOfWeek() == DayOfWeek.SATURDAY
+        && church.settings().evenings().isEvening(start)
+        && date.evening().tomorrow()
+        && !MassTimes.isHolySaturday(date);
   }
 }

@@ -10,6 +10,7 @@ final class MassColourReasons {
       case FUNERAL, FUNERAL_OUTSIDE_MASS, DEAD_ANNIVERSARY, DEAD ->
           "The colours for the dead, as the bishops' conference allows them.";
       case CONFIRMATION -> "The ritual Mass of confirmation is red or white.";
+      case SCRUTINY -> "Violet, the colour of the Masses of the scrutinies.";
       case BAPTISM -> "The ritual Mass of baptism is white; on a Sunday the Sunday's colour too.";
       case ANOINTING -> "The Mass with anointing is white; on a Sunday the Sunday's colour too.";
       case WEDDING -> "The ritual Mass of marriage is white.";

@@ -26,6 +26,7 @@ final class MassColours {
     List<Colour> colours = day.kept().colours();
     return switch (kind) {
       case FUNERAL, FUNERAL_OUTSIDE_MASS, DEAD_ANNIVERSARY, DEAD -> dead();
+      case SCRUTINY -> scrutiny(colours);
       case CONFIRMATION -> List.of(Colour.RED, Colour.WHITE);
       case BAPTISM, ANOINTING -> row == DayKind.SUNDAY ? join(colours, white()) : white();
       case PROCESSION -> join(colours, white());
@@ -44,6 +45,13 @@ final class MassColours {
     return Votives.isPenitential(votiveOf)
         ? join(ofDayOrSeason(day), List.of(Colour.VIOLET))
         : ofDayOrSeason(day);
+  }
+
+  /** Violet; on the fourth Sunday of Lent rose as well, which is disputed. */
+  private static List<Colour> scrutiny(List<Colour> ofTheDay) {
+    return ofTheDay.contains(Colour.ROSE)
+        ? List.of(Colour.VIOLET, Colour.ROSE)
+        : List.of(Colour.VIOLET);
   }
 
   private List<Colour> dead() {

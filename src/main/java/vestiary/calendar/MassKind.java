@@ -14,6 +14,8 @@ public enum MassKind implements Term {
   CONFIRMATION,
   BAPTISM,
   ANOINTING,
+  /** A scrutiny of those who prepare for baptism. */
+  SCRUTINY,
   ORDINATION,
   PROFESSION,
   DEDICATION,
@@ -30,6 +32,14 @@ public enum MassKind implements Term {
   BAPTISM_OUTSIDE_MASS,
   FUNERAL_OUTSIDE_MASS,
   OTHER;
+
+  /** Whether it is the Mass of a day, or one that belongs to the days before Easter. */
+  boolean isOfTheDays() {
+    return switch (this) {
+      case OF_THE_DAY, ANTICIPATED, CHRISM, LORDS_SUPPER, EASTER_VIGIL -> true;
+      default -> !isMass();
+    };
+  }
 
   /** Whether the Eucharist is celebrated. */
   public boolean isMass() {

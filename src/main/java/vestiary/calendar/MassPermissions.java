@@ -19,16 +19,18 @@ final class MassPermissions {
 
   /**
    * @param date the day of the Mass by the clock
+   * @param judged the day whose row of the table holds: the next one on its eve
    */
-  static Permission of(MassRequest request, Day date) {
+  static Permission of(MassRequest request, Day date, Day judged) {
     if (!request.kind().isMass()) return TriduumPermissions.outsideMass(request.kind(), date);
     return switch (request.kind()) {
       case OF_THE_DAY -> TriduumPermissions.ofTheDay(date, request.leave());
-      case ANTICIPATED -> TriduumPermissions.anticipated(date);
+      case ANTICIPATED -> TriduumPermissions.anticipated(date, request.leave());
       case CHRISM -> TriduumPermissions.chrism(date);
       case LORDS_SUPPER -> TriduumPermissions.lordsSupper(date, request);
       case EASTER_VIGIL -> TriduumPermissions.easterVigil(date, request);
-      default -> byTheTable(request, date);
+      case SCRUTINY -> ScrutinyPermissions.of(judged);
+      default -> byTheTable(request, date, judged);
     };
   }
 
@@ -36,14 +38,14 @@ final class MassPermissions {
     return DayKind.of(day, day.date().getDayOfWeek() == DayOfWeek.SUNDAY);
   }
 
-  private static Permission byTheTable(MassRequest request, Day date) {
+  private static Permission byTheTable(MassRequest request, Day date, Day judged) {
     if (TriduumPermissions.isWithoutMass(date)) return noMassOn(date);
     if (request.isVotive() && Votives.isMystery(request.votiveOf())) {
       return refused(
           "The mysteries of the life of the Lord or of Mary are not said as votive Masses.",
           "GIRM 375");
     }
-    DayKind row = row(date);
+    DayKind row = row(judged);
     if (isFreedFromOrder(request, row)) return freed();
     return row.permits(request.column())
         ? allowed(row, request.column())

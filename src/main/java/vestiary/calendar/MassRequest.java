@@ -21,6 +21,11 @@ record MassRequest(LocalTime start, MassKind kind, String votiveOf, Leave leave)
     return MassColumn.of(kind, leave);
   }
 
+  /** Whether a sacrament or rite brings a Mass of its own. */
+  boolean isRitual() {
+    return !kind.isOfTheDays() && column() == MassColumn.RITUAL;
+  }
+
   boolean isBeforeNoon() {
     return start.isBefore(LocalTime.NOON);
   }

@@ -18,7 +18,18 @@ final class MassRulings {
    * @param day the day the Mass belongs to
    */
   MassRuling of(MassRequest request, Day date, Day day) {
-    Permission permission = MassPermissions.of(request, date);
+    Permission permission = MassPermissions.of(request, date, date);
+    return new MassRuling(day, request.kind(), options(request, day, permission), permission);
+  }
+
+  /**
+   * A ritual Mass on an evening that is already Sunday's: the Sunday says whether it may be; if
+   * not, the Sunday's Mass is taken. Source: UNLY 3; Order of Celebrating Matrimony 32, 34.
+   */
+  MassRuling onAnEve(MassRequest request, Day date, Day tomorrow) {
+    Permission permission = MassPermissions.of(request, date, tomorrow);
+    boolean refused = permission.verdict() == Verdict.NOT_PERMITTED;
+    Day day = refused ? tomorrow : date;
     return new MassRuling(day, request.kind(), options(request, day, permission), permission);
   }
 

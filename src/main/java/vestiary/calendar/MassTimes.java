@@ -2,7 +2,6 @@ package vestiary.calendar;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 
 /** Which Mass an hour points to, and which day a Mass belongs to. Source: UNLY 3, 11, 18 to 21. */
 final class MassTimes {
@@ -10,8 +9,7 @@ final class MassTimes {
   private MassTimes() {}
 
   /** The Mass that is said at this hour when none was chosen. */
-  static MassKind kindAt(Day day, LocalTime start, LocalTime anticipatedFrom) {
-    boolean evening = !start.isBefore(anticipatedFrom);
+  static MassKind kindAt(Day day, boolean evening) {
     if (isGoodFriday(day)) return MassKind.GOOD_FRIDAY;
     if (isHolyThursday(day)) return evening ? MassKind.LORDS_SUPPER : MassKind.OF_THE_DAY;
     if (!evening || !day.evening().tomorrow()) return MassKind.OF_THE_DAY;

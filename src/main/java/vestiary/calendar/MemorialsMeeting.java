@@ -39,7 +39,8 @@ final class MemorialsMeeting {
     if (entry == kept) return true;
     String reason = kept.celebration().name().english() + " is kept when two memorials meet.";
     String source = "Congregation for Divine Worship, notification of 24 March 2018";
-    return omitted.add(new Omission(entry.id(), entry.celebration().name(), reason, source));
+    return omitted.add(
+        new Omission(entry.id(), entry.celebration().name(), List.of(), reason, source));
   }
 
   private static Entry optional(Entry entry) {

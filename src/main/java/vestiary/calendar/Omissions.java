@@ -1,5 +1,7 @@
 package vestiary.calendar;
 
+import java.util.List;
+
 /** Why a celebration is left out for a year. Source: UNLY 14, 16, 60. */
 final class Omissions {
 
@@ -13,6 +15,6 @@ final class Omissions {
             + kept.name().english()
             + ".";
     String source = (optional ? "UNLY 14; " : "UNLY 60; ") + kept.precedence().source();
-    return new Omission(omitted.id(), omitted.name(), reason, source);
+    return new Omission(omitted.id(), omitted.name(), List.of(), reason, source);
   }
 }

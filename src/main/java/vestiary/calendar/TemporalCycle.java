@@ -42,6 +42,26 @@ final class TemporalCycle {
     };
   }
 
+  /**
+   * The week of the psalter, 1 to 4; in the octaves, which have psalms of their own, that of their
+   * first day. Source: General Instruction of the Liturgy of the Hours 133; the weeks of Christmas
+   * Time from memory.
+   */
+  int psalterWeek(int day) {
+    return switch (season(day)) {
+      case CHRISTMAS -> day == year.baptism() ? 1 : Math.min(2, sundaysSinceChristmas(day));
+      case ORDINARY, ADVENT, EASTER -> (week(day) - 1) % 4 + 1;
+      case LENT, TRIDUUM -> (week(day) + 3) % 4 + 1;
+    };
+  }
+
+  /** Sundays after 25 December up to this day, at least one. */
+  private int sundaysSinceChristmas(int day) {
+    if (day >= year.christmas()) return 1;
+    int sunday = year.sundayUpTo(day);
+    return sunday >= 2 ? 2 : 1;
+  }
+
   /** The year the liturgical year is named by: the one in which most of it falls. */
   int liturgicalYear(int day) {
     return day >= year.advent() ? year.year() + 1 : year.year();

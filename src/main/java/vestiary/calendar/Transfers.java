@@ -15,22 +15,38 @@ import java.util.List;
 final class Transfers {
 
   private static final String NEXT_FREE_DAY = "UNLY 60";
+  private static final String BAPTIST = "nativity-of-john-the-baptist";
+  private static final String SACRED_HEART = "sacred-heart";
+
   private final YearOutline year;
   private final YearPlan plan;
   private final CalendarNorms norms;
+  private final ChurchPropers propers;
 
-  Transfers(YearPlan plan, CalendarNorms norms) {
+  Transfers(YearPlan plan, ChurchCalendar church) {
     this.year = plan.year();
     this.plan = plan;
-    this.norms = norms;
+    this.norms = church.norms();
+    this.propers = church.propers();
   }
 
   void apply() {
+    norms.decisions().forEach(this::moveByDecision);
+    propers.decisions().forEach(this::moveByDecision);
     norms.keptOnSundayBeside().forEach(this::moveToTheSundayBeside);
     moveJosephOutOfHolyWeek();
     moveAnnunciationPastTheOctave();
-    moveTheBaptistBeforeTheSacredHeart();
+    partTheBaptistFromTheSacredHeart();
     impeded().forEach(this::moveToNextFreeDay);
+  }
+
+  private void moveByDecision(Decision decision) {
+    if (decision.date().getYear() != year.year()) return;
+    int from = plan.findDay(decision.celebration());
+    int to = decision.date().getDayOfYear();
+    if (from == 0 || from == to) return;
+    String why = "so it was decided for this year.";
+    plan.move(decision.celebration(), from, to, why, decision.source());
   }
 
   /** England and Wales: Saturday 15 August 2026 is kept on Sunday 16 August. */
@@ -58,15 +74,18 @@ final class Transfers {
     }
   }
 
-  private void moveTheBaptistBeforeTheSacredHeart() {
-    int day = plan.dayOf("nativity-of-john-the-baptist");
-    if (day == plan.dayOf("sacred-heart")) {
-      plan.move(
-          "nativity-of-john-the-baptist",
-          day,
-          day - 1,
-          "Congregation for Divine Worship, note of 11 May 2020");
-    }
+  /** In 2022 on 23 June; where the Baptist is patron he stays and the Sacred Heart goes. */
+  private void partTheBaptistFromTheSacredHeart() {
+    int day = plan.dayOf(BAPTIST);
+    if (day == 0 || day != plan.dayOf(SACRED_HEART)) return;
+    String goes = propers.isPatron(BAPTIST) ? SACRED_HEART : BAPTIST;
+    String stays = propers.isPatron(BAPTIST) ? "the patron" : "the Lord";
+    plan.move(
+        goes,
+        day,
+        day - 1,
+        "two solemnities meet on this day and that of " + stays + " stays.",
+        "Congregation for Divine Worship, note of 11 May 2020");
   }
 
   /** Solemnities that do not prevail on their day, the highest first. */

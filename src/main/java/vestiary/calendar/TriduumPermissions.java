@@ -32,16 +32,23 @@ final class TriduumPermissions {
             "Paschale solemnitatis 47");
   }
 
-  static Permission anticipated(Day date) {
+  static Permission anticipated(Day date, Leave leave) {
     if (MassTimes.isGoodFriday(date)) return noMassOn(date);
     if (MassTimes.isHolySaturday(date)) {
       return refused(
           "On Holy Saturday no evening Mass is said but the Easter Vigil, after nightfall.",
           "Paschale solemnitatis 78");
     }
-    return date.evening().tomorrow()
-        ? permitted(date.evening().reason(), date.evening().source())
-        : refused(date.evening().reason(), date.evening().source());
+    Evening evening = date.evening();
+    if (evening.tomorrow() || evening.leeway() == Leeway.EITHER) {
+      return permitted(evening.reason(), evening.source());
+    }
+    boolean byLeave = leave == Leave.RECTOR || leave == Leave.BISHOP;
+    return evening.leeway() == Leeway.BY_LEAVE && byLeave
+        ? withLeave(
+            "The Vigil Mass of the next day is said because the good of the faithful asks for it.",
+            "Common practice, no source")
+        : refused(evening.reason(), evening.source());
   }
 
   static Permission chrism(Day date) {

@@ -13,7 +13,7 @@ final class YearBuilder {
   YearBuilder(ChurchCalendar church) {
     this.church = church;
     this.obligation = new ObligationRules(church.norms());
-    this.evenings = new EveningRules(church.settings().eveningRule());
+    this.evenings = new EveningRules(church.settings().evenings());
   }
 
   List<Day> build(int year) {
@@ -21,12 +21,16 @@ final class YearBuilder {
     DayChoices choices = new DayChoices(plan);
     List<Day> days = new ArrayList<>(plan.year().length());
     DayChoice choice = choices.on(1);
-    EveningRules.Eve today = eve(choice, plan.year());
+    Duty duty = obligation.of(choice, plan.year());
+    EveningRules.Eve today = eve(choice, plan.year(), duty);
     for (int day = 1; day <= plan.year().length(); day++) {
       DayChoice next = day < plan.year().length() ? choices.on(day + 1) : null;
-      EveningRules.Eve tomorrow = next == null ? newYear(year + 1) : eve(next, plan.year());
-      days.add(day(choice, plan, today.obliges(), evenings.between(today, tomorrow)));
+      Duty nextDuty = next == null ? null : obligation.of(next, plan.year());
+      EveningRules.Eve tomorrow =
+          next == null ? newYear(year + 1) : eve(next, plan.year(), nextDuty);
+      days.add(day(choice, plan, duty, evenings.between(today, tomorrow)));
       choice = next;
+      duty = nextDuty;
       today = tomorrow;
     }
     return days;
@@ -34,35 +38,38 @@ final class YearBuilder {
 
   private YearPlan plan(int year) {
     YearPlan plan = YearPlan.of(YearOutline.of(year, church.norms(), church.settings()), church);
-    new Transfers(plan, church.norms()).apply();
+    new Transfers(plan, church).apply();
+    PastoralTransfers pastoral = new PastoralTransfers(plan, obligation);
+    church.propers().onSunday().forEach(pastoral::apply);
     return plan;
   }
 
-  private static Day day(DayChoice choice, YearPlan plan, boolean obliges, Evening evening) {
+  private static Day day(DayChoice choice, YearPlan plan, Duty duty, Evening evening) {
     int day = choice.day();
     TemporalCycle seasons = plan.seasons();
     return new Day(
         plan.year().date(day),
         seasons.season(day),
         seasons.week(day),
+        seasons.psalterWeek(day),
         SundayCycle.of(seasons.liturgicalYear(day)),
         WeekdayCycle.of(seasons.liturgicalYear(day)),
-        obliges,
+        duty,
         choice.celebrations(),
         choice.omitted(),
-        evening,
-        DayReasons.of(choice));
+        choice.transfers(),
+        evening);
   }
 
-  private EveningRules.Eve eve(DayChoice choice, YearOutline year) {
-    return new EveningRules.Eve(
-        choice.kept(), year.isSunday(choice.day()), obligation.obliges(choice, year));
+  private static EveningRules.Eve eve(DayChoice choice, YearOutline year, Duty duty) {
+    return new EveningRules.Eve(choice.kept(), year.isSunday(choice.day()), duty.obliges());
   }
 
   /** Nothing stands above Mary, Mother of God, on 1 January, so the next year need not be built. */
   private EveningRules.Eve newYear(int year) {
     YearOutline outline = YearOutline.of(year, church.norms(), church.settings());
     Celebration kept = church.find("mary-mother-of-god").orElseThrow().celebration();
-    return eve(new DayChoice(1, List.of(kept), List.of(), false), outline);
+    DayChoice choice = new DayChoice(1, List.of(kept), List.of(), List.of());
+    return eve(choice, outline, obligation.of(choice, outline));
   }
 }

@@ -1,5 +1,6 @@
 package vestiary.calendar;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +13,7 @@ final class YearPlan {
   private final TemporalCycle seasons;
   private final List<Entry>[] entries;
   private final List<Omission>[] moved;
-  private final boolean[] transferredHere;
+  private final Transfer[] arrivals;
   private final Map<String, Integer> solemnities = new HashMap<>();
 
   @SuppressWarnings({"unchecked", "rawtypes"})
@@ -21,7 +22,7 @@ final class YearPlan {
     this.seasons = seasons;
     this.entries = new List[year.length() + 1];
     this.moved = new List[year.length() + 1];
-    this.transferredHere = new boolean[year.length() + 1];
+    this.arrivals = new Transfer[year.length() + 1];
   }
 
   /** Every celebration on its own day; nothing is transferred yet. */
@@ -58,9 +59,12 @@ final class YearPlan {
     return moved[day] == null ? List.of() : moved[day];
   }
 
-  /** Whether this day's celebration came from another day. */
-  boolean isTransferredTo(int day) {
-    return transferredHere[day];
+  /** How this celebration came to this day from another; empty if it stands on its own. */
+  List<Transfer> arrivals(int day, Celebration celebration) {
+    Transfer arrival = arrivals[day];
+    return arrival != null && arrival.celebration().equals(celebration.id())
+        ? List.of(arrival)
+        : List.of();
   }
 
   /** What stands highest on this day. */
@@ -79,15 +83,35 @@ final class YearPlan {
     return solemnities.getOrDefault(id, 0);
   }
 
-  /** Takes a celebration to another day and says so on the first. */
+  /** The day this celebration stands on, whatever its rank, or 0. */
+  int findDay(String id) {
+    for (int day = 1; day < entries.length; day++) {
+      if (on(day).stream().anyMatch(entry -> entry.id().equals(id))) return day;
+    }
+    return 0;
+  }
+
+  /** Takes a celebration to another day and says so on both. */
   void move(String id, int from, int to, String source) {
+    move(id, from, to, whyNot(get(id, from), from), source);
+  }
+
+  /**
+   * @param why half a sentence that begins with a small letter and ends with a full stop
+   */
+  void move(String id, int from, int to, String why, String source) {
     Entry entry = get(id, from);
-    String why = whyNot(entry, from);
     entries[from].remove(entry);
     lay(to, entry);
-    transferredHere[to] = true;
     String reason = "Kept on " + Dates.spelled(year.date(to)) + " instead, because " + why;
-    leave(from, new Omission(id, entry.celebration().name(), reason, source));
+    List<LocalDate> keptOn = List.of(year.date(to));
+    leave(from, new Omission(id, entry.celebration().name(), keptOn, reason, source));
+    LocalDate itsOwn =
+        arrivals(from, entry.celebration()).stream()
+            .map(Transfer::from)
+            .findFirst()
+            .orElse(year.date(from));
+    arrivals[to] = new Transfer(id, itsOwn, year.date(to), why, source);
   }
 
   private void lay(int day, Entry entry) {

@@ -61,17 +61,34 @@ class CalendarResource {
     if (LiturgicalCalendar.offered().stream().noneMatch(o -> o.id().equals(id))) {
       throw new Refused(new Refusal.NotThere("calendar", id));
     }
-    CalendarSettings defaults = CalendarSettings.defaultsOf(id);
+    Options options = new Options(epiphany, ascension, corpusChristi);
     Asked asked = new Asked();
-    CalendarSettings settings =
-        new CalendarSettings(
-            id,
-            asked.term("epiphany", epiphany, defaults.epiphany()),
-            asked.term("ascension", ascension, defaults.ascension()),
-            asked.term("corpusChristi", corpusChristi, defaults.corpusChristi()),
-            defaults.eveningRule());
+    options.of(CalendarSettings.defaultsOf(id), asked);
     asked.refuseIfFaulty();
-    return DayBody.list(calendars.of(settings, List.of()), span(from, to), locale(language));
+    Asked.Span span = span(from, to);
+    return span.first()
+        .datesUntil(span.last().plusDays(1))
+        .map(
+            date -> DayBody.from(calendar(id, date.getYear(), options).day(date), locale(language)))
+        .toList();
+  }
+
+  /** An option that is not asked for is the one that the bishops had in that year. */
+  private LiturgicalCalendar calendar(String id, int year, Options options) {
+    return calendars.of(options.of(CalendarSettings.defaultsOf(id, year), new Asked()), List.of());
+  }
+
+  /** What is asked for instead of the options of a calendar; {@code null} where nothing is. */
+  private record Options(String epiphany, String ascension, String corpusChristi) {
+
+    CalendarSettings of(CalendarSettings usual, Asked asked) {
+      return new CalendarSettings(
+          usual.calendar(),
+          asked.term("epiphany", epiphany, usual.epiphany()),
+          asked.term("ascension", ascension, usual.ascension()),
+          asked.term("corpusChristi", corpusChristi, usual.corpusChristi()),
+          usual.evenings());
+    }
   }
 
   /** The dates asked for, within what the calendar knows. */

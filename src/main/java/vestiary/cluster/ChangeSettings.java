@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import vestiary.access.CurrentCluster;
 import vestiary.calendar.CalendarSettings;
+import vestiary.calendar.Evenings;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.OfferedCalendar;
 import vestiary.problem.Asked;
@@ -54,6 +55,7 @@ public class ChangeSettings {
   public record PolicyRequest(
       String anticipatedFrom,
       String eveningRule,
+      String openEvening,
       String ladderOrder,
       Boolean whiteForAll,
       Integer turnMinutes,
@@ -64,7 +66,7 @@ public class ChangeSettings {
       Integer permittedWeekday,
       Integer permittedSunday) {
     static final PolicyRequest UNCHANGED =
-        new PolicyRequest(null, null, null, null, null, null, null, null, null, null, null);
+        new PolicyRequest(null, null, null, null, null, null, null, null, null, null, null, null);
   }
 
   /**
@@ -145,7 +147,16 @@ public class ChangeSettings {
         asked.term("epiphany", request.epiphany(), base.epiphany()),
         asked.term("ascension", request.ascension(), base.ascension()),
         asked.term("corpusChristi", request.corpusChristi(), base.corpusChristi()),
-        asked.term("policies.eveningRule", policies.eveningRule(), before.eveningRule()));
+        evenings(policies, before.evenings(), asked));
+  }
+
+  private static Evenings evenings(PolicyRequest policies, Evenings before, Asked asked) {
+    return new Evenings(
+        asked.term("policies.eveningRule", policies.eveningRule(), before.rule()),
+        asked.term("policies.openEvening", policies.openEvening(), before.open()),
+        policies.anticipatedFrom() == null
+            ? before.from()
+            : asked.time("policies.anticipatedFrom", policies.anticipatedFrom()));
   }
 
   private static CalendarSettings chosen(String id, CalendarSettings before, Asked asked) {
@@ -178,9 +189,6 @@ public class ChangeSettings {
 
   private static Policies policies(PolicyRequest request, Policies before, Asked asked) {
     return new Policies(
-        request.anticipatedFrom() == null
-            ? before.anticipatedFrom()
-            : asked.time("policies.anticipatedFrom", request.anticipatedFrom()),
         asked.term("policies.ladderOrder", request.ladderOrder(), before.ladderOrder()),
         request.whiteForAll() == null ? before.whiteForAll() : request.whiteForAll(),
         asked.whole(

@@ -18,6 +18,8 @@ import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.CorpusChristiOn;
 import vestiary.calendar.EpiphanyOn;
 import vestiary.calendar.EveningRule;
+import vestiary.calendar.Evenings;
+import vestiary.calendar.OpenEvening;
 import vestiary.calendar.Term;
 import vestiary.vesting.LadderOrder;
 
@@ -38,6 +40,7 @@ class ClusterRow {
   String[] languages;
   LocalTime anticipatedFrom;
   String eveningRule;
+  String openEvening;
   String ladderOrder;
   boolean whiteForAll;
   int turnMinutes;
@@ -65,7 +68,10 @@ class ClusterRow {
             Term.find(EpiphanyOn.class, epiphany).orElseThrow(),
             Term.find(AscensionOn.class, ascension).orElseThrow(),
             Term.find(CorpusChristiOn.class, corpusChristi).orElseThrow(),
-            Term.find(EveningRule.class, eveningRule).orElseThrow()),
+            new Evenings(
+                Term.find(EveningRule.class, eveningRule).orElseThrow(),
+                Term.find(OpenEvening.class, openEvening).orElseThrow(),
+                anticipatedFrom)),
         ZoneId.of(timeZone),
         Stream.of(languages).map(Locale::forLanguageTag).toList(),
         toPolicies(),
@@ -78,11 +84,12 @@ class ClusterRow {
     epiphany = settings.epiphany().id();
     ascension = settings.ascension().id();
     corpusChristi = settings.corpusChristi().id();
-    eveningRule = settings.eveningRule().id();
+    eveningRule = settings.evenings().rule().id();
+    openEvening = settings.evenings().open().id();
+    anticipatedFrom = settings.evenings().from();
   }
 
   void keep(Policies policies) {
-    anticipatedFrom = policies.anticipatedFrom();
     ladderOrder = policies.ladderOrder().id();
     whiteForAll = policies.whiteForAll();
     turnMinutes = policies.turnMinutes();
@@ -100,7 +107,6 @@ class ClusterRow {
 
   private Policies toPolicies() {
     return new Policies(
-        anticipatedFrom,
         Term.find(LadderOrder.class, ladderOrder).orElseThrow(),
         whiteForAll,
         turnMinutes,

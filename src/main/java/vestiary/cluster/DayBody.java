@@ -8,6 +8,7 @@ import vestiary.calendar.Day;
 import vestiary.calendar.Evening;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.Omission;
+import vestiary.calendar.Reason;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
 
@@ -16,13 +17,22 @@ record DayBody(
     LocalDate date,
     String season,
     int week,
+    int psalterWeek,
     String sundayCycle,
     String weekdayCycle,
     boolean obligation,
     List<CelebrationBody> celebrations,
     List<OmissionBody> omitted,
     EveningBody evening,
-    String reason) {
+    String reason,
+    List<ReasonBody> reasons,
+    boolean byPresentNorms) {
+
+  record ReasonBody(String sentence, String source) {
+    static ReasonBody from(Reason reason) {
+      return new ReasonBody(reason.sentence(), reason.source());
+    }
+  }
 
   record CelebrationBody(
       String id,
@@ -44,15 +54,17 @@ record DayBody(
     }
   }
 
-  record OmissionBody(String id, String name, String reason, String source) {
+  record OmissionBody(String id, String name, LocalDate keptOn, String reason, String source) {
     static OmissionBody from(Omission o, Locale locale) {
-      return new OmissionBody(o.id(), o.name().in(locale), o.reason(), o.source());
+      LocalDate keptOn = o.keptOn().stream().findFirst().orElse(null);
+      return new OmissionBody(o.id(), o.name().in(locale), keptOn, o.reason(), o.source());
     }
   }
 
-  record EveningBody(String belongsTo, String reason, String source) {
+  record EveningBody(String belongsTo, String leeway, String reason, String source) {
     static EveningBody from(Evening e) {
-      return new EveningBody(e.tomorrow() ? "tomorrow" : "today", e.reason(), e.source());
+      String day = e.tomorrow() ? "tomorrow" : "today";
+      return new EveningBody(day, e.leeway().id(), e.reason(), e.source());
     }
   }
 
@@ -60,17 +72,20 @@ record DayBody(
     return calendar.days(span.first(), span.last()).stream().map(d -> from(d, locale)).toList();
   }
 
-  private static DayBody from(Day day, Locale locale) {
+  static DayBody from(Day day, Locale locale) {
     return new DayBody(
         day.date(),
         day.season().id(),
         day.week(),
+        day.psalterWeek(),
         day.sundayCycle().name(),
         day.weekdayCycle().name(),
         day.obligation(),
         day.celebrations().stream().map(c -> CelebrationBody.from(c, locale)).toList(),
         day.omitted().stream().map(o -> OmissionBody.from(o, locale)).toList(),
         EveningBody.from(day.evening()),
-        day.reason());
+        day.reason(),
+        day.reasons().stream().map(ReasonBody::from).toList(),
+        day.isByPresentNorms());
   }
 }

@@ -1,15 +1,12 @@
 package vestiary.cluster;
 
 import java.time.Duration;
-import java.time.LocalTime;
 import vestiary.vesting.LadderOrder;
 import vestiary.vesting.VestingPolicies;
 
 /**
  * What a cluster decides for itself, where norms leave it open or practice differs.
  *
- * @param anticipatedFrom from when on an evening Mass is that of the next day (local time). The
- *     universal law says "evening" alone; 16:00 is the usual reading: common practice, no source
  * @param ladderOrder which substitute of a concelebrant's chasuble comes first
  * @param whiteForAll whether all wear white at a big liturgy outside white days: a custom
  * @param turnMinutes from the end of a Mass until the next in the same church may begin with the
@@ -23,7 +20,6 @@ import vestiary.vesting.VestingPolicies;
  * @param permittedSunday the same on Sundays and holy days
  */
 public record Policies(
-    LocalTime anticipatedFrom,
     LadderOrder ladderOrder,
     boolean whiteForAll,
     int turnMinutes,
@@ -36,8 +32,7 @@ public record Policies(
 
   /** What a new cluster begins with. */
   public static final Policies DEFAULTS =
-      new Policies(
-          LocalTime.of(16, 0), LadderOrder.STOLE, false, 5, 20, 60, 30, CountBy.CALENDAR, 1, 1);
+      new Policies(LadderOrder.STOLE, false, 5, 20, 60, 30, CountBy.CALENDAR, 1, 1);
 
   /** The part that decides what is to be laid out and for how long. */
   public VestingPolicies vesting() {

@@ -3,6 +3,8 @@ package vestiary.cluster;
 import java.util.List;
 import java.util.stream.Stream;
 import vestiary.calendar.EveningRule;
+import vestiary.calendar.Evenings;
+import vestiary.calendar.OpenEvening;
 import vestiary.problem.Asked;
 import vestiary.vesting.LadderOrder;
 import vestiary.web.Choice;
@@ -15,6 +17,7 @@ final class PolicyEntries {
       List.of(
           "anticipatedFrom",
           "eveningRule",
+          "openEvening",
           "ladderOrder",
           "turnMinutes",
           "weekdaySetOut",
@@ -29,9 +32,11 @@ final class PolicyEntries {
   /** The entries with those of the policies. */
   static Entries with(Entries entries, Cluster cluster) {
     Policies p = cluster.policies();
+    Evenings evenings = cluster.calendar().evenings();
     return entries
-        .with("anticipatedFrom", p.anticipatedFrom().toString())
-        .with("eveningRule", cluster.calendar().eveningRule().id())
+        .with("anticipatedFrom", evenings.from().toString())
+        .with("eveningRule", evenings.rule().id())
+        .with("openEvening", evenings.open().id())
         .with("ladderOrder", p.ladderOrder().id())
         .with("whiteForAll", String.valueOf(p.whiteForAll()))
         .with("turnMinutes", String.valueOf(p.turnMinutes()))
@@ -47,6 +52,7 @@ final class PolicyEntries {
     return new SettingsView.Policies(
         entries.field("anticipatedFrom"),
         entries.choice("eveningRule", eveningRules()),
+        entries.choice("openEvening", openEvenings()),
         entries.choice("ladderOrder", ladderOrders()),
         entries.isTicked("whiteForAll"),
         entries.field("turnMinutes"),
@@ -62,6 +68,7 @@ final class PolicyEntries {
     return new ChangeSettings.PolicyRequest(
         typed.text("anticipatedFrom"),
         typed.text("eveningRule"),
+        typed.text("openEvening"),
         typed.text("ladderOrder"),
         typed.isTicked("whiteForAll"),
         number("turnMinutes", typed, asked),
@@ -87,6 +94,12 @@ final class PolicyEntries {
     return Stream.of(
         Choice.Option.of(EveningRule.PRECEPT.id(), "the day that obliges comes first"),
         Choice.Option.of(EveningRule.RANK.id(), "the higher in rank comes first"));
+  }
+
+  private static Stream<Choice.Option> openEvenings() {
+    return Stream.of(
+        Choice.Option.of(OpenEvening.SOLEMNITY.id(), "the solemnity’s Mass"),
+        Choice.Option.of(OpenEvening.WEEKDAY.id(), "the Mass of the day itself"));
   }
 
   private static Stream<Choice.Option> ladderOrders() {

@@ -8,6 +8,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Locale;
+import vestiary.calendar.Evenings;
 import vestiary.problem.Asked;
 
 /** What the cluster is called, which calendar it keeps, and its policies. */
@@ -35,6 +36,7 @@ class SettingsResource {
       ChangeSettings.PolicyRequest policies) {
     static SettingsBody from(Cluster cluster) {
       Policies p = cluster.policies();
+      Evenings evenings = cluster.calendar().evenings();
       return new SettingsBody(
           cluster.name(),
           cluster.calendar().calendar(),
@@ -44,8 +46,9 @@ class SettingsResource {
           cluster.zone().getId(),
           cluster.languages().stream().map(Locale::toLanguageTag).toList(),
           new ChangeSettings.PolicyRequest(
-              p.anticipatedFrom().toString(),
-              cluster.calendar().eveningRule().id(),
+              evenings.from().toString(),
+              evenings.rule().id(),
+              evenings.open().id(),
               p.ladderOrder().id(),
               p.whiteForAll(),
               p.turnMinutes(),

@@ -34,6 +34,7 @@ public record SettingsView(
   /**
    * @param anticipatedFrom 24 hours, {@code HH:mm}
    * @param eveningRule precept or rank
+   * @param openEvening solemnity or weekday, where no law settles it
    * @param ladderOrder stole or white first
    * @param countBy calendar or liturgical day
    * @param whiteForAll whether white may stand in at a large liturgy
@@ -41,6 +42,7 @@ public record SettingsView(
   public record Policies(
       Field anticipatedFrom,
       Choice eveningRule,
+      Choice openEvening,
       Choice ladderOrder,
       boolean whiteForAll,
       Field turnMinutes,

@@ -11,6 +11,7 @@ import vestiary.calendar.AscensionOn;
 import vestiary.calendar.CorpusChristiOn;
 import vestiary.calendar.EpiphanyOn;
 import vestiary.calendar.EveningRule;
+import vestiary.calendar.OpenEvening;
 import vestiary.cluster.CountBy;
 import vestiary.vesting.LadderOrder;
 
@@ -46,6 +47,9 @@ record ClusterLine(
           optional(
               "eveningRule", "precept or rank: what decides between two days for an evening Mass"),
           optional(
+              "openEvening",
+              "solemnity or weekday: whose Mass is taken on an evening that no law settles"),
+          optional(
               "ladderOrder",
               "stole or white: which substitute for a concelebrant's chasuble comes first"),
           optional("whiteForAll", "Whether all may wear white at a big liturgy of another colour"),
@@ -70,6 +74,7 @@ record ClusterLine(
           "ascension", Words.of(AscensionOn.class),
           "corpusChristi", Words.of(CorpusChristiOn.class),
           "eveningRule", Words.of(EveningRule.class),
+          "openEvening", Words.of(OpenEvening.class),
           "ladderOrder", Words.of(LadderOrder.class),
           "countBy", Words.of(CountBy.class));
 

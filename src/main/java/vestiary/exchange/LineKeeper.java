@@ -154,6 +154,7 @@ class LineKeeper {
         new ChangeSettings.PolicyRequest(
             line.settings().get("anticipatedFrom"),
             line.settings().get("eveningRule"),
+            line.settings().get("openEvening"),
             line.settings().get("ladderOrder"),
             flag(line.settings().get("whiteForAll")),
             number(line.settings().get("turnMinutes")),

@@ -23,6 +23,7 @@ final class MassWords {
           entry(MassKind.CONFIRMATION, "confirmation"),
           entry(MassKind.BAPTISM, "baptism"),
           entry(MassKind.ANOINTING, "anointing of the sick"),
+          entry(MassKind.SCRUTINY, "scrutiny"),
           entry(MassKind.ORDINATION, "ordination"),
           entry(MassKind.PROFESSION, "religious profession"),
           entry(MassKind.DEDICATION, "dedication"),

@@ -76,12 +76,12 @@ class FillMass {
       MassRow row, SaveMass.Request request, Church church, Cluster here, Asked asked) {
     LocalDateTime start = row.starts.atZone(here.zone()).toLocalDateTime();
     if (row.kind.equals(MassKind.ANTICIPATED.id())
-        && start.toLocalTime().isBefore(here.policies().anticipatedFrom())) {
+        && start.toLocalTime().isBefore(here.calendar().evenings().from())) {
       throw new Refused(
           new Refusal.AgainstRule(
               "mass",
               "An anticipated Mass begins at %s or later; this one begins at %s. Choose the Mass of the day, or a later hour."
-                  .formatted(here.policies().anticipatedFrom(), start.toLocalTime())));
+                  .formatted(here.calendar().evenings().from(), start.toLocalTime())));
     }
     MassRuling ruling =
         read.ruling(

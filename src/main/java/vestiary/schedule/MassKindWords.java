@@ -17,6 +17,7 @@ final class MassKindWords {
           entry(MassKind.CONFIRMATION, "Confirmation"),
           entry(MassKind.BAPTISM, "Baptism within Mass"),
           entry(MassKind.ANOINTING, "Anointing of the sick within Mass"),
+          entry(MassKind.SCRUTINY, "Scrutiny before baptism"),
           entry(MassKind.ORDINATION, "Ordination"),
           entry(MassKind.PROFESSION, "Religious profession"),
           entry(MassKind.DEDICATION, "Dedication of a church or altar"),

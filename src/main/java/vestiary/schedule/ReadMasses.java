@@ -104,9 +104,7 @@ public class ReadMasses {
       String kind,
       String votiveOf,
       Leave leave) {
-    MassKind said =
-        Term.find(MassKind.class, kind)
-            .orElseGet(() -> calendar.kindAt(start, cluster.policies().anticipatedFrom()));
+    MassKind said = Term.find(MassKind.class, kind).orElseGet(() -> calendar.kindAt(start));
     return calendar.ruling(start, said, subject(votiveOf), leave);
   }
 

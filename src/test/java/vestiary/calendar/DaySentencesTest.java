@@ -34,8 +34,8 @@ class DaySentencesTest {
     Day sunday = day(2025, 11, 2);
 
     assertEquals(
-        "The Commemoration of All the Faithful Departed (All Souls' Day), before all else that"
-            + " falls on this day (UNLY 59 I.3); violet, or black where that is the custom, for"
+        "The Commemoration of All the Faithful Departed (All Souls' Day), which stands before"
+            + " the Thirty-first Sunday in Ordinary Time (UNLY 59 I.3); violet, or black where that is the custom, for"
             + " the dead (GIRM 346 d, e).",
         sunday.reason());
     assertEquals("thirty-first-sunday-in-ordinary-time", sunday.omitted().get(0).id());
@@ -50,7 +50,7 @@ class DaySentencesTest {
             + " Monday of Holy Week.",
         annunciation.reason());
     assertEquals(
-        "The Annunciation of the Lord, moved here from another day (UNLY 59 I.3);"
+        "The Annunciation of the Lord, moved here from Monday 25 March 2024 (UNLY 59 I.3);"
             + " white, for a celebration of the Lord other than of his Passion (GIRM 346 a).",
         day(2024, 4, 8).reason());
   }

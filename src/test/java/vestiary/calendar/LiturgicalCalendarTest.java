@@ -26,11 +26,7 @@ class LiturgicalCalendarTest {
   void the_united_states_keep_three_movable_days_on_sunday() {
     assertEquals(
         new CalendarSettings(
-            "us",
-            EpiphanyOn.SUNDAY,
-            AscensionOn.SUNDAY,
-            CorpusChristiOn.SUNDAY,
-            EveningRule.PRECEPT),
+            "us", EpiphanyOn.SUNDAY, AscensionOn.SUNDAY, CorpusChristiOn.SUNDAY, Evenings.USUAL),
         CalendarSettings.defaultsOf("us"));
   }
 

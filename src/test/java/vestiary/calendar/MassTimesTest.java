@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class MassTimesTest {
 
-  private static final LocalTime FOUR = LocalTime.of(16, 0);
   private final LiturgicalCalendar us =
       LiturgicalCalendar.of(CalendarSettings.defaultsOf("us"), List.of());
 
@@ -60,7 +58,7 @@ class MassTimesTest {
   }
 
   private MassKind kind(String start) {
-    return us.kindAt(at(start), FOUR);
+    return us.kindAt(at(start));
   }
 
   private static LocalDateTime at(String start) {

@@ -78,6 +78,7 @@ class ClusterTemplateTest {
     return new SettingsView.Policies(
         Field.of("16:00"),
         choice("the one that must be heard", "the higher in rank"),
+        choice("the solemnity’s Mass", "the Mass of the day itself"),
         choice("in stole over alb", "in white chasubles"),
         false,
         Field.of("5"),

@@ -10,6 +10,7 @@ import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.CorpusChristiOn;
 import vestiary.calendar.EpiphanyOn;
 import vestiary.calendar.EveningRule;
+import vestiary.calendar.Evenings;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.Proper;
 import vestiary.calendar.Term;
@@ -45,7 +46,12 @@ record ChurchOfFact(String calendar, String options) {
         option.equals("corpus-christi")
             ? term(CorpusChristiOn.class, value)
             : settings.corpusChristi(),
-        option.equals("evening") ? term(EveningRule.class, value) : settings.eveningRule());
+        option.equals("evening") ? evenings(value) : settings.evenings());
+  }
+
+  private static Evenings evenings(String rule) {
+    return new Evenings(
+        term(EveningRule.class, rule), Evenings.USUAL.open(), Evenings.USUAL.from());
   }
 
   private static <T extends Enum<T> & Term> T term(Class<T> type, String id) {

@@ -1,0 +1,15 @@
+package vestiary.calendar;
+
+import java.util.Objects;
+
+/**
+ * Whether the faithful are bound to take part in Mass on a date in a place, and why. It belongs to
+ * place and date, never to a celebration alone. Source: canons 1246, 1247.
+ */
+public record Duty(boolean obliges, String reason, String source) {
+
+  public Duty {
+    Objects.requireNonNull(reason);
+    Objects.requireNonNull(source);
+  }
+}
