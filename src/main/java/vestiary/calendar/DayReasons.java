@@ -2,7 +2,6 @@ package vestiary.calendar;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Says of a day what is kept and why, in one sentence and rule by rule. */
 final class DayReasons {
@@ -11,9 +10,6 @@ final class DayReasons {
       new Reason(
           "This is the day by present norms; the norm was another in that year.",
           "Notitiae 20 (1984), 26 (1990) 160, 42 (2006) 96");
-
-  private static final Pattern NEEDS_ARTICLE =
-      Pattern.compile("[A-Z][a-z-]+ (Sunday|Day|Memorial|of the Dedication)\\b");
 
   private DayReasons() {}
 
@@ -42,7 +38,7 @@ final class DayReasons {
   }
 
   private static String insteadOf(Omission omitted) {
-    String name = inSentence(omitted.name().english());
+    String name = omitted.name().inSentence();
     return omitted.isKeptElsewhere()
         ? ", while " + name + " is kept on " + Dates.spelled(omitted.keptOn().get(0))
         : ", which stands before " + name;
@@ -93,15 +89,18 @@ final class DayReasons {
 
   private static Reason arrival(Celebration kept, Transfer transfer) {
     String sentence =
-        "%s comes here from %s: %s"
-            .formatted(kept.name().english(), Dates.spelled(transfer.from()), transfer.reason());
+        "%s comes here from %s, because %s"
+            .formatted(
+                raised(kept.name().inSentence()),
+                Dates.spelled(transfer.from()),
+                transfer.reason());
     return new Reason(sentence, transfer.source());
   }
 
   private static Reason place(Celebration kept) {
     String sentence =
-        "%s stands in number %d of the table of liturgical days; the lower number is kept."
-            .formatted(kept.name().english(), kept.precedence().number());
+        "%s stands at number %d of the table of liturgical days; the lowest number is kept."
+            .formatted(raised(kept.name().inSentence()), kept.precedence().number());
     return new Reason(sentence, kept.precedence().source());
   }
 
@@ -120,10 +119,8 @@ final class DayReasons {
             "UNLY 14; GIRM 355");
   }
 
-  /** Saints and weekdays go without an article, Sundays and the days of an octave take one. */
-  private static String inSentence(String name) {
-    if (name.startsWith("The ")) return lowered(name);
-    return NEEDS_ARTICLE.matcher(name).lookingAt() ? "the " + name : name;
+  private static String raised(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
   }
 
   private static String lowered(String sentence) {

@@ -80,7 +80,7 @@ final class EveningRules {
   }
 
   private Evening open(Eve tomorrow) {
-    String name = tomorrow.kept().name().english();
+    String name = tomorrow.kept().name().inSentence();
     boolean next = settled.open() == OpenEvening.SOLEMNITY;
     String reason =
         next
@@ -105,7 +105,7 @@ final class EveningRules {
   }
 
   private static Evening byPrecept(Eve tomorrow) {
-    String name = tomorrow.kept().name().english();
+    String name = tomorrow.kept().name().inSentence();
     String reason =
         tomorrow.obliges()
             ? "The evening Mass is already of the next day, " + name + ", which obliges."
@@ -122,7 +122,7 @@ final class EveningRules {
 
   private static Evening byRank(Eve today, Eve tomorrow) {
     boolean next = tomorrow.kept().precedence().isBefore(today.kept().precedence());
-    String name = tomorrow.kept().name().english();
+    String name = tomorrow.kept().name().inSentence();
     String reason =
         next
             ? "The evening Mass is already of the next day, " + name + ", which stands higher."

@@ -11,8 +11,8 @@ final class Omissions {
     boolean optional = omitted.rank() == Rank.OPTIONAL_MEMORIAL;
     String reason =
         (optional ? "An optional memorial is left out" : "Left out this year,")
-            + " because the day keeps a higher celebration: "
-            + kept.name().english()
+            + " because the day keeps a higher celebration, "
+            + kept.name().inSentence()
             + ".";
     String source = (optional ? "UNLY 14; " : "UNLY 60; ") + kept.precedence().source();
     return new Omission(omitted.id(), omitted.name(), List.of(), reason, source);

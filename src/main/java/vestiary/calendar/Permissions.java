@@ -19,7 +19,7 @@ final class Permissions {
 
   static Permission noMassOn(Day day) {
     return refused(
-        "No Mass is said on " + day.kept().name().english() + ".",
+        "No Mass is said on " + day.kept().name().inSentence() + ".",
         "Roman Missal, Good Friday 1; Paschale solemnitatis 59, 75");
   }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 final class Transfers {
 
   private static final String NEXT_FREE_DAY = "UNLY 60";
+  private static final String JOSEPH = "joseph-spouse-of-mary";
   private static final String BAPTIST = "nativity-of-john-the-baptist";
   private static final String SACRED_HEART = "sacred-heart";
 
@@ -60,10 +61,11 @@ final class Transfers {
     return "Holy days of " + norms.offered().name().english() + " (canon 1246 § 2)";
   }
 
+  /** On the Saturday before Palm Sunday; in Ireland in 2035, where that is Patrick's, on Friday. */
   private void moveJosephOutOfHolyWeek() {
-    int day = plan.dayOf("joseph-spouse-of-mary");
+    int day = plan.dayOf(JOSEPH);
     if (isWithin(day, year.easter() - 7, year.easter() - 1)) {
-      plan.move("joseph-spouse-of-mary", day, year.easter() - 8, "Notitiae 42 (2006) 96");
+      plan.move(JOSEPH, day, freeDayUpTo(year.easter() - 8), "Notitiae 42 (2006) 96");
     }
   }
 
@@ -107,13 +109,13 @@ final class Transfers {
   private void moveToNextFreeDay(Impeded impeded) {
     int day = impeded.day() + 1;
     while (day <= year.length() && !isFree(day)) day++;
-    if (day > year.length()) day = lastFreeDayBefore(impeded.day());
+    if (day > year.length()) day = freeDayUpTo(impeded.day() - 1);
     plan.move(impeded.entry().id(), impeded.day(), day, NEXT_FREE_DAY);
   }
 
-  /** At the end of the year, when the days after are taken, the nearest free day lies before. */
-  private int lastFreeDayBefore(int impededDay) {
-    int day = impededDay - 1;
+  /** The nearest free day that is not later; also when the days left in the year are taken. */
+  private int freeDayUpTo(int latest) {
+    int day = latest;
     while (!isFree(day)) day--;
     return day;
   }

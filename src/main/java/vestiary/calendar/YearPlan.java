@@ -133,6 +133,6 @@ final class YearPlan {
     Celebration prevailing = prevailing(day);
     return prevailing == entry.celebration()
         ? "a holy day on a Saturday or a Monday goes to the Sunday beside it."
-        : "this day keeps a higher celebration: " + prevailing.name().english() + ".";
+        : "it yields to " + prevailing.name().inSentence() + ".";
   }
 }

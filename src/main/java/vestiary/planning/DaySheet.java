@@ -46,6 +46,7 @@ final class DaySheet {
         "%s, %s".formatted(English.weekday(date), monthAndYear()),
         String.valueOf(date.getDayOfMonth()),
         English.day(date) + " " + date.getYear(),
+        DayWords.placeInTheYear(day),
         date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
         DayWords.ribbons(day),
         DayWords.celebrated("", day.kept(), locale),
@@ -54,8 +55,8 @@ final class DaySheet {
         new Link("Add a Mass", "/masses/new?date=" + date),
         DayPicture.of(rows(), List.of()),
         span.asked().stream().map(this::mass).toList(),
-        List.of(new DayView.Reason(day.reason(), "")),
-        new DayView.Reason(day.evening().reason(), day.evening().source()),
+        day.reason() + ".",
+        reasons(day),
         day.celebrations().stream().skip(1).map(this::other).toList(),
         day.omitted().stream()
             .map(
@@ -111,7 +112,12 @@ final class DaySheet {
             church.name(),
             DayWords.ribbon(here.kept().colours().get(0)),
             DayWords.celebrated("", here.kept(), locale),
-            new DayView.Reason(here.reason(), "")));
+            here.reason() + ".",
+            reasons(here)));
+  }
+
+  private static List<DayView.Reason> reasons(Day day) {
+    return day.reasons().stream().map(r -> new DayView.Reason(r.sentence(), r.source())).toList();
   }
 
   private DayView.Mass mass(DatedMass mass) {

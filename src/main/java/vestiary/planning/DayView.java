@@ -15,13 +15,14 @@ import vestiary.web.Standing;
  * @param date for example "Saturday, December 2026"; the number stands apart
  * @param number of the day in the month
  * @param title the page's name in a list, for example "Saturday 5 December 2026"
+ * @param season for example "Advent, second week · Sunday A, weekdays II · psalter week II"
  * @param redLetter a Sunday or a holy day
  * @param ribbons the lawful colours, the first as the calendar puts it
  * @param celebration what is kept
  * @param turn to the days before and after, and to the week
  * @param add the form for a new Mass on this day
- * @param reasons why this colour: each a sentence, with its norm
- * @param evening to which day the evening belongs, and by which norm
+ * @param because what is kept, in which colour and why, in one sentence
+ * @param reasons the rules that decided the day, one after another, with their norms
  * @param others what else may be celebrated; empty if nothing
  * @param left what was left out or moved, with the reason
  * @param own what single churches keep instead
@@ -31,6 +32,7 @@ public record DayView(
     String date,
     String number,
     String title,
+    String season,
     boolean redLetter,
     List<Colour> ribbons,
     Celebrated celebration,
@@ -39,8 +41,8 @@ public record DayView(
     Link add,
     DayPicture.Drawing picture,
     List<Mass> masses,
+    String because,
     List<Reason> reasons,
-    Reason evening,
     List<Other> others,
     List<Omitted> left,
     List<OwnDay> own) {
@@ -58,10 +60,7 @@ public record DayView(
   /**
    * @param source for example "GIRM 346"; may be empty
    */
-  public record Reason(String sentence, String source) {
-
-    public static final Reason NONE = new Reason("", "");
-  }
+  public record Reason(String sentence, String source) {}
 
   /**
    * @param address of its form
@@ -100,5 +99,15 @@ public record DayView(
 
   public record Omitted(String name, Reason reason) {}
 
-  public record OwnDay(String church, Ribbon ribbon, Celebrated celebration, Reason reason) {}
+  /**
+   * @param because what this church keeps and why, in one sentence
+   * @param reasons the rules that decided it
+   */
+  public record OwnDay(
+      String church, Ribbon ribbon, Celebrated celebration, String because, List<Reason> reasons) {
+
+    public OwnDay {
+      reasons = List.copyOf(reasons);
+    }
+  }
 }

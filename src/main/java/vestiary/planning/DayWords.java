@@ -57,6 +57,12 @@ final class DayWords {
     return "Sunday %s, weekdays %s".formatted(sunday.sundayCycle(), weekday.weekdayCycle());
   }
 
+  /** For example "Advent, first week · Sunday B, weekdays I · psalter week I". */
+  static String placeInTheYear(Day day) {
+    return "%s · %s · psalter week %s"
+        .formatted(season(day), cycles(day, day), "I II III IV".split(" ")[day.psalterWeek() - 1]);
+  }
+
   static Celebrated celebrated(String lead, Celebration celebration, Locale locale) {
     return new Celebrated(
         lead,

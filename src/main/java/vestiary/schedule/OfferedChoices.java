@@ -64,12 +64,13 @@ final class OfferedChoices {
     Leave leave = Term.find(Leave.class, input.text("leave")).orElse(Leave.NONE);
     MassRuling ruling = rulings.apply(input.text("mass"), leave);
     MassOption option = ruling.find(input.text("celebration")).orElse(ruling.options().get(0));
-    boolean needsLeave = BY_LEAVE.contains(ruling.kind());
+    boolean asksOfWhat = BY_LEAVE.contains(ruling.kind());
+    boolean needsLeave = asksOfWhat || isPermittedByLeaveAlone(ruling.kind());
     List<Colour> colours = option.colours();
     return new MassChoices(
         says(ruling, option),
         masses(),
-        needsLeave,
+        asksOfWhat,
         input.field("votiveOf"),
         needsLeave,
         leaves(leave),
@@ -155,9 +156,15 @@ final class OfferedChoices {
   }
 
   private boolean isPermittedBySomeLeave(MassKind kind) {
-    List<Leave> leaves = BY_LEAVE.contains(kind) ? List.of(Leave.values()) : List.of(Leave.NONE);
-    return leaves.stream()
-        .map(leave -> rulings.apply(kind.id(), leave).permission().verdict())
-        .anyMatch(verdict -> verdict != Verdict.NOT_PERMITTED);
+    return Arrays.stream(Leave.values()).anyMatch(leave -> isPermitted(kind, leave));
+  }
+
+  /** A second Mass on Holy Thursday is the bishop's to allow, so the form asks for his leave. */
+  private boolean isPermittedByLeaveAlone(MassKind kind) {
+    return !isPermitted(kind, Leave.NONE) && isPermittedBySomeLeave(kind);
+  }
+
+  private boolean isPermitted(MassKind kind, Leave leave) {
+    return rulings.apply(kind.id(), leave).permission().verdict() != Verdict.NOT_PERMITTED;
   }
 }

@@ -46,8 +46,7 @@ class DaySentencesTest {
     Omission annunciation = day(2024, 3, 25).omitted().get(0);
 
     assertEquals(
-        "Kept on Monday 8 April 2024 instead, because this day keeps a higher celebration:"
-            + " Monday of Holy Week.",
+        "Kept on Monday 8 April 2024 instead, because it yields to Monday of Holy Week.",
         annunciation.reason());
     assertEquals(
         "The Annunciation of the Lord, moved here from Monday 25 March 2024 (UNLY 59 I.3);"
@@ -61,7 +60,7 @@ class DaySentencesTest {
 
     assertEquals(
         "The evening Mass is already of the next day,"
-            + " The Nativity of Saint John the Baptist, which stands higher.",
+            + " the Nativity of Saint John the Baptist, which stands higher.",
         evening.reason());
     assertEquals("UNLY 61; UNLY 59 I.3", evening.source());
   }

@@ -21,7 +21,9 @@ class DayTemplateTest {
             "Bishop Fenwarden, five concelebrants, deacons Greywater and Pellmoor",
             "If violet were chosen, nothing would be short.",
             "The evening belongs to Sunday. UNLY 3.",
-            "Saint Martin: Solemnity: Dedication of the church, white.");
+            "Saint Martin: Solemnity: Dedication of the church, white. Its own anniversary.",
+            "It stands in number 4 of the table. UNLY 59 I.4.",
+            "psalter week I");
   }
 
   @Test

@@ -33,6 +33,7 @@ final class InventedDay {
         "Saturday, December 2026",
         "5",
         "Saturday 5 December 2026",
+        "Advent, first week · Sunday B, weekdays I · psalter week I",
         false,
         List.of(Colour.VIOLET),
         new Celebrated("", "feria", "", "Saturday of the first week of Advent"),
@@ -46,8 +47,10 @@ final class InventedDay {
         new Link("Add a Mass", "/masses/new?date=2026-12-05"),
         picture(),
         masses(),
-        List.of(new Reason("Violet is the colour of Advent.", "GIRM 346")),
-        new Reason("The evening belongs to Sunday.", "UNLY 3"),
+        "Saturday of the first week of Advent; violet, for Advent.",
+        List.of(
+            new Reason("Violet is the colour of Advent.", "GIRM 346"),
+            new Reason("The evening belongs to Sunday.", "UNLY 3")),
         List.of(
             new Other(
                 ribbon("white"),
@@ -62,7 +65,8 @@ final class InventedDay {
                 "Saint Martin",
                 ribbon("white"),
                 new Celebrated("", "solemnity", "Solemnity", "Dedication of the church"),
-                new Reason("Its own anniversary.", "UNLY 59"))));
+                "Its own anniversary.",
+                List.of(new Reason("It stands in number 4 of the table.", "UNLY 59 I.4")))));
   }
 
   static DayView empty(Frame frame) {
@@ -71,6 +75,7 @@ final class InventedDay {
         "Tuesday, December 2026",
         "29",
         "Tuesday 29 December 2026",
+        "Christmas Time · Sunday B, weekdays I · psalter week I",
         false,
         List.of(Colour.WHITE, Colour.RED),
         new Celebrated("", "feria", "", "Fifth day within the octave of Christmas"),
@@ -79,8 +84,8 @@ final class InventedDay {
         Link.NONE,
         DayPicture.Drawing.NONE,
         List.of(),
-        List.of(new Reason("White is the colour of Christmas Time.", "GIRM 346")),
-        Reason.NONE,
+        "White, for Christmas Time.",
+        List.of(),
         List.of(),
         List.of(),
         List.of());
