@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumSet;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -47,16 +47,52 @@ class CelebrationTableTest {
   }
 
   @Test
-  void no_celebration_stands_twice_in_one_calendar_in_one_year() {
+  void two_lines_of_one_celebration_never_hold_in_the_same_year() {
+    assertDisjoint("general", general().toList());
+    national().forEach(CelebrationTableTest::assertDisjoint);
+  }
+
+  @Test
+  void every_line_holds_in_some_year_since_the_calendar_of_1970() {
+    every().forEach(e -> assertTrue(e.since() <= e.until() && e.until() >= 1970, e::toString));
+  }
+
+  /** What is known of a celebration, as the title of a church, is read from its last line. */
+  @Test
+  void the_last_line_of_a_national_celebration_is_in_force() {
+    national()
+        .forEach(
+            (table, entries) -> {
+              Map<String, Entry> last = new LinkedHashMap<>();
+              entries.forEach(entry -> last.put(entry.id(), entry));
+              last.values()
+                  .forEach(e -> assertEquals(Integer.MAX_VALUE, e.until(), table + ": " + e.id()));
+            });
+  }
+
+  /** A church that reads Latin or Spanish must not lose a name that the general calendar has. */
+  @Test
+  void a_national_form_of_a_general_celebration_is_named_in_three_languages() {
+    Set<String> general = general().map(Entry::id).collect(Collectors.toSet());
+    national().values().stream()
+        .flatMap(List::stream)
+        .filter(entry -> general.contains(entry.id()))
+        .map(entry -> entry.celebration().name())
+        .forEach(
+            name ->
+                assertTrue(!name.latin().isEmpty() && !name.spanish().isEmpty(), name::english));
+  }
+
+  @Test
+  void every_holy_day_is_a_solemnity_of_its_calendar() {
     for (OfferedCalendar calendar : OfferedCalendars.all()) {
-      for (int year : new int[] {1970, 1996, 2002, 2010, 2020, 2026}) {
-        Set<String> seen = new HashSet<>();
-        general().filter(e -> e.isKeptIn(year)).forEach(e -> assertTrue(seen.add(e.id()), e::id));
-        seen.clear();
-        CelebrationTable.proper(calendar).stream()
-            .filter(e -> e.isKeptIn(year))
-            .forEach(e -> assertTrue(seen.add(e.id()), e::id));
+      ChurchCalendar church = new ChurchCalendar(calendar.defaults(), List.of());
+      CalendarNorms norms = church.norms();
+      for (String id : norms.holyDays()) {
+        assertEquals(Rank.SOLEMNITY, church.find(id).orElseThrow().rank(), id);
       }
+      assertTrue(norms.holyDays().containsAll(norms.keptOnSundayBeside()));
+      assertTrue(norms.holyDays().containsAll(norms.lapseBesideSunday()));
     }
   }
 
@@ -67,10 +103,10 @@ class CelebrationTableTest {
         EnumSet.of(
             Kind.PASSION, Kind.HOLY_SPIRIT, Kind.APOSTLE, Kind.EVANGELIST, Kind.MARTYR, Kind.LORD);
 
-    general()
+    every()
         .filter(entry -> entry.celebration().colours().contains(Colour.RED))
         .forEach(entry -> assertTrue(entry.kinds().stream().anyMatch(reds::contains), entry::id));
-    general()
+    every()
         .filter(entry -> entry.kinds().contains(Kind.MARTYR))
         .forEach(entry -> assertEquals(List.of(Colour.RED), entry.celebration().colours()));
   }
@@ -98,6 +134,29 @@ class CelebrationTableTest {
               assertTrue(reason.toLowerCase().startsWith(usual), reason);
               assertTrue(reason.endsWith("."), reason);
             });
+  }
+
+  private static void assertDisjoint(String table, List<Entry> entries) {
+    for (Entry one : entries) {
+      for (Entry other : entries) {
+        if (one == other || !one.id().equals(other.id())) continue;
+        boolean apart = one.until() < other.since() || other.until() < one.since();
+        assertTrue(apart, () -> table + ": " + one.id());
+      }
+    }
+  }
+
+  private static Stream<Entry> every() {
+    return Stream.concat(general(), national().values().stream().flatMap(List::stream));
+  }
+
+  /** The lines of every national table, by the id of its calendar. */
+  private static Map<String, List<Entry>> national() {
+    Map<String, List<Entry>> tables = new LinkedHashMap<>();
+    for (OfferedCalendar calendar : OfferedCalendars.all()) {
+      tables.put(calendar.id(), CelebrationTable.proper(calendar));
+    }
+    return tables;
   }
 
   private static Stream<Entry> general() {
