@@ -14,15 +14,19 @@ final class ColourReasons {
 
   static String of(List<Colour> colours, Set<Kind> kinds, LocalName name) {
     if (kinds.contains(Kind.DEAD)) return dead(colours);
-    if (kinds.contains(Kind.PRAYER_DAY)) {
-      return "White or violet, by the Mass that is chosen (GIRM 373, for the United States).";
-    }
+    if (kinds.contains(Kind.PRAYER_DAY)) return dayOfPrayer(colours);
     return switch (colours.get(0)) {
       case RED -> red(kinds, isOne(name));
       case VIOLET -> violet(colours, kinds);
       case GREEN -> "Green, for Ordinary Time (GIRM 346 c).";
       default -> white(kinds, isOne(name));
     };
+  }
+
+  private static String dayOfPrayer(List<Colour> colours) {
+    return colours.contains(Colour.WHITE)
+        ? "White or violet, by the Mass that is chosen (GIRM 373, for the United States)."
+        : "Violet, for a day of prayer and penance (GIRM 373, for the United States).";
   }
 
   private static String dead(List<Colour> colours) {
