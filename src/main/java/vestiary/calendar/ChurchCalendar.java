@@ -16,7 +16,7 @@ final class ChurchCalendar {
   private final CalendarNorms norms;
   private final CalendarSettings settings;
   private final ChurchPropers propers;
-  private final Map<String, List<Entry>> byId = new LinkedHashMap<>();
+  private final CountryCalendar country;
   private final Map<String, Entry> ofThisChurch = new LinkedHashMap<>();
 
   /**
@@ -25,9 +25,7 @@ final class ChurchCalendar {
   ChurchCalendar(CalendarSettings settings, List<Proper> propers) {
     this.norms = OfferedCalendars.norms(settings.calendar());
     this.settings = settings;
-    CelebrationTable.fixed().forEach(this::add);
-    CelebrationTable.movable().forEach(this::add);
-    CelebrationTable.proper(norms.offered()).forEach(this::add);
+    this.country = CountryCalendar.of(norms.offered());
     this.propers = new ChurchPropers(this);
     this.propers.lay(propers);
   }
@@ -48,8 +46,7 @@ final class ChurchCalendar {
   Optional<Entry> find(String id) {
     Entry own = ofThisChurch.get(id);
     if (own != null) return Optional.of(own);
-    List<Entry> forms = byId.getOrDefault(id, List.of());
-    return forms.stream().reduce((older, newer) -> newer);
+    return country.find(id);
   }
 
   /** The celebration, if a church may bear it as its title. */
@@ -59,7 +56,7 @@ final class ChurchCalendar {
 
   /** What a church may bear as its title under these options, in the order of the tables. */
   List<Entry> titles() {
-    return Stream.concat(byId.keySet().stream(), propers.inscribed().stream())
+    return Stream.concat(country.ids().stream(), propers.inscribed().stream())
         .flatMap(id -> findTitle(id).stream())
         .filter(entry -> applies(entry.option()))
         .toList();
@@ -67,9 +64,9 @@ final class ChurchCalendar {
 
   /** One entry for each celebration that stood in the calendar in this year. */
   List<Entry> entriesIn(int year) {
-    List<Entry> entries = new ArrayList<>(byId.size() + ofThisChurch.size());
-    for (Map.Entry<String, List<Entry>> forms : byId.entrySet()) {
-      if (!ofThisChurch.containsKey(forms.getKey())) newest(forms.getValue(), year, entries);
+    List<Entry> entries = new ArrayList<>(country.ids().size() + ofThisChurch.size());
+    for (List<Entry> forms : country.forms()) {
+      if (!ofThisChurch.containsKey(forms.get(0).id())) newest(forms, year, entries);
     }
     entries.addAll(ofThisChurch.values());
     return entries;
@@ -83,10 +80,6 @@ final class ChurchCalendar {
         return;
       }
     }
-  }
-
-  private void add(Entry entry) {
-    byId.computeIfAbsent(entry.id(), id -> new ArrayList<>()).add(entry);
   }
 
   /** Of two propers that name the same celebration the one that stands higher holds. */
