@@ -8,7 +8,7 @@ import java.util.Objects;
  *
  * @param colours lawful colours, the usual one first; never empty, never gold or silver
  * @param source the calendar it stands in and its place in the table of liturgical days
- * @param colourReason why this colour, one sentence with the norm
+ * @param colourReason why this colour
  */
 public record Celebration(
     String id,
@@ -17,7 +17,7 @@ public record Celebration(
     Precedence precedence,
     List<Colour> colours,
     String source,
-    String colourReason) {
+    Reason colourReason) {
 
   public Celebration {
     if (id.isBlank()) throw new IllegalArgumentException("A celebration needs an id.");

@@ -105,7 +105,8 @@ final class ChurchPropers {
         Rank.SOLEMNITY,
         Precedence.OWN_TITULAR,
         own.colour(),
-        capitalised(own.colour().id()) + ", as this church keeps its title (GIRM 346).",
+        new Reason(
+            capitalised(own.colour().id()) + ", as this church keeps its title.", "GIRM 346"),
         own.day());
   }
 
@@ -116,7 +117,7 @@ final class ChurchPropers {
         Rank.SOLEMNITY,
         Precedence.OWN_DEDICATION,
         Colour.WHITE,
-        "White, for the dedication of a church (common practice).",
+        new Reason("White, for the dedication of a church.", "common practice"),
         dedication.day());
   }
 
@@ -136,7 +137,8 @@ final class ChurchPropers {
             place.rank(),
             place.precedence(),
             inscribed.colour(),
-            capitalised(inscribed.colour().id()) + ", as its proper has it (GIRM 346).",
+            new Reason(
+                capitalised(inscribed.colour().id()) + ", as its proper has it.", "GIRM 346"),
             inscribed.day()));
   }
 
@@ -173,7 +175,7 @@ final class ChurchPropers {
       Rank rank,
       Precedence place,
       Colour colour,
-      String why,
+      Reason why,
       MonthDay day) {
     Celebration celebration =
         new Celebration(

@@ -21,7 +21,7 @@ final class DayReasons {
         + " ("
         + kept.precedence().source()
         + "); "
-        + lowered(kept.colourReason());
+        + lowered(kept.colourReason().cited());
   }
 
   private static String why(Day day) {
@@ -52,7 +52,7 @@ final class DayReasons {
     chain.add(place(day.kept()));
     day.omitted().forEach(o -> chain.add(omission(o)));
     if (day.celebrations().size() > 1 && !HolyThursday.is(day.kept())) chain.add(choice(day));
-    chain.add(new Reason(day.kept().colourReason(), "GIRM 345 to 347"));
+    chain.add(day.kept().colourReason());
     chain.add(new Reason(day.duty().reason(), day.duty().source()));
     chain.add(new Reason(day.evening().reason(), day.evening().source()));
     if (day.isByPresentNorms()) chain.add(PRESENT_NORMS);

@@ -111,7 +111,7 @@ final class Ferias {
       String id, LocalName name, Rank rank, Precedence precedence, Kind season) {
     List<Colour> colours = List.of(SeasonColours.of(season));
     String source = "General Roman Calendar; " + precedence.source();
-    String why = ColourReasons.of(colours, Set.of(season), name);
+    Reason why = ColourReasons.of(colours, Set.of(season), name);
     return new Celebration(id, name, rank, precedence, colours, source, why);
   }
 

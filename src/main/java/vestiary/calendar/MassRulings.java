@@ -51,7 +51,7 @@ final class MassRulings {
     List<Celebration> celebrations =
         MassTimes.isHolyThursday(day) ? List.of(day.kept()) : day.celebrations();
     return celebrations.stream()
-        .map(c -> new MassOption(c, c.colours(), c.colourReason(), c.source()))
+        .map(c -> new MassOption(c, c.colours(), c.colourReason().cited(), c.source()))
         .toList();
   }
 

@@ -110,7 +110,12 @@ final class Transfers {
     int day = impeded.day() + 1;
     while (day <= year.length() && !isFree(day)) day++;
     if (day > year.length()) day = freeDayUpTo(impeded.day() - 1);
-    plan.move(impeded.entry().id(), impeded.day(), day, NEXT_FREE_DAY);
+    plan.move(impeded.entry().id(), impeded.day(), day, source(impeded.day()));
+  }
+
+  private String source(int impededDay) {
+    boolean bySunday = plan.prevailing(impededDay).precedence() == Precedence.PRIVILEGED_SUNDAY;
+    return bySunday ? "UNLY 5, 60" : NEXT_FREE_DAY;
   }
 
   /** The nearest free day that is not later; also when the days left in the year are taken. */

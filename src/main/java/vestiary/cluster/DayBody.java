@@ -50,7 +50,7 @@ record DayBody(
           c.precedence().number(),
           c.colours().stream().map(Term::id).toList(),
           c.source(),
-          c.colourReason());
+          c.colourReason().cited());
     }
   }
 

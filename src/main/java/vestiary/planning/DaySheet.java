@@ -55,7 +55,7 @@ final class DaySheet {
         new Link("Add a Mass", "/masses/new?date=" + date),
         DayPicture.of(rows(), List.of()),
         span.asked().stream().map(this::mass).toList(),
-        day.reason() + ".",
+        day.reason(),
         reasons(day),
         day.celebrations().stream().skip(1).map(this::other).toList(),
         day.omitted().stream()
@@ -99,7 +99,7 @@ final class DaySheet {
     return new DayView.Other(
         DayWords.ribbon(celebration.colours().get(0)),
         DayWords.celebrated("", celebration, locale),
-        new DayView.Reason(celebration.colourReason(), celebration.source()));
+        new DayView.Reason(celebration.colourReason().cited(), celebration.source()));
   }
 
   private Stream<DayView.OwnDay> own(Church church) {
@@ -112,7 +112,7 @@ final class DaySheet {
             church.name(),
             DayWords.ribbon(here.kept().colours().get(0)),
             DayWords.celebrated("", here.kept(), locale),
-            here.reason() + ".",
+            here.reason(),
             reasons(here)));
   }
 

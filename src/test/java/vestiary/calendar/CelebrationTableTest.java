@@ -130,7 +130,7 @@ class CelebrationTableTest {
         .forEach(
             celebration -> {
               String usual = celebration.colours().get(0).id();
-              String reason = celebration.colourReason();
+              String reason = celebration.colourReason().cited();
               assertTrue(reason.toLowerCase().startsWith(usual), reason);
               assertTrue(reason.endsWith("."), reason);
             });

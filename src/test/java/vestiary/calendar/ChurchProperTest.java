@@ -36,7 +36,8 @@ class ChurchProperTest {
     Day day = day(title, LocalDate.of(2026, 7, 7));
 
     assertEquals("titular-of-this-church", day.kept().id());
-    assertEquals("Red, as this church keeps its title (GIRM 346).", day.kept().colourReason());
+    assertEquals(
+        "Red, as this church keeps its title (GIRM 346).", day.kept().colourReason().cited());
     assertEquals(false, day.obligation());
   }
 

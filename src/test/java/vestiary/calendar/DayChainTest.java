@@ -26,7 +26,7 @@ class DayChainTest {
                 + " lowest number is kept.",
             "The Immaculate Conception of the Blessed Virgin Mary: kept on Monday 9 December 2024"
                 + " instead, because it yields to the Second Sunday of Advent.",
-            "Violet, for Advent (GIRM 346 d).",
+            "Violet, for Advent.",
             "Every Sunday is a day of obligation.",
             "The evening is still this day's: the next, the Immaculate Conception of the Blessed"
                 + " Virgin Mary, does not stand higher."),
