@@ -5,12 +5,10 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
-/** A table of published facts, each line with its source. */
+/** A table of facts, each line with its source, which {@link Source} reads. */
 final class FactTable {
 
   private FactTable() {}
@@ -24,13 +22,5 @@ final class FactTable {
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
-  }
-
-  /** Prints how many facts stand on each source. */
-  static void printSources(String name, List<CSVRecord> facts) {
-    Map<String, Integer> counts = new TreeMap<>();
-    facts.forEach(fact -> counts.merge(fact.get("source"), 1, Integer::sum));
-    System.out.println(name + ": " + facts.size() + " facts from " + counts.size() + " sources");
-    counts.forEach((source, count) -> System.out.printf("%5d  %s%n", count, source));
   }
 }

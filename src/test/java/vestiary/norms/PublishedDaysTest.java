@@ -9,37 +9,35 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
 import vestiary.calendar.Celebration;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Day;
 
 /**
- * Facts about single days, in {@code norms/days.csv}: each stands in the published page, or follows
- * from the norm, that its line names. Where two publications disagree the line names both and the
- * norm that decides.
+ * Facts about single days, in {@code norms}: each stands in the published page, or follows from the
+ * norm, that its line names. Where two publications disagree the line names both and the norm that
+ * decides.
  */
+@ExtendWith(OneTally.class)
 class PublishedDaysTest {
 
-  private static final List<CSVRecord> FACTS = FactTable.read("days.csv");
+  private static final List<String> TABLES = List.of("days.csv");
 
   @TestFactory
-  Stream<DynamicTest> days_are_as_published() {
-    return FACTS.stream().map(fact -> DynamicTest.dynamicTest(name(fact), () -> check(fact)));
-  }
-
-  @AfterAll
-  static void print_sources() {
-    FactTable.printSources("days", FACTS);
+  Stream<DynamicTest> days_are_as_published(FactTally tally) {
+    return TABLES.stream()
+        .flatMap(table -> FactTable.read(table).stream())
+        .map(fact -> DynamicTest.dynamicTest(name(fact), () -> check(fact, tally)));
   }
 
   private static String name(CSVRecord fact) {
     return String.join(" ", fact.toList().subList(0, 5)) + ": " + fact.get("source");
   }
 
-  private static void check(CSVRecord fact) {
+  private static void check(CSVRecord fact, FactTally tally) {
     Day day =
         new ChurchOfFact(fact.get("calendar"), fact.get("options"))
             .liturgicalCalendar()
@@ -54,20 +52,24 @@ class PublishedDaysTest {
               () -> "omits " + day.omitted());
       default -> assertEquals(expected, answer(day, fact.get("check")));
     }
+    tally.add(new Source(fact.get("source")));
   }
 
-  /** Whether the day offers this celebration, written as id or as id:rank. */
+  /** Whether the day offers this celebration, written as id, id:rank or id:colours. */
   private static boolean offers(Day day, String expected) {
     return day.celebrations().stream()
-        .anyMatch(c -> expected.equals(c.id()) || expected.equals(c.id() + ":" + c.rank().id()));
+        .flatMap(c -> Stream.of(c.id(), c.id() + ":" + c.rank().id(), c.id() + ":" + colours(c)))
+        .anyMatch(expected::equals);
   }
 
   private static String answer(Day day, String check) {
     Celebration kept = day.kept();
     return switch (check) {
       case "kept" -> kept.id();
+      case "name" -> kept.name().english();
       case "rank" -> kept.rank().id();
-      case "colours" -> kept.colours().stream().map(Colour::id).collect(Collectors.joining("|"));
+      case "place" -> kept.precedence().source();
+      case "colours" -> colours(kept);
       case "season" -> day.season().id();
       case "week" -> String.valueOf(day.week());
       case "sunday-cycle" -> day.sundayCycle().name();
@@ -76,5 +78,9 @@ class PublishedDaysTest {
       case "evening" -> day.evening().tomorrow() ? "tomorrow" : "today";
       default -> throw new IllegalArgumentException("No such check: " + check);
     };
+  }
+
+  private static String colours(Celebration celebration) {
+    return celebration.colours().stream().map(Colour::id).collect(Collectors.joining("|"));
   }
 }
