@@ -24,7 +24,8 @@ import vestiary.calendar.Day;
 @ExtendWith(OneTally.class)
 class PublishedDaysTest {
 
-  private static final List<String> TABLES = List.of("days.csv");
+  private static final List<String> TABLES =
+      List.of("days.csv", "printed-days.csv", "printed-weeks.csv", "norm-days.csv");
 
   @TestFactory
   Stream<DynamicTest> days_are_as_published(FactTally tally) {
