@@ -25,7 +25,7 @@ import vestiary.calendar.Term;
 @ExtendWith(OneTally.class)
 class PublishedMassesTest {
 
-  private static final List<String> TABLES = List.of("masses.csv");
+  private static final List<String> TABLES = List.of("masses.csv", "rites.csv");
   private static final LocalTime ANTICIPATED_FROM = LocalTime.of(16, 0);
 
   @TestFactory
