@@ -12,45 +12,10 @@ import vestiary.calendar.Term;
 import vestiary.vesting.ColourMatch;
 
 /**
- * Which vestment may serve which colour. Sources: General Instruction of the Roman Missal (GIRM)
- * 346; Redemptionis Sacramentum (RS, 2004) 127 for gold and silver: on feast days, never for violet
- * or black. Gold as a kind of white on other days: common practice, no source.
+ * What a piece of several colours may serve as, beside what the table of single colours says.
+ * Source: Redemptionis Sacramentum (RS, 2004) 127.
  */
 class ColoursOfVestmentsTest {
-
-  @ParameterizedTest(name = "{0} serves {1} on a feast: {2}, else: {3}")
-  @CsvSource({
-    "white,  white,  proper,  proper",
-    "red,    white,  none,    none",
-    "gold,   white,  festive, custom",
-    "silver, white,  festive, custom",
-    "white,  red,    none,    none",
-    "red,    red,    proper,  proper",
-    "gold,   red,    festive, none",
-    "silver, red,    festive, none",
-    "green,  green,  proper,  proper",
-    "gold,   green,  festive, none",
-    "silver, green,  festive, none",
-    "gold,   violet, none,    none",
-    "silver, violet, none,    none",
-    "rose,   violet, none,    none",
-    "violet, violet, proper,  proper",
-    "violet, rose,   none,    none",
-    "rose,   rose,   proper,  proper",
-    "gold,   rose,   none,    none",
-    "silver, rose,   none,    none",
-    "black,  black,  proper,  proper",
-    "gold,   black,  none,    none",
-    "silver, black,  none,    none",
-    "gold,   gold,   proper,  proper",
-    "white,  gold,   none,    none"
-  })
-  void a_piece_serves_by_the_norm(String piece, String wanted, String onFeast, String otherwise) {
-    List<Colour> colours = List.of(colour(piece));
-
-    assertEquals(match(onFeast), ColourMatch.of(colours, colour(wanted), true));
-    assertEquals(match(otherwise), ColourMatch.of(colours, colour(wanted), false));
-  }
 
   /** The list of a piece says what it may serve as; RS 127 still keeps gold from violet. */
   @ParameterizedTest(name = "a piece of {0} serves {1}: {2}")
@@ -61,7 +26,9 @@ class ColoursOfVestmentsTest {
     "gold red,    red,    proper",
     "gold violet, violet, none",
     "silver black, black, none",
-    "violet black, black, proper"
+    "violet black, black, proper",
+    "gold,         gold,  proper",
+    "white,        gold,  none"
   })
   void a_piece_serves_as_what_it_is_listed(String listed, String wanted, String expected) {
     List<Colour> colours =

@@ -42,10 +42,19 @@ final class Vested {
   }
 
   static VestedMass mass(Colour colour, Ministers ministers) {
-    return liturgy(MassKind.OF_THE_DAY, colour, ministers);
+    return mass(colour, false, ministers);
+  }
+
+  static VestedMass mass(Colour colour, boolean festive, Ministers ministers) {
+    return liturgy(MassKind.OF_THE_DAY, colour, festive, ministers);
   }
 
   static VestedMass liturgy(MassKind kind, Colour colour, Ministers ministers) {
+    return liturgy(kind, colour, false, ministers);
+  }
+
+  private static VestedMass liturgy(
+      MassKind kind, Colour colour, boolean festive, Ministers ministers) {
     return new VestedMass(
         new MassId(new UUID(0, 1)),
         new ChurchId(new UUID(0, 2)),
@@ -56,7 +65,7 @@ final class Vested {
             true,
             new Sacristy(Duration.ofMinutes(30), Duration.ofMinutes(15)),
             Duration.ZERO),
-        new MassColour(colour, colour == Colour.ROSE, false),
+        new MassColour(colour, colour == Colour.ROSE, festive),
         ministers);
   }
 }
