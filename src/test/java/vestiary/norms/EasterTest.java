@@ -7,8 +7,11 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.time.chrono.IsoChronology;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.EasterOfTheCalendar;
 import vestiary.calendar.LiturgicalCalendar;
@@ -43,6 +46,26 @@ class EasterTest {
 
     IntStream.rangeClosed(1970, 2300)
         .forEach(year -> assertEquals("easter-sunday", calendar.day(meeus(year)).kept().id()));
+  }
+
+  /** Articles 'Easter is a Movable Feast' and 'Happy Early Easter'. */
+  @ParameterizedTest(name = "Easter on {0} {1} in {2} and no other year of {3}")
+  @CsvSource({
+    "3, 22, 1818 2285, 1800-2299",
+    "3, 23, 1913 2008 2160, 1900-2160",
+    "4, 25, 1943 2038 2190, 1900-2190"
+  })
+  void easter_is_rarely_at_its_bounds(int month, int day, String years, String span) {
+    int first = Integer.parseInt(span.substring(0, 4));
+    int last = Integer.parseInt(span.substring(5));
+
+    String found =
+        IntStream.rangeClosed(first, last)
+            .filter(year -> EasterOfTheCalendar.in(year).equals(LocalDate.of(year, month, day)))
+            .mapToObj(String::valueOf)
+            .collect(Collectors.joining(" "));
+
+    assertEquals(years, found);
   }
 
   private static LocalDate meeus(int year) {
