@@ -6,7 +6,8 @@ import java.util.Map;
 
 /**
  * That authority has set a celebration on another date in one year. In Ireland Saint Patrick was
- * kept on Saturday 15 March 2008, since the 17th was in Holy Week.
+ * kept on Saturday 15 March 2008, since the 17th was in Holy Week. A decision for its own date lets
+ * it stand there, as on Sunday 17 March 2024, which was of Lent.
  */
 record Decision(String celebration, LocalDate date, String source) {
 

@@ -63,6 +63,7 @@ final class EveningRules {
     }
     if (HolyThursday.is(today.kept())) return HOLY_THURSDAY;
     if (!beginsTheEveningBefore(tomorrow)) return NOTHING_FOLLOWS;
+    if (today.endsBeforeEvening()) return afterNone(tomorrow);
     if (isOpen(today, tomorrow)) return open(tomorrow);
     if (settled.rule() == EveningRule.PRECEPT && today.obliges() != tomorrow.obliges()) {
       return byPrecept(tomorrow);
@@ -74,9 +75,20 @@ final class EveningRules {
   private static boolean isOpen(Eve today, Eve tomorrow) {
     return !today.obliges()
         && !tomorrow.obliges()
-        && today.kept().rank() != Rank.SOLEMNITY
         && tomorrow.kept().precedence().isBefore(today.kept().precedence())
         && !hasVigilMass(tomorrow);
+  }
+
+  /** In 2022 the Baptist was kept on 23 June until None, the Sacred Heart from that evening on. */
+  private static Evening afterNone(Eve tomorrow) {
+    String name = tomorrow.kept().name().inSentence();
+    return new Evening(
+        true,
+        Leeway.NONE,
+        "The evening Mass is already of the next day, "
+            + name
+            + ", whose date this day gave way to.",
+        "Congregation for Divine Worship, note of 11 May 2020");
   }
 
   private Evening open(Eve tomorrow) {
@@ -131,6 +143,10 @@ final class EveningRules {
     return new Evening(next, Leeway.NONE, reason, source);
   }
 
-  /** What of a day its evening hangs on. */
-  record Eve(Celebration kept, boolean sunday, boolean obliges) {}
+  /**
+   * What of a day its evening hangs on.
+   *
+   * @param endsBeforeEvening whether its celebration came back from the next day's date
+   */
+  record Eve(Celebration kept, boolean sunday, boolean obliges, boolean endsBeforeEvening) {}
 }

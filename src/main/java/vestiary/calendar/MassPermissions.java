@@ -29,7 +29,7 @@ final class MassPermissions {
       case CHRISM -> TriduumPermissions.chrism(date);
       case LORDS_SUPPER -> TriduumPermissions.lordsSupper(date, request);
       case EASTER_VIGIL -> TriduumPermissions.easterVigil(date, request);
-      case SCRUTINY -> ScrutinyPermissions.of(judged);
+      case SCRUTINY -> ScrutinyPermissions.of(judged, request.leave());
       default -> byTheTable(request, date, judged);
     };
   }

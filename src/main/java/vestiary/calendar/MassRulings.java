@@ -29,7 +29,8 @@ final class MassRulings {
   MassRuling onAnEve(MassRequest request, Day date, Day tomorrow) {
     Permission permission = MassPermissions.of(request, date, tomorrow);
     boolean refused = permission.verdict() == Verdict.NOT_PERMITTED;
-    Day day = refused ? tomorrow : date;
+    boolean isOfTheSunday = refused || request.kind() == MassKind.SCRUTINY;
+    Day day = isOfTheSunday ? tomorrow : date;
     return new MassRuling(day, request.kind(), options(request, day, permission), permission);
   }
 

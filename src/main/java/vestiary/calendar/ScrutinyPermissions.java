@@ -3,6 +3,7 @@ package vestiary.calendar;
 import static vestiary.calendar.Permissions.noMassOn;
 import static vestiary.calendar.Permissions.permitted;
 import static vestiary.calendar.Permissions.refused;
+import static vestiary.calendar.Permissions.withLeave;
 
 import java.util.Set;
 
@@ -19,15 +20,19 @@ final class ScrutinyPermissions {
 
   private ScrutinyPermissions() {}
 
-  static Permission of(Day day) {
+  static Permission of(Day day, Leave leave) {
     if (TriduumPermissions.isWithoutMass(day)) return noMassOn(day);
     if (SUNDAYS.contains(day.kept().id())) {
       return permitted("This is a Sunday of the scrutinies.", SOURCE);
     }
     boolean inLent = day.season() == Season.LENT && day.week() >= 1 && day.week() < 6;
     if (inLent && day.kept().rank() != Rank.SOLEMNITY) {
-      return permitted(
-          "In need a scrutiny may be held on another Sunday or weekday of Lent.", SOURCE);
+      return leave == Leave.NONE
+          ? refused(
+              "A scrutiny is held on the third, fourth or fifth Sunday of Lent, unless a pastoral"
+                  + " need asks for this day.",
+              SOURCE)
+          : withLeave("It is held here because a pastoral need asks for it.", SOURCE);
     }
     return refused(
         "A scrutiny is held on the third, fourth or fifth Sunday of Lent; here the Mass of the day"

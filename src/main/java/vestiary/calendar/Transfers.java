@@ -45,7 +45,11 @@ final class Transfers {
     if (decision.date().getYear() != year.year()) return;
     int from = plan.findDay(decision.celebration());
     int to = decision.date().getDayOfYear();
-    if (from == 0 || from == to) return;
+    if (from == 0) return;
+    if (from == to) {
+      plan.hold(decision.celebration(), to, decision.source());
+      return;
+    }
     String why = "so it was decided for this year.";
     plan.move(decision.celebration(), from, to, why, decision.source());
   }

@@ -62,7 +62,10 @@ final class YearBuilder {
   }
 
   private static EveningRules.Eve eve(DayChoice choice, YearOutline year, Duty duty) {
-    return new EveningRules.Eve(choice.kept(), year.isSunday(choice.day()), duty.obliges());
+    boolean cameBackADay =
+        choice.transfers().stream().anyMatch(t -> t.from().equals(t.to().plusDays(1)));
+    return new EveningRules.Eve(
+        choice.kept(), year.isSunday(choice.day()), duty.obliges(), cameBackADay);
   }
 
   /** Nothing stands above Mary, Mother of God, on 1 January, so the next year need not be built. */

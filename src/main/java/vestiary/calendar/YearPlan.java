@@ -114,6 +114,13 @@ final class YearPlan {
     arrivals[to] = new Transfer(id, itsOwn, year.date(to), why, source);
   }
 
+  /** Lets a solemnity stay on its day, whatever Sunday it meets there. */
+  void hold(String id, int day, String source) {
+    Entry entry = get(id, day);
+    entries[day].remove(entry);
+    lay(day, entry.with(entry.rank(), Precedence.GREAT_SOLEMNITY, source));
+  }
+
   private void lay(int day, Entry entry) {
     if (entries[day] == null) entries[day] = new ArrayList<>(3);
     entries[day].add(entry);

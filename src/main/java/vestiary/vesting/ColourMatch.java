@@ -30,14 +30,18 @@ public enum ColourMatch {
    * @param festive whether the day is a feast or solemnity
    */
   public static ColourMatch of(List<Colour> colours, Colour wanted, boolean festive) {
-    boolean precious = isPrecious(colours.get(0));
-    if (precious && isPenitential(wanted)) {
+    if (!mayStandFor(colours, wanted)) {
       return NONE;
     }
     if (colours.contains(wanted)) {
       return PROPER;
     }
-    return precious ? standsFor(wanted, festive) : NONE;
+    return isPrecious(colours.get(0)) ? standsFor(wanted, festive) : NONE;
+  }
+
+  /** RS 127: what is gold or silver never goes in the place of violet or black. */
+  static boolean mayStandFor(List<Colour> colours, Colour wanted) {
+    return !isPrecious(colours.get(0)) || !isPenitential(wanted);
   }
 
   /** Whether it may be worn. */

@@ -73,10 +73,14 @@ public record Need(
 
   /** Whether a piece of these colours serves the colour asked for or a substitute's. */
   public boolean isLawfullyServedBy(List<Colour> colours) {
-    return isServedBy(colours)
-        || ladder().stream()
-            .filter(step -> !step.isWithout())
-            .anyMatch(step -> ColourMatch.of(colours, step.colourFor(colour), festive).serves());
+    return isServedBy(colours) || ladder().stream().anyMatch(step -> isServedBy(step, colours));
+  }
+
+  /** Whether a piece of these colours serves as this substitute: gold never for violet or black. */
+  public boolean isServedBy(Step step, List<Colour> colours) {
+    return !step.isWithout()
+        && ColourMatch.mayStandFor(colours, colour)
+        && ColourMatch.of(colours, step.colourFor(colour), festive).serves();
   }
 
   /** By start, church, Mass, role, number, kind and colour: the order of all findings. */

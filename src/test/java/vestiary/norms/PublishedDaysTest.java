@@ -25,7 +25,7 @@ import vestiary.calendar.Day;
 class PublishedDaysTest {
 
   private static final List<String> TABLES =
-      List.of("days.csv", "printed-days.csv", "printed-weeks.csv", "norm-days.csv");
+      List.of("days.csv", "printed-days.csv", "printed-weeks.csv", "norm-days.csv", "propers.csv");
 
   @TestFactory
   Stream<DynamicTest> days_are_as_published(FactTally tally) {
@@ -76,6 +76,8 @@ class PublishedDaysTest {
       case "sunday-cycle" -> day.sundayCycle().name();
       case "weekday-cycle" -> day.weekdayCycle().name();
       case "obligation" -> day.obligation() ? "yes" : "no";
+      case "psalter-week" -> String.valueOf(day.psalterWeek());
+      case "leeway" -> day.evening().leeway().id();
       case "evening" -> day.evening().tomorrow() ? "tomorrow" : "today";
       default -> throw new IllegalArgumentException("No such check: " + check);
     };

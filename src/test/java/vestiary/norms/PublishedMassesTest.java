@@ -3,7 +3,6 @@ package vestiary.norms;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,8 +24,8 @@ import vestiary.calendar.Term;
 @ExtendWith(OneTally.class)
 class PublishedMassesTest {
 
-  private static final List<String> TABLES = List.of("masses.csv", "rites.csv");
-  private static final LocalTime ANTICIPATED_FROM = LocalTime.of(16, 0);
+  private static final List<String> TABLES =
+      List.of("masses.csv", "rites.csv", "scrutinies-and-evenings.csv");
 
   @TestFactory
   Stream<DynamicTest> masses_are_as_published(FactTally tally) {
@@ -46,7 +45,7 @@ class PublishedMassesTest {
 
     String answer =
         fact.get("check").equals("kind-at-this-hour")
-            ? church.kindAt(start, ANTICIPATED_FROM).id()
+            ? church.kindAt(start).id()
             : answer(ruling(church, start, fact), fact.get("check"));
 
     assertEquals(fact.get("expected"), answer);
