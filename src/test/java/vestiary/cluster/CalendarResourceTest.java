@@ -1,5 +1,6 @@
 package vestiary.cluster;
 
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasItems;
@@ -101,6 +102,52 @@ class CalendarResourceTest {
     get("/api/calendars/general/days?from=2029-04-09&to=2029-04-09")
         .then()
         .body("[0].celebrations[0].id", equalTo("annunciation"));
+  }
+
+  @Test
+  void a_day_gives_the_rules_that_decided_it_one_after_another() {
+    // UNLY 5, 59, 60; GIRM 346 d; canon 1246.
+    get("/api/calendars/us/days?from=2024-12-08&to=2024-12-08")
+        .then()
+        .statusCode(200)
+        .body("[0].psalterWeek", equalTo(2))
+        .body("[0].byPresentNorms", equalTo(false))
+        .body("[0].omitted[0].keptOn", equalTo("2024-12-09"))
+        .body(
+            "[0].reasons.source",
+            equalTo(
+                List.of(
+                    "UNLY 39 to 42",
+                    "UNLY 59 I.2",
+                    "UNLY 5, 60",
+                    "GIRM 346 d",
+                    "Canon 1246 § 1",
+                    "UNLY 61; UNLY 59 I.3")))
+        .body("[0].reasons[2].sentence", containsString("kept on Monday 9 December 2024"));
+  }
+
+  @Test
+  void a_year_before_2008_says_where_the_norm_was_another() {
+    // Decree of 22 April 1990, Notitiae 26, 160.
+    get("/api/calendars/general/days?from=1985-12-08&to=1985-12-08")
+        .then()
+        .body("[0].byPresentNorms", equalTo(true))
+        .body("[0].reasons.sentence", hasItem(containsString("by present norms")));
+  }
+
+  @Test
+  void england_in_2015_has_the_options_of_that_year_unless_others_are_asked_for() {
+    // Liturgy Office of England and Wales, 'Summary of dates 2015'; notice of 11 September 2017.
+    get("/api/calendars/england/days?from=2015-01-04&to=2015-01-06")
+        .then()
+        .body("[0].celebrations[0].id", equalTo("epiphany-sunday"))
+        .body("[2].celebrations[0].id", equalTo("january-6"));
+    get("/api/calendars/england/days?from=2015-01-06&to=2015-01-06&epiphany=date")
+        .then()
+        .body("[0].celebrations[0].id", equalTo("epiphany"));
+    get("/api/calendars/england/days?from=2026-01-06&to=2026-01-06")
+        .then()
+        .body("[0].celebrations[0].id", equalTo("epiphany"));
   }
 
   @Test
