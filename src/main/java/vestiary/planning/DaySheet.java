@@ -17,6 +17,7 @@ import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
 import vestiary.vesting.Window;
+import vestiary.web.DayWords;
 import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;

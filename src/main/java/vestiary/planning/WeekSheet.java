@@ -12,6 +12,7 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
+import vestiary.web.DayWords;
 import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;

@@ -1,4 +1,4 @@
-package vestiary.planning;
+package vestiary.web;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,12 +9,9 @@ import vestiary.calendar.Colour;
 import vestiary.calendar.Day;
 import vestiary.calendar.Rank;
 import vestiary.calendar.Season;
-import vestiary.web.Celebrated;
-import vestiary.web.English;
-import vestiary.web.Ribbon;
 
-/** A day of the calendar in the words of its page. */
-final class DayWords {
+/** A day of the calendar in the words of pages. */
+public final class DayWords {
 
   private static final int MOST_RIBBONS = 2;
 
@@ -47,23 +44,23 @@ final class DayWords {
   private DayWords() {}
 
   /** For example "Advent, first week". */
-  static String season(Day day) {
+  public static String season(Day day) {
     String season = SEASONS.get(day.season());
     return day.week() == 0 ? season : "%s, %s week".formatted(season, English.ordinal(day.week()));
   }
 
   /** For example "Sunday B, weekdays II"; the two differ in the week before Advent. */
-  static String cycles(Day weekday, Day sunday) {
+  public static String cycles(Day weekday, Day sunday) {
     return "Sunday %s, weekdays %s".formatted(sunday.sundayCycle(), weekday.weekdayCycle());
   }
 
   /** For example "Advent, first week · Sunday B, weekdays I · psalter week I". */
-  static String placeInTheYear(Day day) {
+  public static String placeInTheYear(Day day) {
     return "%s · %s · psalter week %s"
         .formatted(season(day), cycles(day, day), "I II III IV".split(" ")[day.psalterWeek() - 1]);
   }
 
-  static Celebrated celebrated(String lead, Celebration celebration, Locale locale) {
+  public static Celebrated celebrated(String lead, Celebration celebration, Locale locale) {
     return new Celebrated(
         lead,
         celebration.rank().id(),
@@ -72,7 +69,7 @@ final class DayWords {
   }
 
   /** The same in a narrow column, where a weekday need not say its week again. */
-  static Celebrated tight(String lead, Celebration celebration, Day day, Locale locale) {
+  public static Celebrated tight(String lead, Celebration celebration, Day day, Locale locale) {
     Celebrated whole = celebrated(lead, celebration, locale);
     if (isPlainWeekday(celebration)) {
       String name = WEEKDAYS.getOrDefault(day.season(), whole.name());
@@ -89,7 +86,7 @@ final class DayWords {
   }
 
   /** What is kept, what else may be, and the evening. */
-  static List<Celebrated> column(Day day, Day next, Locale locale) {
+  public static List<Celebrated> column(Day day, Day next, Locale locale) {
     List<Celebrated> lines = new ArrayList<>();
     lines.add(tight("", day.kept(), day, locale));
     day.celebrations().stream().skip(1).map(c -> tight("or", c, day, locale)).forEach(lines::add);
@@ -100,16 +97,16 @@ final class DayWords {
   }
 
   /** Every colour that some lawful choice of the day brings, the kept celebration's first. */
-  static List<Colour> colours(Day day) {
+  public static List<Colour> colours(Day day) {
     return day.celebrations().stream().flatMap(c -> c.colours().stream()).distinct().toList();
   }
 
   /** The ribbons that hang from a day, for which there is room for two. */
-  static List<Colour> ribbons(Day day) {
+  public static List<Colour> ribbons(Day day) {
     return colours(day).stream().limit(MOST_RIBBONS).toList();
   }
 
-  static Ribbon ribbon(Colour colour) {
+  public static Ribbon ribbon(Colour colour) {
     return new Ribbon(colour, colour.id());
   }
 
