@@ -27,7 +27,8 @@ class ProblemSheets {
           "settings", new Link("Settings", "/settings"),
           "import", new Link("Import", "/import"),
           "clashes", new Link("All clashes", "/clashes"),
-          "day", new Link("Today", "/day"));
+          "day", new Link("Today", "/day"),
+          "year", new Link("The year", "/year"));
 
   private final Frames frames;
 

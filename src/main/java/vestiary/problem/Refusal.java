@@ -130,6 +130,24 @@ public sealed interface Refusal {
     }
   }
 
+  /** Farther than what is known reaches; the sentence says how far that is. */
+  record Beyond(String sentence) implements Refusal {
+    @Override
+    public int status() {
+      return 404;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.NOT_THERE;
+    }
+
+    @Override
+    public String detail() {
+      return sentence;
+    }
+  }
+
   /** Somebody or something else has it already. */
   record Taken(String field, String sentence) implements Refusal {
     @Override

@@ -40,6 +40,7 @@ public final class English {
   private static final DateTimeFormatter DAY = pattern("EEEE d MMMM");
   private static final DateTimeFormatter DATE = pattern("d MMMM");
   private static final DateTimeFormatter DATE_AND_YEAR = pattern("d MMMM uuuu");
+  private static final DateTimeFormatter MONTH_AND_YEAR = pattern("MMMM uuuu");
   private static final DateTimeFormatter WEEKDAY = pattern("EEEE");
   private static final DateTimeFormatter CLOCK = pattern("HH:mm");
 
@@ -103,6 +104,11 @@ public final class English {
   /** {@code 8 December 2026}. */
   public static String dateAndYear(LocalDate date) {
     return DATE_AND_YEAR.format(date);
+  }
+
+  /** {@code December 2026}. */
+  public static String monthAndYear(LocalDate date) {
+    return MONTH_AND_YEAR.format(date);
   }
 
   /** {@code Tuesday}. */
