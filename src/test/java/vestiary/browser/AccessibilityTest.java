@@ -79,6 +79,7 @@ class AccessibilityTest {
         Sheet.of("the week", "/week"),
         Sheet.of("the week after", "/week/" + nextWeek),
         Sheet.of("the day", "/day"),
+        Sheet.of("the year", "/year"),
         Sheet.of("the clashes", "/clashes"),
         Sheet.of("a clash", firstClash()),
         Sheet.of("the vestments", "/vestments"),
