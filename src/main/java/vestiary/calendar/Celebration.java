@@ -32,4 +32,12 @@ public record Celebration(
     Objects.requireNonNull(source);
     Objects.requireNonNull(colourReason);
   }
+
+  /**
+   * Whether two churches that keep these keep the same day: one memorial can be another church's
+   * solemnity, since it is its title.
+   */
+  public boolean isKeptLike(Celebration other) {
+    return id.equals(other.id) && rank == other.rank && colours.equals(other.colours);
+  }
 }

@@ -79,7 +79,7 @@ final class DayLines {
       other
           .days()
           .findEve(date)
-          .filter(eve -> usual.isEmpty() || Ordo.differs(eve, usual.get()))
+          .filter(eve -> usual.isEmpty() || !eve.isKeptLike(usual.get()))
           .ifPresent(eve -> note(begun, eve, other.church()));
     }
     return lines(EVENING, begun);

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import vestiary.calendar.Celebration;
 import vestiary.calendar.Day;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
@@ -48,7 +47,7 @@ record Ordo(
 
   /** Whether that church keeps this day otherwise than the cluster's plain calendar. */
   boolean isOwn(YearDays church, LocalDate date) {
-    return differs(church.on(date).kept(), plain.on(date).kept());
+    return !church.on(date).kept().isKeptLike(plain.on(date).kept());
   }
 
   /** The churches that keep this day otherwise, each with its own day. */
@@ -60,11 +59,4 @@ record Ordo(
   }
 
   record OwnDay(Church church, Day day) {}
-
-  /** One celebration may be kept in two ranks: Saint Martin, where he is the title. */
-  static boolean differs(Celebration one, Celebration other) {
-    return !one.id().equals(other.id())
-        || one.rank() != other.rank()
-        || !one.colours().equals(other.colours());
-  }
 }

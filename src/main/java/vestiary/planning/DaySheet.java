@@ -105,7 +105,7 @@ final class DaySheet {
 
   private Stream<DayView.OwnDay> own(Church church) {
     Day here = calendars.of(span.cluster(), church).day(date);
-    if (here.kept().id().equals(day.kept().id())) {
+    if (here.kept().isKeptLike(day.kept())) {
       return Stream.empty();
     }
     return Stream.of(

@@ -125,7 +125,7 @@ final class WeekSheet {
 
   private WeekView.Cell cell(Church church, Day day) {
     Day own = calendars.of(span.cluster(), church).day(day.date());
-    boolean same = own.kept().id().equals(day.kept().id());
+    boolean same = own.kept().isKeptLike(day.kept());
     return new WeekView.Cell(
         church.name(),
         same

@@ -115,6 +115,27 @@ class PlanningPagesTest {
   }
 
   @Test
+  void a_title_that_is_a_memorial_elsewhere_is_shown_as_that_churchs_own_solemnity() {
+    // UNLY 52 c, 59 I.4: one saint, a memorial in five churches and a solemnity in the sixth.
+    page("/day/2026-11-11")
+        .isHeaded("Memorial: Saint Martin of Tours, Bishop")
+        .says("Where a church keeps its own day", "Solemnity: Saint Martin of Tours, Bishop");
+    page("/week/2026-11-09").says("Solemnity: Saint Martin of Tours, Bishop");
+  }
+
+  @Test
+  void on_a_green_sunday_one_of_two_churches_keeps_its_dedication_and_says_by_which_rules() {
+    // UNLY 59 I.4 b and II.6: the anniversary of its own dedication stands before the Sunday.
+    page("/day/2027-09-19")
+        .isHeaded("Twenty-fifth Sunday in Ordinary Time")
+        .says(
+            "Solemnity: Anniversary of the Dedication of This Church, white.",
+            "which stands before the Twenty-fifth Sunday in Ordinary Time (UNLY 59 I.4 b)",
+            "stands at number 4 of the table of liturgical days");
+    page("/week/2027-09-13").says("Anniversary of the Dedication of This Church");
+  }
+
+  @Test
   void the_day_before_says_that_its_evening_belongs_to_the_solemnity() {
     // UNLY 3 and 11: solemnities begin with first vespers of the day before.
     Page eve =
