@@ -94,13 +94,18 @@ final class ChurchPropers {
     return isCelebration && !entry.isSeparateMass() && !isEasterWeekday(entry);
   }
 
+  /** Whether a proper may name it: no day of the season itself and no Mass beside the day's. */
+  static boolean canBePlaced(Entry entry) {
+    return !entry.isSeparateMass() && !entry.isDayOfTheSeason();
+  }
+
   private static boolean isEasterWeekday(Entry entry) {
     return entry.precedence() == Precedence.EASTER_OCTAVE;
   }
 
   private static Entry ownTitle(Proper.OwnTitular own) {
     return proper(
-        "titular-of-this-church",
+        Proper.OwnTitular.CELEBRATION,
         own.name(),
         Rank.SOLEMNITY,
         Precedence.OWN_TITULAR,
@@ -112,7 +117,7 @@ final class ChurchPropers {
 
   private static Entry dedication(Proper.Dedication dedication) {
     return proper(
-        "dedication-of-this-church",
+        Proper.Dedication.CELEBRATION,
         DEDICATION,
         Rank.SOLEMNITY,
         Precedence.OWN_DEDICATION,
@@ -155,7 +160,7 @@ final class ChurchPropers {
   private Entry known(String id) {
     return church
         .find(id)
-        .filter(entry -> !entry.isSeparateMass() && !entry.isDayOfTheSeason())
+        .filter(ChurchPropers::canBePlaced)
         .orElseThrow(() -> unknown(id, "be kept as a proper"));
   }
 

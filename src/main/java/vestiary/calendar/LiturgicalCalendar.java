@@ -99,6 +99,11 @@ public final class LiturgicalCalendar {
     return church.findTitle(celebrationId).map(Entry::celebration);
   }
 
+  /** The celebration with this id, if a proper may give it another place, date or Sunday. */
+  public Optional<Celebration> findPlaceable(String celebrationId) {
+    return church.find(celebrationId).filter(ChurchPropers::canBePlaced).map(Entry::celebration);
+  }
+
   /** The celebrations that a church may bear as its title, by their English names. */
   public List<Celebration> titles() {
     return church.titles().stream()

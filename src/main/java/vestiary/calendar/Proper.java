@@ -22,6 +22,10 @@ public sealed interface Proper {
 
   /** A title that the calendar of the place does not have; never gold or silver. */
   record OwnTitular(LocalName name, MonthDay day, Colour colour) implements Proper {
+
+    /** By which others name it, whichever church it is. */
+    public static final String CELEBRATION = "titular-of-this-church";
+
     public OwnTitular {
       Objects.requireNonNull(name);
       Objects.requireNonNull(day);
@@ -31,6 +35,10 @@ public sealed interface Proper {
 
   /** The yearly day of the church's own dedication. */
   record Dedication(MonthDay day) implements Proper {
+
+    /** By which others name it, whichever church it is. */
+    public static final String CELEBRATION = "dedication-of-this-church";
+
     public Dedication {
       Objects.requireNonNull(day);
     }
