@@ -2,16 +2,17 @@ package vestiary.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.text.Normalizer;
 import java.util.List;
-import java.util.Locale;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refused;
+import vestiary.problem.ShortName;
 
 /** Enters people by name. */
 @ApplicationScoped
 public class SavePerson {
+
+  private static final int LONGEST_NAME = 200;
 
   private final PersonRows people;
 
@@ -58,7 +59,7 @@ public class SavePerson {
   }
 
   private static void fill(PersonRow row, Request request, Asked asked) {
-    row.name = asked.needed("name", request.name(), 200);
+    row.name = asked.needed("name", request.name(), LONGEST_NAME);
     row.title = asked.text("title", request.title());
     row.role = asked.term("role", request.role(), PersonRole.PRIEST).id();
     row.visiting = Boolean.TRUE.equals(request.visiting());
@@ -66,7 +67,7 @@ public class SavePerson {
     row.shortName = shortName.isEmpty() ? lastWord(row.name) : shortName;
     String slug = asked.text("slug", request.slug());
     row.slug = slug.isEmpty() ? slugOf(row.name) : slug;
-    if (!row.slug.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+    if (!ShortName.isWellFormed(row.slug)) {
       asked.fault(
           "slug",
           "slug \"%s\" must be of lower-case letters, digits and single hyphens."
@@ -78,14 +79,7 @@ public class SavePerson {
     return name.substring(name.lastIndexOf(' ') + 1);
   }
 
-  /** Letters without accents, digits and hyphens; a number where nothing of the name is left. */
   private static String slugOf(String name) {
-    String plain =
-        Normalizer.normalize(name, Normalizer.Form.NFD)
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("\\p{M}", "")
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^-|-$", "");
-    return plain.isEmpty() ? "person-" + Integer.toHexString(name.hashCode()) : plain;
+    return ShortName.of(name, "person", LONGEST_NAME);
   }
 }
