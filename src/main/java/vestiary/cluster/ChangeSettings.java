@@ -15,6 +15,9 @@ import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.proper.KnownCelebrations;
+import vestiary.proper.LeftBehind;
+import vestiary.proper.ReadPropers;
 
 /** Changes what the cluster is called, which calendar it keeps, and its policies. */
 @ApplicationScoped
@@ -26,12 +29,15 @@ public class ChangeSettings {
 
   private final CurrentCluster current;
   private final ClusterRows clusters;
-  private final ChurchRows churches;
+  private final BoundChurches churches;
+  private final ReadPropers propers;
 
-  ChangeSettings(CurrentCluster current, ClusterRows clusters, ChurchRows churches) {
+  ChangeSettings(
+      CurrentCluster current, ClusterRows clusters, BoundChurches churches, ReadPropers propers) {
     this.current = current;
     this.clusters = clusters;
     this.churches = churches;
+    this.propers = propers;
   }
 
   /**
@@ -77,12 +83,13 @@ public class ChangeSettings {
    */
   @Transactional
   public void change(Request request) {
+    churches.waitForTurn();
     ClusterRow row = clusters.findById(current.id());
     if (request.version() != null && request.version() != row.version) {
       throw new Refused(new Refusal.Outdated("the settings"));
     }
     Asked asked = new Asked();
-    Wanted wanted = read(request, row.toCluster(), asked);
+    Wanted wanted = read(request, row.toCluster(List.of()), asked);
     asked.refuseIfFaulty();
     row.name = wanted.name();
     row.keep(wanted.settings());
@@ -96,7 +103,7 @@ public class ChangeSettings {
   /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
   public List<FieldFault> findFaults(Request request) {
     Asked asked = new Asked();
-    read(request, clusters.findById(current.id()).toCluster(), asked);
+    read(request, clusters.findById(current.id()).toCluster(List.of()), asked);
     return asked.faults();
   }
 
@@ -112,20 +119,16 @@ public class ChangeSettings {
         request.policies() == null ? PolicyRequest.UNCHANGED : request.policies();
     Wanted wanted = wanted(request, policies, before, asked);
     if (!asked.isFaulty()) {
-      churches.inOrder().forEach(church -> fitTitular(church, wanted.settings(), asked));
+      fitCelebrations(wanted.settings(), asked);
     }
     return wanted;
   }
 
-  /** A church's title may be a celebration that the calendar chosen anew does not have. */
-  private static void fitTitular(ChurchRow church, CalendarSettings settings, Asked asked) {
-    if (!church.titular.isEmpty()
-        && LiturgicalCalendar.of(settings, List.of()).findTitle(church.titular).isEmpty()) {
-      asked.fault(
-          "calendar",
-          "The calendar \"%s\" has no celebration \"%s\", the title of %s; change that church first."
-              .formatted(settings.calendar(), church.titular, church.name));
-    }
+  /** Titles and propers may be about celebrations that the calendar chosen anew does not have. */
+  private void fitCelebrations(CalendarSettings settings, Asked asked) {
+    KnownCelebrations known = new KnownCelebrations(settings, churches.titled(), propers.all());
+    LeftBehind.under(settings.calendar(), known)
+        .forEach(sentence -> asked.fault("calendar", sentence));
   }
 
   private static Wanted wanted(

@@ -12,7 +12,8 @@ import vestiary.vesting.ChurchId;
  *
  * @param slug short name in addresses and files, lower case
  * @param title mystery or saint in whose honour it is dedicated, as people say it
- * @param propers what its title and dedication add to its calendar
+ * @param propers all that it keeps beside the calendar: what binds all churches of the cluster, its
+ *     own days, its title and its dedication
  * @param dedications the day of its dedication, or none if it is not known
  * @param setOut before a Sunday or holy-day Mass, until which vestments are laid out
  * @param clearance after a Mass, until everything is put away

@@ -25,9 +25,9 @@ public class ChurchCalendars {
     return of(cluster.calendar(), church.propers());
   }
 
-  /** The cluster's calendar without any church's own days. */
+  /** What all churches of the cluster keep, the days of the diocese included. */
   public LiturgicalCalendar plain(Cluster cluster) {
-    return of(cluster.calendar(), List.of());
+    return of(cluster.calendar(), cluster.propers());
   }
 
   /** The calendar of these settings. */

@@ -65,7 +65,7 @@ class ChurchPage {
   public Response enter(MultivaluedMap<String, String> form) {
     Entries typed = Entries.of(form);
     return FormAnswer.of(
-        () -> saved(save.enter(request(typed))),
+        () -> saved(save.enter(request("", typed))),
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, ChurchEntries.NAMES);
           return again(refusal, sheets.fresh(marked, problem(refusal, marked)));
@@ -78,7 +78,7 @@ class ChurchPage {
   public Response change(@RestPath String slug, MultivaluedMap<String, String> form) {
     Entries typed = Entries.of(form);
     return FormAnswer.of(
-        () -> saved(save.change(slug, request(typed))),
+        () -> saved(save.change(slug, request(slug, typed))),
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, ChurchEntries.NAMES);
           Church church = cluster.getChurch(slug);
@@ -86,10 +86,10 @@ class ChurchPage {
         });
   }
 
-  private SaveChurchWithJourneys.Request request(Entries typed) {
+  private SaveChurchWithJourneys.Request request(String slug, Entries typed) {
     Asked asked = new Asked();
     SaveChurchWithJourneys.Request request = ChurchEntries.request(typed, asked);
-    asked.add(save.findFaults(request));
+    asked.add(save.findFaults(slug, request));
     asked.refuseIfFaulty();
     return request;
   }

@@ -17,6 +17,9 @@ import vestiary.calendar.Colour;
 import vestiary.calendar.LocalName;
 import vestiary.calendar.Proper;
 import vestiary.calendar.Term;
+import vestiary.proper.BindingPropers;
+import vestiary.proper.EnteredProper;
+import vestiary.proper.TitledChurch;
 import vestiary.vesting.ChurchId;
 
 @Entity
@@ -57,7 +60,10 @@ class ChurchRow {
 
   @Version int version;
 
-  Church toChurch(String parish) {
+  /**
+   * @param entered all propers of the cluster, whomever they bind
+   */
+  Church toChurch(String parish, List<EnteredProper> entered) {
     return new Church(
         new ChurchId(id),
         slug,
@@ -65,7 +71,7 @@ class ChurchRow {
         parish,
         place,
         title,
-        propers(),
+        BindingPropers.on(new ChurchId(id), entered, own()),
         dedication == null ? List.of() : List.of(dedication),
         Duration.ofMinutes(setOutMinutes),
         Duration.ofMinutes(clearanceMinutes),
@@ -73,11 +79,16 @@ class ChurchRow {
         version);
   }
 
+  TitledChurch toTitled() {
+    return new TitledChurch(new ChurchId(id), slug, name, own());
+  }
+
   boolean hasCoordinates() {
     return latitude != null && longitude != null;
   }
 
-  private List<Proper> propers() {
+  /** What its title and its dedication bring. */
+  private List<Proper> own() {
     List<Proper> propers = new ArrayList<>();
     if (!titular.isEmpty()) {
       propers.add(new Proper.Titular(titular));

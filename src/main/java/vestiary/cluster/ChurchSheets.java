@@ -36,7 +36,9 @@ class ChurchSheets {
   ChurchForm fresh(Entries entries, String problem) {
     List<ChurchForm.Journey> journeys =
         cluster.churches().stream().map(other -> journey(other, entries, "")).toList();
-    return form("A new church", "/churches", "", problem, entries, journeys);
+    LiturgicalCalendar calendar = calendars.plain(cluster.cluster());
+    return form(
+        "A new church", "/churches", "", problem, entries, titles(calendar, entries), journeys);
   }
 
   /** The form of a church as it is stored. */
@@ -67,7 +69,15 @@ class ChurchSheets {
             .map(other -> journey(other, entries, estimate(church, other)))
             .toList();
     String title = church.place().isEmpty() ? church.name() : church.name() + ", " + church.place();
-    return form(title, "/churches/" + church.slug(), done, problem, entries, journeys);
+    LiturgicalCalendar calendar = calendars.of(cluster.cluster(), church);
+    return form(
+        title,
+        "/churches/" + church.slug(),
+        done,
+        problem,
+        entries,
+        titles(calendar, entries),
+        journeys);
   }
 
   private ChurchForm form(
@@ -76,6 +86,7 @@ class ChurchSheets {
       String done,
       String problem,
       Entries entries,
+      Choice titles,
       List<ChurchForm.Journey> journeys) {
     return new ChurchForm(
         frames.of("settings", action),
@@ -90,7 +101,7 @@ class ChurchSheets {
         cluster.churches().stream().map(Church::parish).distinct().toList(),
         entries.field("place"),
         entries.field("title"),
-        entries.choice("titular", titles(entries.text("titular"))),
+        titles,
         entries.field("titularName"),
         entries.field("titularMonth"),
         entries.field("titularDay"),
@@ -127,14 +138,15 @@ class ChurchSheets {
   }
 
   /** A title kept under other options of the calendar stays on offer where it is kept. */
-  private Stream<Choice.Option> titles(String kept) {
-    LiturgicalCalendar calendar = calendars.plain(cluster.cluster());
-    return Stream.of(
-            Stream.of(Choice.Option.of("", "none of these")),
-            calendar.titles().stream().map(ChurchSheets::option),
-            calendar.findTitle(kept).stream().map(ChurchSheets::option))
-        .flatMap(options -> options)
-        .distinct();
+  private static Choice titles(LiturgicalCalendar calendar, Entries entries) {
+    return entries.choice(
+        "titular",
+        Stream.of(
+                Stream.of(Choice.Option.of("", "none of these")),
+                calendar.titles().stream().map(ChurchSheets::option),
+                calendar.findTitle(entries.text("titular")).stream().map(ChurchSheets::option))
+            .flatMap(options -> options)
+            .distinct());
   }
 
   private static Choice.Option option(Celebration celebration) {

@@ -20,6 +20,7 @@ import vestiary.calendar.EpiphanyOn;
 import vestiary.calendar.EveningRule;
 import vestiary.calendar.Evenings;
 import vestiary.calendar.OpenEvening;
+import vestiary.calendar.Proper;
 import vestiary.calendar.Term;
 import vestiary.vesting.LadderOrder;
 
@@ -59,24 +60,32 @@ class ClusterRow {
 
   @Version int version;
 
-  Cluster toCluster() {
+  /**
+   * @param propers what binds all its churches
+   */
+  Cluster toCluster(List<Proper> propers) {
     return new Cluster(
         id,
         name,
-        new CalendarSettings(
-            calendar,
-            Term.find(EpiphanyOn.class, epiphany).orElseThrow(),
-            Term.find(AscensionOn.class, ascension).orElseThrow(),
-            Term.find(CorpusChristiOn.class, corpusChristi).orElseThrow(),
-            new Evenings(
-                Term.find(EveningRule.class, eveningRule).orElseThrow(),
-                Term.find(OpenEvening.class, openEvening).orElseThrow(),
-                anticipatedFrom)),
+        toCalendar(),
+        propers,
         ZoneId.of(timeZone),
         Stream.of(languages).map(Locale::forLanguageTag).toList(),
         toPolicies(),
         setUp,
         version);
+  }
+
+  CalendarSettings toCalendar() {
+    return new CalendarSettings(
+        calendar,
+        Term.find(EpiphanyOn.class, epiphany).orElseThrow(),
+        Term.find(AscensionOn.class, ascension).orElseThrow(),
+        Term.find(CorpusChristiOn.class, corpusChristi).orElseThrow(),
+        new Evenings(
+            Term.find(EveningRule.class, eveningRule).orElseThrow(),
+            Term.find(OpenEvening.class, openEvening).orElseThrow(),
+            anticipatedFrom));
   }
 
   void keep(CalendarSettings settings) {

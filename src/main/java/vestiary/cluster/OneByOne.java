@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import vestiary.access.CurrentCluster;
+import vestiary.proper.ReadPropers;
 
 /**
  * Keeps large changes of one cluster apart: a list that comes twice at the same moment would find
@@ -14,10 +15,12 @@ public class OneByOne {
 
   private final ClusterRows clusters;
   private final CurrentCluster current;
+  private final ReadPropers propers;
 
-  OneByOne(ClusterRows clusters, CurrentCluster current) {
+  OneByOne(ClusterRows clusters, CurrentCluster current, ReadPropers propers) {
     this.clusters = clusters;
     this.current = current;
+    this.propers = propers;
   }
 
   /** Waits until nobody else is at it; everybody else waits until this transaction ends. */
@@ -26,5 +29,6 @@ public class OneByOne {
     clusters
         .getEntityManager()
         .refresh(clusters.findById(current.id()), LockModeType.PESSIMISTIC_WRITE);
+    propers.forget();
   }
 }

@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import vestiary.access.CurrentCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.proper.BindingPropers;
+import vestiary.proper.ReadPropers;
 import vestiary.vesting.ChurchId;
 
 /** What the current cluster is and where its churches lie. */
@@ -23,22 +25,25 @@ public class ReadCluster {
   private final ParishRows parishes;
   private final ChurchRows churches;
   private final JourneyRows journeys;
+  private final ReadPropers propers;
 
   ReadCluster(
       CurrentCluster current,
       ClusterRows clusters,
       ParishRows parishes,
       ChurchRows churches,
-      JourneyRows journeys) {
+      JourneyRows journeys,
+      ReadPropers propers) {
     this.current = current;
     this.clusters = clusters;
     this.parishes = parishes;
     this.churches = churches;
     this.journeys = journeys;
+    this.propers = propers;
   }
 
   public Cluster cluster() {
-    return clusters.findById(current.id()).toCluster();
+    return clusters.findById(current.id()).toCluster(BindingPropers.all(propers.all()));
   }
 
   /** The Monday of the week that the demo was last moved to; empty in a real cluster. */
@@ -50,7 +55,9 @@ public class ReadCluster {
   public List<Church> churches() {
     Map<UUID, String> names =
         parishes.streamAll().collect(Collectors.toMap(p -> p.id, p -> p.name));
-    return churches.inOrder().stream().map(c -> c.toChurch(names.get(c.parishId))).toList();
+    return churches.inOrder().stream()
+        .map(c -> c.toChurch(names.get(c.parishId), propers.all()))
+        .toList();
   }
 
   /** How many churches there are. */
@@ -60,7 +67,9 @@ public class ReadCluster {
 
   /** The church with this short name, or empty. */
   public Optional<Church> findChurch(String slug) {
-    return churches.findBySlug(slug).map(c -> c.toChurch(parishes.findById(c.parishId).name));
+    return churches
+        .findBySlug(slug)
+        .map(c -> c.toChurch(parishes.findById(c.parishId).name, propers.all()));
   }
 
   /**

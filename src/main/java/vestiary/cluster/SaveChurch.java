@@ -4,40 +4,31 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
-import vestiary.access.CurrentCluster;
-import vestiary.calendar.Colour;
-import vestiary.calendar.LiturgicalCalendar;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.problem.ShortName;
 
 /** Enters a church, or changes one. */
 @ApplicationScoped
 public class SaveChurch {
 
-  private static final int LONGEST_NAME = 200;
+  static final int LONGEST_NAME = 200;
   private static final int LONGEST_MINUTES = 240;
   private static final int USUAL_SET_OUT = 30;
   private static final int USUAL_CLEARANCE = 15;
 
-  private final CurrentCluster current;
-  private final ClusterRows clusters;
   private final ParishRows parishes;
   private final ChurchRows churches;
-  private final ChurchCalendars calendars;
+  private final FillTitular titles;
+  private final OneByOne turns;
 
-  SaveChurch(
-      CurrentCluster current,
-      ClusterRows clusters,
-      ParishRows parishes,
-      ChurchRows churches,
-      ChurchCalendars calendars) {
-    this.current = current;
-    this.clusters = clusters;
+  SaveChurch(ParishRows parishes, ChurchRows churches, FillTitular titles, OneByOne turns) {
     this.parishes = parishes;
     this.churches = churches;
-    this.calendars = calendars;
+    this.titles = titles;
+    this.turns = turns;
   }
 
   /**
@@ -70,8 +61,19 @@ public class SaveChurch {
 
   /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
   public List<FieldFault> findFaults(Request request) {
+    return findFaults(String.valueOf(request.slug()).strip(), request);
+  }
+
+  /**
+   * The same for a church that may get another short name.
+   *
+   * @param slug that it has so far, which no church may have yet
+   */
+  List<FieldFault> findFaults(String slug, Request request) {
+    ChurchRow row = new ChurchRow();
+    row.id = churches.findBySlug(slug).map(known -> known.id).orElse(null);
     Asked asked = new Asked();
-    fill(new ChurchRow(), request, asked);
+    fill(row, request, asked);
     return asked.faults();
   }
 
@@ -123,6 +125,7 @@ public class SaveChurch {
   }
 
   private void keep(ChurchRow row, Request request) {
+    turns.waitForTurn();
     Asked asked = new Asked();
     fill(row, request, asked);
     asked.refuseIfFaulty();
@@ -132,7 +135,7 @@ public class SaveChurch {
 
   private void fill(ChurchRow row, Request request, Asked asked) {
     row.slug = asked.needed("slug", request.slug(), 40);
-    if (!row.slug.isEmpty() && !row.slug.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+    if (!row.slug.isEmpty() && !ShortName.isWellFormed(row.slug)) {
       asked.fault(
           "slug",
           "slug \"%s\" must be of lower-case letters, digits and single hyphens, as in st-anne."
@@ -155,37 +158,8 @@ public class SaveChurch {
     if (row.dedication != null && row.dedication.isAfter(LocalDate.of(2300, 12, 31))) {
       asked.fault("dedication", "dedication %s lies too far ahead.".formatted(row.dedication));
     }
-    fillTitular(row, request, asked);
+    titles.fill(row, request, asked);
     fillCoordinates(row, request, asked);
-  }
-
-  private void fillTitular(ChurchRow row, Request request, Asked asked) {
-    row.titular = asked.text("titular", request.titular());
-    OwnTitular own = request.ownTitular();
-    if (!row.titular.isEmpty()) {
-      refuseUnlessTitle(row.titular, asked);
-      if (own != null) {
-        asked.fault(
-            "titular.name", "The title has one day; leave this empty, or choose none above.");
-      }
-    } else if (own != null) {
-      asked.monthDay("titular.day", own.month(), own.day());
-    }
-    boolean isOwn = row.titular.isEmpty() && own != null;
-    row.titularName = isOwn ? asked.needed("titular.name", own.name(), LONGEST_NAME) : "";
-    row.titularMonth = isOwn ? own.month() : null;
-    row.titularDay = isOwn ? own.day() : null;
-    row.titularColour = isOwn ? asked.term("titular.colour", own.colour(), Colour.WHITE).id() : "";
-  }
-
-  private void refuseUnlessTitle(String titular, Asked asked) {
-    LiturgicalCalendar calendar = calendars.plain(clusters.findById(current.id()).toCluster());
-    if (calendar.findTitle(titular).isEmpty()) {
-      asked.fault(
-          "titular",
-          "titular \"%s\" is no celebration of this calendar that can be a title; give a name, month, day and colour instead."
-              .formatted(titular));
-    }
   }
 
   private static void fillCoordinates(ChurchRow row, Request request, Asked asked) {

@@ -42,9 +42,13 @@ class SaveChurchWithJourneys {
     }
   }
 
-  /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
-  List<FieldFault> findFaults(Request request) {
-    List<FieldFault> faults = new ArrayList<>(churches.findFaults(request.church()));
+  /**
+   * What is wrong with a request; empty if it can be kept. Nothing is changed.
+   *
+   * @param slug short name that the church has so far; empty for a new one
+   */
+  List<FieldFault> findFaults(String slug, Request request) {
+    List<FieldFault> faults = new ArrayList<>(churches.findFaults(slug, request.church()));
     request
         .timed()
         .forEach(

@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import static java.util.Map.entry;
+
 import java.net.ConnectException;
 import java.sql.SQLException;
 import java.util.ArrayDeque;
@@ -25,25 +27,53 @@ final class DatabaseRefusals {
   private static final String UNKNOWN_CHARACTER = "22021";
 
   private static final Map<String, Refusal> BY_CONSTRAINT =
-      Map.of(
-          "church_slug_once",
-              new Refusal.Taken("slug", "Another church has this short name; choose another."),
-          "parish_name_once",
-              new Refusal.Taken("parish", "Another parish was just given this name; try again."),
-          "person_slug_once",
-              new Refusal.Taken("celebrant", "Somebody of that name was just entered; try again."),
-          "piece_code_once",
-              new Refusal.Taken("code", "Another piece has this code; choose another."),
-          "set_code_once",
-              new Refusal.Taken("set", "A set of this code was just entered; try again."),
-          "suit_name_once",
-              new Refusal.Taken("suit", "A suit of this name was just entered; try again."),
-          "journey_once",
-              new Refusal.Taken("to", "This journey was just entered by somebody else; try again."),
-          "occupation_one_at_a_time",
+      Map.ofEntries(
+          entry(
+              "church_slug_once",
+              new Refusal.Taken("slug", "Another church has this short name; choose another.")),
+          entry(
+              "parish_name_once",
+              new Refusal.Taken("parish", "Another parish was just given this name; try again.")),
+          entry(
+              "person_slug_once",
+              new Refusal.Taken("celebrant", "Somebody of that name was just entered; try again.")),
+          entry(
+              "piece_code_once",
+              new Refusal.Taken("code", "Another piece has this code; choose another.")),
+          entry(
+              "set_code_once",
+              new Refusal.Taken("set", "A set of this code was just entered; try again.")),
+          entry(
+              "suit_name_once",
+              new Refusal.Taken("suit", "A suit of this name was just entered; try again.")),
+          entry(
+              "journey_once",
+              new Refusal.Taken(
+                  "to", "This journey was just entered by somebody else; try again.")),
+          entry(
+              "occupation_one_at_a_time",
               new Refusal.Taken(
                   "from",
-                  "The piece is already taken for part of that time; look at its list and choose another time or piece."));
+                  "The piece is already taken for part of that time; look at its list and choose another time or piece.")),
+          entry(
+              "proper_slug_once",
+              new Refusal.Taken(
+                  "id", "Another day of your own was just given this short name; try again.")),
+          entry(
+              "proper_of_all_once",
+              new Refusal.Taken(
+                  "celebration",
+                  "This celebration was just entered for all churches; look at the list.")),
+          entry(
+              "proper_of_church_once",
+              new Refusal.Taken(
+                  "celebration",
+                  "This celebration was just entered for one of these churches; look at the list.")),
+          entry(
+              "proper_place_once",
+              new Refusal.Taken(
+                  "place",
+                  "Another day was just given this place, which is held once; look at the list.")));
 
   private DatabaseRefusals() {}
 

@@ -1,0 +1,26 @@
+package vestiary.proper;
+
+import vestiary.calendar.Colour;
+import vestiary.problem.Asked;
+
+/**
+ * Reads the colour that a day is given. Gold and silver are facts of a vestment, which may be worn
+ * for another colour on solemn days; no day has them. Source: GIRM 346, RS 127.
+ */
+public final class ColourOfADay {
+
+  private ColourOfADay() {}
+
+  /** The colour, or {@code otherwise} if none is given or it cannot be a day's. */
+  public static Colour of(String field, String value, Colour otherwise, Asked asked) {
+    Colour colour = asked.term(field, value, otherwise);
+    if (colour == Colour.GOLD || colour == Colour.SILVER) {
+      asked.fault(
+          field,
+          "%s \"%s\" is a vestment's colour and no day's; write the colour it stands for, such as white."
+              .formatted(field, colour.id()));
+      return otherwise;
+    }
+    return colour;
+  }
+}
