@@ -38,6 +38,7 @@ public class Demo {
       List.of(
           ImportWhat.CLUSTER,
           ImportWhat.CHURCHES,
+          ImportWhat.PROPERS,
           ImportWhat.JOURNEYS,
           ImportWhat.PEOPLE,
           ImportWhat.PATTERNS,

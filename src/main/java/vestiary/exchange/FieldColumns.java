@@ -11,6 +11,7 @@ final class FieldColumns {
       Map.of(
           "start", "time",
           "slug", "key",
+          "month", "day",
           "titular.name", "title",
           "titular.day", "titularDay",
           "titular.colour", "titularColour");

@@ -58,6 +58,14 @@ class ImportCsv {
               dryRun);
       case CHURCHES ->
           run(what, ChurchLine.read(file), ChurchLine::line, keeper::faults, keeper::keep, dryRun);
+      case PROPERS ->
+          run(
+              what,
+              ProperLine.read(file),
+              ProperLine::line,
+              keeper.properFaults(),
+              keeper::keep,
+              dryRun);
       case JOURNEYS ->
           run(
               what,

@@ -7,7 +7,8 @@ import vestiary.web.Frame;
 /**
  * A file to be brought in, and what came of it.
  *
- * @param what which kind of file; churches, journeys, people, patterns, masses, pieces, care
+ * @param what which kind of file; churches, propers, journeys, people, patterns, masses, pieces,
+ *     care
  * @param fileError what is wrong with the file as such; empty if nothing is
  * @param result {@link Result#NONE} before a file was sent
  * @param kinds each kind of file with its columns

@@ -7,6 +7,7 @@ import vestiary.calendar.Term;
 public enum ImportWhat implements Term {
   CLUSTER(ClusterLine.COLUMNS),
   CHURCHES(ChurchLine.COLUMNS),
+  PROPERS(ProperLine.COLUMNS),
   JOURNEYS(JourneyLine.COLUMNS),
   PEOPLE(PersonLine.COLUMNS),
   PATTERNS(PatternLine.COLUMNS),

@@ -14,6 +14,7 @@ final class ImportWords {
     return switch (what) {
       case CLUSTER -> "The cluster";
       case CHURCHES -> "Churches";
+      case PROPERS -> "Days of your own";
       case JOURNEYS -> "Journeys";
       case PEOPLE -> "People";
       case PATTERNS -> "Mass times";
@@ -28,6 +29,7 @@ final class ImportWords {
     return switch (what) {
       case CLUSTER -> "One line: the cluster’s settings.";
       case CHURCHES -> "One line a church.";
+      case PROPERS -> "One line a day that your diocese, town or church keeps beside the calendar.";
       case JOURNEYS -> "One line for two churches and the minutes between them.";
       case PEOPLE -> "One line a priest, deacon or bishop.";
       case PATTERNS -> "One line a Mass that comes back week by week.";

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import vestiary.cluster.ChangeSettings;
 import vestiary.cluster.SaveChurch;
 import vestiary.cluster.SetJourney;
@@ -15,6 +16,8 @@ import vestiary.people.SavePerson;
 import vestiary.pool.PutInCare;
 import vestiary.pool.SavePiece;
 import vestiary.problem.FieldFault;
+import vestiary.proper.ProperTrial;
+import vestiary.proper.SaveProper;
 import vestiary.schedule.BringsValue;
 import vestiary.schedule.SaveMass;
 import vestiary.schedule.SavePattern;
@@ -31,6 +34,7 @@ class LineKeeper {
 
   private final ChangeSettings settings;
   private final SaveChurch churches;
+  private final SaveProper propers;
   private final SetJourney journeys;
   private final SavePerson people;
   private final FindPeople known;
@@ -42,6 +46,7 @@ class LineKeeper {
   LineKeeper(
       ChangeSettings settings,
       SaveChurch churches,
+      SaveProper propers,
       SetJourney journeys,
       SavePerson people,
       FindPeople known,
@@ -51,6 +56,7 @@ class LineKeeper {
       PutInCare care) {
     this.settings = settings;
     this.churches = churches;
+    this.propers = propers;
     this.journeys = journeys;
     this.people = people;
     this.known = known;
@@ -74,6 +80,16 @@ class LineKeeper {
 
   void keep(ChurchLine line) {
     churches.enterOrChange(request(line));
+  }
+
+  /** Looks for faults line by line: one that is good may be named by those below it. */
+  Function<ProperLine, List<FieldFault>> properFaults() {
+    ProperTrial trial = propers.trial();
+    return line -> trial.findFaults(line.toRequest());
+  }
+
+  void keep(ProperLine line) {
+    propers.enterOrChange(line.toRequest());
   }
 
   List<FieldFault> faults(JourneyLine line) {

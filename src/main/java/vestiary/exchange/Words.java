@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Leave;
 import vestiary.calendar.MassKind;
+import vestiary.calendar.ProperPlace;
+import vestiary.calendar.SundayBeside;
 import vestiary.calendar.Term;
 import vestiary.people.PersonRole;
 import vestiary.pool.Grade;
@@ -23,6 +25,8 @@ import vestiary.vesting.Role;
 record Words(List<String> all) {
 
   static final Words COLOURS = of(Colour.class);
+  static final Words PROPER_PLACES = of(ProperPlace.class);
+  static final Words SUNDAYS = of(SundayBeside.class);
   static final Words MASSES = of(MassKind.class);
   static final Words LEAVES = of(Leave.class);
   static final Words GRADES = of(Grade.class);

@@ -53,6 +53,18 @@ class BadCellsTest {
                   "41.5",
                   "longitude",
                   "-90.25"),
+              ImportWhat.PROPERS,
+              Csv.line(
+                  "id",
+                  "our-lady-of-the-ford",
+                  "name",
+                  "Our Lady of the Ford",
+                  "day",
+                  "08-19",
+                  "colour",
+                  "white",
+                  "place",
+                  "patron-of-the-diocese"),
               ImportWhat.JOURNEYS,
               Csv.line("from", "ht", "to", "sa", "minutes", "14"),
               ImportWhat.PEOPLE,
@@ -99,6 +111,7 @@ class BadCellsTest {
           Map.of(
               ImportWhat.CLUSTER, ClusterLine::parse,
               ImportWhat.CHURCHES, ChurchLine::parse,
+              ImportWhat.PROPERS, ProperLine::parse,
               ImportWhat.JOURNEYS, JourneyLine::parse,
               ImportWhat.PEOPLE, PersonLine::parse,
               ImportWhat.PATTERNS, PatternLine::parse,
@@ -151,6 +164,15 @@ class BadCellsTest {
           churches; dedication;      23 May 1891;          year-month-day
           churches; latitude;        91;                   from -90 to 90
           churches; longitude;       NaN;                  from -180 to 180
+          propers;  id;              Our Lady;             single hyphens
+          propers;  celebration;     Saint Anne;           single hyphens
+          propers;  day;             02-30;                month and day
+          propers;  day;             19 August;            month and day
+          propers;  colour;          blue;                 white, red, green
+          propers;  place;           bishop;               patron-of-the-place, founder-of-an-order
+          propers;  churches;        Saint Anne;           single hyphens
+          propers;  onSunday;        monday;               before, after, nearest
+          propers;  keptOn;          2301-01-01;           1970 to 2300
           journeys; minutes;         0;                    from 1 to 1440
           journeys; minutes;         1441;                 from 1 to 1440
           journeys; minutes;         14.5;                 whole number

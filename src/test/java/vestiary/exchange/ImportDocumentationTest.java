@@ -45,6 +45,7 @@ class ImportDocumentationTest {
     for (Colour colour : Colour.values()) {
       assertTrue(page.contains(colour.id()), colour.id());
     }
+    assertTrue(page.contains(Words.PROPER_PLACES.toString()));
     assertEquals(ImportWhat.CARE, Term.find(ImportWhat.class, "care").orElseThrow());
   }
 
