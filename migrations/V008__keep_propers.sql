@@ -27,7 +27,7 @@ CREATE TABLE proper (
     CHECK (name = '' OR (celebration = slug AND month IS NOT NULL AND colour <> '' AND place <> '')),
   CONSTRAINT proper_day_is_whole CHECK ((month IS NULL) = (day IS NULL)),
   -- A day that every year has; 2001 was no leap year.
-  CONSTRAINT proper_day_is_a_day CHECK (month IS NULL OR make_date(2001, month, day) IS NOT NULL)
+  CONSTRAINT proper_day_is_a_day CHECK (month IS NULL OR day IS NULL OR make_date(2001, month, day) IS NOT NULL)
 );
 COMMENT ON COLUMN proper.celebration IS 'Id in the calendar; its own slug where name brings one';
 COMMENT ON COLUMN proper.kept_year IS 'Year of kept_on; 0 for what holds every year';

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import vestiary.access.CurrentCluster;
 import vestiary.calendar.CalendarSettings;
 import vestiary.proper.ChurchesToBind;
@@ -38,6 +39,11 @@ class BoundChurches implements ChurchesToBind {
   @Override
   public ZoneId zone() {
     return ZoneId.of(clusters.findById(current.id()).timeZone);
+  }
+
+  @Override
+  public Locale language() {
+    return Locale.forLanguageTag(clusters.findById(current.id()).languages[0]);
   }
 
   @Override

@@ -96,6 +96,7 @@ class SettingsPage {
             PolicyEntries.fields(entries),
             cluster.churches().stream().map(SettingsPage::church).toList(),
             new Link("Add a church", "/churches/new"),
+            new Link("Days of your own", "/propers"),
             entries.text("version")));
   }
 

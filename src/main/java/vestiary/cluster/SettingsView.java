@@ -14,6 +14,7 @@ import vestiary.web.Link;
  * @param problem what keeps the whole form from being saved; empty if nothing does
  * @param churches in their order
  * @param addChurch the form for a new one
+ * @param propers what they keep beside the calendar
  * @param version of what was read, to notice a lost race
  */
 public record SettingsView(
@@ -25,6 +26,7 @@ public record SettingsView(
     Policies policies,
     List<Church> churches,
     Link addChurch,
+    Link propers,
     String version) {
 
   public SettingsView {

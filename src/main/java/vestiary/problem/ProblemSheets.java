@@ -24,6 +24,7 @@ class ProblemSheets {
       Map.of(
           "vestments", new Link("All vestments", "/vestments"),
           "churches", new Link("All churches", "/settings"),
+          "propers", new Link("Days of your own", "/propers"),
           "settings", new Link("Settings", "/settings"),
           "import", new Link("Import", "/import"),
           "clashes", new Link("All clashes", "/clashes"),

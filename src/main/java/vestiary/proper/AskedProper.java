@@ -35,7 +35,7 @@ final class AskedProper {
   private final Map<String, ChurchId> churches;
 
   /**
-   * @param churches by short name
+   * @param churches by short name, in the order in which people list them
    */
   AskedProper(SaveProper.Request request, Map<String, ChurchId> churches) {
     this.request = request;
@@ -60,8 +60,9 @@ final class AskedProper {
 
   /** The proper that was asked for; only after a check that found nothing. */
   EnteredProper entered() {
+    List<String> named = slugs().stream().map(String::strip).toList();
     List<ChurchId> bound =
-        slugs().stream().map(slug -> churches.get(slug.strip())).distinct().toList();
+        churches.keySet().stream().filter(named::contains).map(churches::get).toList();
     return new EnteredProper(
         request.id().strip(), celebration(), propers(), bound.isEmpty(), bound, 0);
   }

@@ -2,6 +2,7 @@ package vestiary.proper;
 
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import vestiary.calendar.CalendarSettings;
 
 /**
@@ -17,6 +18,9 @@ public interface ChurchesToBind {
 
   /** By whose clock it is today or tomorrow. */
   ZoneId zone();
+
+  /** In which pages name celebrations. */
+  Locale language();
 
   /** Waits until nobody else changes what propers depend on, until this transaction ends. */
   void waitForTurn();

@@ -11,10 +11,14 @@ public final class ColourOfADay {
 
   private ColourOfADay() {}
 
+  public static boolean isOne(Colour colour) {
+    return colour != Colour.GOLD && colour != Colour.SILVER;
+  }
+
   /** The colour, or {@code otherwise} if none is given or it cannot be a day's. */
   public static Colour of(String field, String value, Colour otherwise, Asked asked) {
     Colour colour = asked.term(field, value, otherwise);
-    if (colour == Colour.GOLD || colour == Colour.SILVER) {
+    if (!isOne(colour)) {
       asked.fault(
           field,
           "%s \"%s\" is a vestment's colour and no day's; write the colour it stands for, such as white."

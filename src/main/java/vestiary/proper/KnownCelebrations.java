@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.Celebration;
@@ -61,10 +62,20 @@ public final class KnownCelebrations {
   }
 
   boolean standsAboveSunday(String celebration, TitledChurch church) {
-    return LiturgicalCalendar.of(settings, BindingPropers.on(church.id(), entered, church.own()))
+    return calendarOf(church)
         .find(celebration)
         .filter(kept -> kept.precedence().compareTo(Precedence.SUNDAY) < 0)
         .isPresent();
+  }
+
+  /** The calendar of a church with everything that binds it. */
+  LiturgicalCalendar calendarOf(TitledChurch church) {
+    return calendar(BindingPropers.on(church.id(), entered, church.own()));
+  }
+
+  /** The calendar with every celebration that is brought, for whichever church. */
+  LiturgicalCalendar withAllBrought() {
+    return calendar(brought(proper -> true));
   }
 
   /** Its name for people; the id itself where nobody has it. */
@@ -97,28 +108,30 @@ public final class KnownCelebrations {
 
   private boolean isKnown(EnteredProper proper, TitledChurch church) {
     boolean isItsOwn = proper.findPlace().isEmpty() && church.brings(proper.celebration());
-    return isItsOwn || calendar(church).findPlaceable(proper.celebration()).isPresent();
+    return isItsOwn || withBrought(church).findPlaceable(proper.celebration()).isPresent();
   }
 
   private boolean lacksItsTitle(TitledChurch church) {
     return church
         .findTitular()
-        .filter(titular -> calendar(church).findTitle(titular).isEmpty())
+        .filter(titular -> withBrought(church).findTitle(titular).isEmpty())
         .isPresent();
   }
 
   /** With all celebrations that are brought for a church, wherever they stand. */
-  private LiturgicalCalendar calendar(TitledChurch church) {
-    return calendar(
-        entered.stream()
-            .filter(proper -> proper.binds(church.id()))
-            .flatMap(proper -> proper.find(Proper.Inscribed.class).stream())
-            .<Proper>map(inscribed -> inscribed)
-            .toList());
+  private LiturgicalCalendar withBrought(TitledChurch church) {
+    return calendar(brought(proper -> proper.binds(church.id())));
   }
 
-  private LiturgicalCalendar calendar(List<Proper> inscribed) {
-    return calendars.computeIfAbsent(
-        inscribed, propers -> LiturgicalCalendar.of(settings, propers));
+  private List<Proper> brought(Predicate<EnteredProper> which) {
+    return entered.stream()
+        .filter(which)
+        .flatMap(proper -> proper.find(Proper.Inscribed.class).stream())
+        .<Proper>map(inscribed -> inscribed)
+        .toList();
+  }
+
+  private LiturgicalCalendar calendar(List<Proper> propers) {
+    return calendars.computeIfAbsent(propers, p -> LiturgicalCalendar.of(settings, p));
   }
 }

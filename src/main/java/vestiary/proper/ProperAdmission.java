@@ -1,10 +1,10 @@
 package vestiary.proper;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import vestiary.calendar.CalendarSettings;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
@@ -84,6 +84,8 @@ record ProperAdmission(
   }
 
   private Map<String, ChurchId> churchesBySlug() {
-    return churches.stream().collect(Collectors.toMap(TitledChurch::slug, TitledChurch::id));
+    Map<String, ChurchId> bySlug = new LinkedHashMap<>();
+    churches.forEach(church -> bySlug.put(church.slug(), church.id()));
+    return bySlug;
   }
 }

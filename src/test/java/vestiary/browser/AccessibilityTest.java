@@ -91,6 +91,11 @@ class AccessibilityTest {
         Sheet.of("the settings", "/settings"),
         Sheet.of("a new church", "/churches/new"),
         Sheet.of("a church", "/churches/sa"),
+        Sheet.of("the days of your own", "/propers"),
+        Sheet.of("a new day of your own", "/propers/new"),
+        Sheet.of("a day of your own", "/propers/isidore-the-farmer"),
+        Sheet.of("another date in one year", "/propers/new?for=one-year"),
+        Sheet.of("the removal of a day", "/propers/isidore-the-farmer/removal"),
         Sheet.of("the set-up", "/setup"),
         new Sheet("a page that is not there", "/nowhere", 404));
   }

@@ -89,7 +89,7 @@ class ChurchPageTest {
           longitude        | 5        |
           journey-ht       | 0        | This is 0; it must be from 1 to 1440.
           journey-sa       | 1441     | This is 1441; it must be from 1 to 1440.
-          titularName      | Our Lady of the Ford |
+          titularName      | Our Lady of the Weir |
           """)
   void a_bad_field_keeps_all_that_was_typed_and_says_why(
       String field, String value, String sentence) {

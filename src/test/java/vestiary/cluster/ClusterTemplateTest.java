@@ -30,6 +30,7 @@ class ClusterTemplateTest {
     page.keepsTheHouseRules()
         .says(
             "Holy Trinity Tollbridge set out 30 minutes before, cleared 15 after",
+            "Days of your own",
             "White may stand in for all at a large liturgy (common practice, no norm)",
             "Saved.");
   }
@@ -71,6 +72,7 @@ class ClusterTemplateTest {
                         "/churches/ht"))
             .toList(),
         new Link("Add a church", "/churches/new"),
+        new Link("Days of your own", "/propers"),
         "4");
   }
 

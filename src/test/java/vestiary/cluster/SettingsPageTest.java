@@ -37,7 +37,8 @@ class SettingsPageTest {
         .isHeaded("Settings")
         .says("Holy Trinity", "set out 30 minutes before, cleared 15 after")
         .links("/churches/ht")
-        .links("/churches/new");
+        .links("/churches/new")
+        .links("/propers");
   }
 
   @Test
