@@ -3,6 +3,7 @@ package vestiary.exchange;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
 import java.util.ArrayList;
@@ -95,6 +96,11 @@ final class Cells {
     }
   }
 
+  /** A day of every year or of leap years, as in 09-19; empty if left out. */
+  String monthAndDay(String column) {
+    return one(column, Cells::dayOfTheYear, "Write month and day, for example 09-19.").orElse("");
+  }
+
   /** A time of day by the 24-hour clock; midnight if left out. */
   LocalTime time(String column) {
     return one(column, Cells::clock, CLOCK_WANTED).orElse(LocalTime.MIDNIGHT);
@@ -146,6 +152,15 @@ final class Cells {
     return Optional.of(text)
         .filter(written -> written.matches("[+-]?\\d{1,3}(\\.\\d{1,15})?"))
         .map(Double::valueOf);
+  }
+
+  private static Optional<String> dayOfTheYear(String text) {
+    try {
+      MonthDay.parse("--" + text);
+      return Optional.of(text);
+    } catch (DateTimeException noMonthAndDay) {
+      return Optional.empty();
+    }
   }
 
   private static Optional<LocalTime> clock(String text) {

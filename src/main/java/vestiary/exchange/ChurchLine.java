@@ -3,9 +3,7 @@ package vestiary.exchange;
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.List;
 
 /**
@@ -75,7 +73,7 @@ record ChurchLine(
             cells.text("place"),
             cells.text("title"),
             cells.name("titular", Form.KEY),
-            cells.text("titularDay"),
+            cells.monthAndDay("titularDay"),
             cells.word("titularColour", Words.COLOURS),
             cells.date("dedication", DEDICATIONS, "").orElse(LocalDate.MIN),
             cells.number("setOutMinutes", Range.LEAD),
@@ -88,23 +86,11 @@ record ChurchLine(
   }
 
   private static void checkTitle(Cells cells) {
-    if (cells.has("titularDay") && !isMonthAndDay(cells.text("titularDay"))) {
-      cells.refuse("titularDay", "Write month and day, for example 09-19.");
-    }
     if (cells.has("titular") && cells.has("titularDay")) {
       cells.refuse("titularDay", "Leave it empty where titular names a celebration.");
     }
     if (cells.has("titularDay") != cells.has("titularColour")) {
       cells.refuse("titularColour", "Fill in titularDay and titularColour, or neither.");
-    }
-  }
-
-  private static boolean isMonthAndDay(String text) {
-    try {
-      MonthDay.parse("--" + text);
-      return true;
-    } catch (DateTimeException noMonthAndDay) {
-      return false;
     }
   }
 

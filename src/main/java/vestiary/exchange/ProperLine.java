@@ -3,7 +3,6 @@ package vestiary.exchange;
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -70,15 +69,12 @@ record ProperLine(
             cells.text("name"),
             cells.text("latin"),
             cells.text("spanish"),
-            cells.text("day"),
+            cells.monthAndDay("day"),
             cells.word("colour", Words.COLOURS),
             cells.word("place", Words.PROPER_PLACES),
             cells.all("churches", Form.SLUG::find, Form.SLUG.wanted()),
             cells.word("onSunday", Words.SUNDAYS),
             cells.date("keptOn", DateWords.ISO, "").orElse(LocalDate.MIN));
-    if (cells.has("day") && !isMonthAndDay(cells.text("day"))) {
-      cells.refuse("day", "Write month and day, for example 08-19.");
-    }
     return cells.reading(() -> proper);
   }
 
@@ -98,14 +94,5 @@ record ProperLine(
         onSunday,
         keptOn.equals(LocalDate.MIN) ? null : keptOn.toString(),
         null);
-  }
-
-  private static boolean isMonthAndDay(String text) {
-    try {
-      MonthDay.parse("--" + text);
-      return true;
-    } catch (DateTimeException noMonthAndDay) {
-      return false;
-    }
   }
 }

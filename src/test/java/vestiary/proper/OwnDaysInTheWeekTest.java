@@ -12,6 +12,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.scenario.Asking;
@@ -25,6 +28,7 @@ class OwnDaysInTheWeekTest {
   private static final String THURSDAY = "2026-12-10";
 
   @Inject Scenario scenario;
+  @Inject SessionFactory sessions;
 
   @BeforeEach
   void the_invented_cluster() {
@@ -74,6 +78,24 @@ class OwnDaysInTheWeekTest {
 
     assertEquals("violet", Asking.mass("ht", THURSDAY + "T08:00").get("colour"));
     page("/week/2026-12-07").keepsSilentOn("Saint Weir");
+  }
+
+  @Test
+  void a_page_reads_the_propers_once_however_many_churches_it_shows() {
+    enter(weir("patron-of-the-place", List.of("sm", "pp")));
+    Statistics statistics = sessions.getStatistics();
+    statistics.setStatisticsEnabled(true);
+    statistics.clear();
+
+    page("/week/2026-12-07");
+
+    statistics.setStatisticsEnabled(false);
+    long read =
+        Stream.of(statistics.getQueries())
+            .filter(query -> query.contains("Proper"))
+            .mapToLong(query -> statistics.getQueryStatistics(query).getExecutionCount())
+            .sum();
+    assertEquals(1, read);
   }
 
   private static Map<String, Object> weir(String place, List<String> churches) {
