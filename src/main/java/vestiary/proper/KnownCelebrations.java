@@ -56,9 +56,10 @@ public final class KnownCelebrations {
     return churches.stream().filter(this::lacksItsTitle).toList();
   }
 
-  /** Whether the calendar that is chosen has it itself. */
+  /** Whether the calendar that is chosen has it itself, or any church may. */
   boolean isOfTheCalendar(String celebration) {
-    return calendar(List.of()).find(celebration).isPresent();
+    return TitledChurch.OWN.contains(celebration)
+        || calendar(List.of()).find(celebration).isPresent();
   }
 
   boolean standsAboveSunday(String celebration, TitledChurch church) {

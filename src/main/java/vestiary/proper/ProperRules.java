@@ -60,8 +60,7 @@ final class ProperRules {
 
   private String unknownIn(TitledChurch church) {
     String celebration = given.celebration();
-    if (List.of(Proper.OwnTitular.CELEBRATION, Proper.Dedication.CELEBRATION)
-        .contains(celebration)) {
+    if (TitledChurch.OWN.contains(celebration)) {
       return given.everywhere() || given.findPlace().isPresent()
           ? "celebration: title and dedication are each church's own and have their place; name the churches, and the Sunday or date."
           : "celebration \"%s\" is nothing that %s has; enter it with that church first."

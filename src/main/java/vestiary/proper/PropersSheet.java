@@ -113,7 +113,10 @@ final class PropersSheet {
   private PropersView.Row row(
       EnteredProper proper, LocalDate day, Map<TitledChurch, Outcome> outcomes) {
     List<TitledChurch> bound = known.bound(proper);
-    Optional<Celebration> kept = known.calendarOf(bound.get(0)).find(proper.celebration());
+    Optional<Celebration> kept =
+        known
+            .calendarOf(bound.stream().findFirst().orElse(TitledChurch.ANY))
+            .find(proper.celebration());
     Rank rank = kept.map(Celebration::rank).orElse(Rank.FERIA);
     return new PropersView.Row(
         proper.id(),

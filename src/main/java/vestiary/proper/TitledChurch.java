@@ -13,6 +13,10 @@ import vestiary.vesting.ChurchId;
  */
 public record TitledChurch(ChurchId id, String slug, String name, List<Proper> own) {
 
+  /** Ids of what a church brings itself: the same in every church, and each time its own. */
+  static final List<String> OWN =
+      List.of(Proper.OwnTitular.CELEBRATION, Proper.Dedication.CELEBRATION);
+
   /** Stands for all: bound by what binds every church, and by nothing else. */
   static final TitledChurch ANY =
       new TitledChurch(new ChurchId(new UUID(0, 0)), "", "a church", List.of());

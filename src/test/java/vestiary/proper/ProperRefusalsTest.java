@@ -220,6 +220,7 @@ class ProperRefusalsTest {
   void a_name_under_an_id_that_the_calendar_has() {
     says(422, "choose it there", with(with(OUR_LADY, "name", "Agnes"), "month", 1));
     says(422, "choose it there", with(OUR_LADY, "id", "agnes"));
+    says(422, "choose it there", with(OUR_LADY, "name", "Titular of this church"));
   }
 
   @Test
