@@ -1,5 +1,9 @@
 package vestiary.proper;
 
+import static com.fasterxml.jackson.annotation.JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY;
+
+import com.fasterxml.jackson.annotation.JsonAlias;
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +15,7 @@ import vestiary.vesting.ChurchId;
 /**
  * A proper as the API writes it: about a celebration of the calendar, or one that it names.
  *
- * @param churches short names; absent for all churches
+ * @param churches short names; absent for all churches. One may be sent alone, as {@code church}
  * @param onSunday before, after or nearest; absent for its own day
  * @param keptOn date of one year, as in 2027-03-15
  */
@@ -25,7 +29,7 @@ record ProperBody(
     Integer day,
     String colour,
     String place,
-    List<String> churches,
+    @JsonAlias("church") @JsonFormat(with = ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> churches,
     String onSunday,
     String keptOn) {
 

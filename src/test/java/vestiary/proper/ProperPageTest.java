@@ -64,8 +64,8 @@ class ProperPageTest {
 
     page(ALL)
         .says(
-            "Its day is Sunday 7 March 2027. Kept on Monday 8 March 2027 instead, because this day keeps a higher celebration: Fourth Sunday of Lent (Laetare).",
-            "Its day is Sunday 15 August 2027. Left out this year, because the day keeps a higher celebration: The Assumption of the Blessed Virgin Mary.");
+            "Its day is Sunday 7 March 2027. Kept on Monday 8 March 2027 instead, because it yields to the Fourth Sunday of Lent (Laetare).",
+            "Its day is Sunday 15 August 2027. Left out this year, because the day keeps a higher celebration, the Assumption of the Blessed Virgin Mary.");
   }
 
   @Test
@@ -74,7 +74,7 @@ class ProperPageTest {
 
     page(ALL)
         .says(
-            "Kept on Thursday 19 August 2027. In Saint Martin: Its day is Thursday 19 August 2027. Left out this year, because the day keeps a higher celebration: Saint Weir.");
+            "Kept on Thursday 19 August 2027. In Saint Martin: Its day is Thursday 19 August 2027. Left out this year, because the day keeps a higher celebration, Saint Weir.");
   }
 
   @Test

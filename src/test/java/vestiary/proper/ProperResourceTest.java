@@ -109,6 +109,11 @@ class ProperResourceTest {
   }
 
   @Test
+  void one_church_may_be_sent_alone_and_binds_no_other() {
+    enter(with(ROMUALD, "church", "sm")).body("churches", equalTo(List.of("sm")));
+  }
+
+  @Test
   void the_patron_of_a_town_binds_the_churches_of_the_town() {
     Sending.church("pp");
     enter(
