@@ -60,7 +60,23 @@ class HousePlanTest {
 
   @Test
   void allocation_knows_vesting_and_the_calendar() {
-    coreKnowsOnly("vestiary.allocation..", "vestiary.vesting..", "vestiary.calendar..");
+    coreKnowsOnly(
+        "vestiary.allocation..",
+        "vestiary.vesting..",
+        "vestiary.calendar..",
+        "com.google.ortools..",
+        "org.ojalgo..");
+  }
+
+  @Test
+  void the_libraries_that_solve_are_known_in_one_room() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("vestiary.allocation.solver..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("com.google.ortools..", "org.ojalgo..")
+        .check(HOUSE);
   }
 
   @Test

@@ -1,0 +1,35 @@
+package vestiary.allocation.flow;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Items that may stand in for one another while they are free: they serve the same, and must be at
+ * the same place and time in the end, if anywhere.
+ *
+ * @param classes those of the pieces that serve something, in order of kind, one or two
+ * @param bound the only church they serve, or -1 if they may be carried
+ * @param onAsking whether an owner must be asked before they are carried
+ * @param due where they must all be in the end; empty list if they are free for good
+ */
+record Commodity(
+    List<Integer> classes, int bound, boolean onAsking, List<Visit> due, List<Supply> supplies) {
+
+  Commodity {
+    classes = List.copyOf(classes);
+    due = List.copyOf(due);
+    supplies = List.copyOf(supplies);
+  }
+
+  boolean mayBeCarried() {
+    return bound < 0;
+  }
+
+  Optional<Visit> findDue() {
+    return due.stream().findFirst();
+  }
+
+  int size() {
+    return supplies.stream().mapToInt(Supply::size).sum();
+  }
+}

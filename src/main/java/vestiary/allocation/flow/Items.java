@@ -1,0 +1,163 @@
+package vestiary.allocation.flow;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.allocation.plan.Contradiction;
+import vestiary.allocation.plan.Hold;
+import vestiary.allocation.plan.Situation;
+import vestiary.vesting.Away;
+import vestiary.vesting.Piece;
+import vestiary.vesting.PieceKind;
+
+/**
+ * The pieces of a span as they are carried: whole sets where chasuble and stole, or dalmatic and
+ * stole, are at hand together, single pieces else. A set of which one piece is held or away without
+ * the other is no whole set.
+ */
+public final class Items {
+
+  private static final Map<PieceKind, PieceKind> STOLE_OF =
+      Map.of(PieceKind.CHASUBLE, PieceKind.STOLE, PieceKind.DALMATIC, PieceKind.DEACON_STOLE);
+
+  private final Roads roads;
+  private final Map<String, List<Hold>> holds;
+  private final List<Item> items = new ArrayList<>();
+  private final List<Contradiction> contradictions = new ArrayList<>();
+
+  private Items(Situation situation, Roads roads, Set<String> parted) {
+    this.roads = roads;
+    this.holds = situation.holds().stream().collect(Collectors.groupingBy(Hold::piece));
+    Map<String, List<Piece>> sets = new TreeMap<>();
+    situation.span().pieces().stream()
+        .sorted(Comparator.comparing(Piece::code))
+        .forEach(
+            piece ->
+                sets.computeIfAbsent(
+                        piece.set().isEmpty() ? " " + piece.code() : piece.set(),
+                        unknown -> new ArrayList<>())
+                    .add(piece));
+    sets.forEach((set, pieces) -> pack(new ArrayList<>(pieces), parted.contains(set)));
+    items.sort(Comparator.comparing(Item::code));
+  }
+
+  /**
+   * All items of a span.
+   *
+   * @param parted codes of sets whose pieces go their own ways
+   */
+  public static Items of(Situation situation, Roads roads, Set<String> parted) {
+    return new Items(situation, roads, parted);
+  }
+
+  /** In order of code. */
+  public List<Item> all() {
+    return List.copyOf(items);
+  }
+
+  /** Holds and absences that no plan can keep. */
+  public List<Contradiction> contradictions() {
+    return List.copyOf(contradictions);
+  }
+
+  private void pack(List<Piece> pieces, boolean parted) {
+    for (PieceKind outer : List.of(PieceKind.CHASUBLE, PieceKind.DALMATIC)) {
+      List<Piece> outers = ofKind(pieces, outer);
+      List<Piece> stoles = ofKind(pieces, STOLE_OF.get(outer));
+      boolean whole = outers.size() == 1 && stoles.size() == 1 && !parted;
+      if (whole && goTogether(outers.get(0), stoles.get(0))) {
+        add(List.of(outers.get(0), stoles.get(0)));
+        pieces.removeAll(List.of(outers.get(0), stoles.get(0)));
+      }
+    }
+    pieces.forEach(piece -> add(List.of(piece)));
+  }
+
+  private static List<Piece> ofKind(List<Piece> pieces, PieceKind kind) {
+    return pieces.stream().filter(piece -> piece.kind() == kind).toList();
+  }
+
+  private boolean goTogether(Piece one, Piece other) {
+    return one.home().equals(other.home())
+        && one.staysHome() == other.staysHome()
+        && fixed(one).equals(fixed(other));
+  }
+
+  private void add(List<Piece> pieces) {
+    Piece first = pieces.get(0);
+    int home = roads.place(first.home());
+    Item item = new Item(pieces, home, first.staysHome(), fixed(first));
+    items.add(item);
+    Visit before = Visit.beforeAll(home);
+    for (Visit visit : item.fixed()) {
+      if (!before.precedes(visit, roads)) {
+        contradictions.add(contradiction(first, before, visit));
+      }
+      before = visit;
+    }
+  }
+
+  private Contradiction contradiction(Piece piece, Visit before, Visit visit) {
+    return new Contradiction(
+        piece.code(),
+        roads.church(before.place()),
+        Roads.instant(before.cleared()),
+        roads.church(visit.place()),
+        Roads.instant(visit.setOut()));
+  }
+
+  private List<Visit> fixed(Piece piece) {
+    Stream<Visit> away = piece.away().stream().map(time -> away(piece, time));
+    Stream<Visit> held =
+        holds.getOrDefault(piece.code(), List.of()).stream()
+            .map(hold -> roads.visit(hold.church(), hold.window()));
+    List<Visit> sorted =
+        Stream.concat(away, held)
+            .distinct()
+            .sorted(
+                Comparator.comparing(Visit::setOut)
+                    .thenComparing(Visit::cleared)
+                    .thenComparing(Visit::place))
+            .toList();
+    return withoutOverlaps(sorted);
+  }
+
+  private Visit away(Piece piece, Away time) {
+    // Whoever fetches it takes it from the cupboard, and hangs it up again: no turn for these.
+    return new Visit(
+        roads.place(piece.home()),
+        Roads.floor(time.from()),
+        Roads.ALWAYS,
+        Roads.NEVER,
+        Roads.ceiling(time.until()));
+  }
+
+  /** Two that overlap at one church bind as one; at two churches the later begins last. */
+  private static List<Visit> withoutOverlaps(List<Visit> sorted) {
+    List<Visit> kept = new ArrayList<>();
+    for (Visit visit : sorted) {
+      Visit before = kept.isEmpty() ? null : kept.get(kept.size() - 1);
+      if (before != null
+          && before.place() == visit.place()
+          && visit.setOut() < before.cleared()
+          && visit.start() < before.end()) {
+        kept.set(
+            kept.size() - 1,
+            new Visit(
+                before.place(),
+                before.setOut(),
+                Math.min(before.start(), visit.start()),
+                Math.max(before.end(), visit.end()),
+                Math.max(before.cleared(), visit.cleared())));
+      } else {
+        kept.add(visit);
+      }
+    }
+    return kept;
+  }
+}

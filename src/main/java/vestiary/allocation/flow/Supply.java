@@ -1,0 +1,20 @@
+package vestiary.allocation.flow;
+
+import java.util.List;
+
+/**
+ * Items of one class that are free at one place from one time on.
+ *
+ * @param after what they come from, their home before everything included
+ * @param items in order of code, one or more
+ */
+record Supply(Visit after, List<Item> items) {
+
+  Supply {
+    items = List.copyOf(items);
+  }
+
+  int size() {
+    return items.size();
+  }
+}

@@ -1,0 +1,53 @@
+package vestiary.allocation.plan;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Which piece serves which need, and the journeys that takes.
+ *
+ * @param provisions one for each need, in canonical order
+ * @param movements by the hour of leaving, then churches
+ * @param score of this plan
+ * @param bounds what each number of the score can be at least, those before it being what they are;
+ *     0 after the first that differs
+ * @param contradictions holds and absences that no plan can keep, in words
+ */
+public record Plan(
+    List<Provision> provisions,
+    List<Movement> movements,
+    Score score,
+    Score bounds,
+    List<Contradiction> contradictions) {
+
+  public Plan {
+    provisions = List.copyOf(provisions);
+    movements = List.copyOf(movements);
+    Objects.requireNonNull(score, "score");
+    Objects.requireNonNull(bounds, "bounds");
+    contradictions = List.copyOf(contradictions);
+  }
+
+  public PlanStatus status() {
+    return score.equals(bounds) ? PlanStatus.PROVEN : PlanStatus.STOPPED;
+  }
+
+  /** Who wears what, in canonical order of the needs. */
+  public List<Provision.Worn> assignments() {
+    return only(Provision.Worn.class);
+  }
+
+  /** What is lawfully left out, in canonical order of the needs. */
+  public List<Provision.LeftOut> leftOut() {
+    return only(Provision.LeftOut.class);
+  }
+
+  /** What nothing lawful serves, in canonical order of the needs. */
+  public List<Provision.Unmet> unmet() {
+    return only(Provision.Unmet.class);
+  }
+
+  private <P extends Provision> List<P> only(Class<P> kind) {
+    return provisions.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+}

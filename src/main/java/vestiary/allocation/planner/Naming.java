@@ -1,0 +1,95 @@
+package vestiary.allocation.planner;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import vestiary.allocation.flow.Chain;
+import vestiary.allocation.flow.FlowModel;
+import vestiary.allocation.flow.Item;
+import vestiary.allocation.flow.Visit;
+import vestiary.allocation.plan.Situation;
+import vestiary.vesting.MassId;
+
+/**
+ * Puts items to chains. Items of one supply are alike in all that was measured, so this changes no
+ * measure: the same item as in the last plan first, then the one worn least, then by code.
+ */
+final class Naming {
+
+  private static final long CHANGE = 1L << 40;
+  private static final long WEAR = 1L << 16;
+
+  private record Supplied(List<Item> items, Visit after, List<Visit> due) {}
+
+  private final FlowModel model;
+  private final Situation situation;
+  private final Map<MassId, Set<String>> last = new HashMap<>();
+
+  Naming(FlowModel model, Situation situation) {
+    this.model = model;
+    this.situation = situation;
+    situation.last().stream()
+        .filter(was -> was.findPiece().isPresent())
+        .forEach(
+            was ->
+                last.computeIfAbsent(was.need().mass(), unknown -> new TreeSet<>())
+                    .add(was.findPiece().get().code()));
+  }
+
+  /** One itinerary for each chain. */
+  List<Itinerary> name(List<Chain> chains) {
+    Map<Supplied, List<Chain>> bySupply = new LinkedHashMap<>();
+    chains.forEach(
+        chain ->
+            bySupply
+                .computeIfAbsent(
+                    new Supplied(chain.items(), chain.after(), chain.due()),
+                    unknown -> new ArrayList<>())
+                .add(chain));
+    List<Itinerary> named = new ArrayList<>();
+    bySupply.forEach((supply, own) -> named.addAll(name(supply, own)));
+    return named;
+  }
+
+  private List<Itinerary> name(Supplied supply, List<Chain> chains) {
+    long[][] costs =
+        chains.stream()
+            .map(
+                chain ->
+                    IntStream.range(0, supply.items().size())
+                        .mapToLong(at -> cost(chain, supply.items().get(at), at))
+                        .toArray())
+            .toArray(long[][]::new);
+    int[] itemOf = LeastCost.of(costs);
+    return IntStream.range(0, chains.size())
+        .mapToObj(
+            at ->
+                new Itinerary(
+                    supply.items().get(itemOf[at]),
+                    supply.after(),
+                    supply.due(),
+                    chains.get(at).legs()))
+        .toList();
+  }
+
+  private long cost(Chain chain, Item item, int at) {
+    List<Chain.Leg> masses = chain.legs().stream().filter(Chain.Leg::isMass).toList();
+    if (masses.isEmpty()) {
+      return 0;
+    }
+    long changes =
+        masses.stream().filter(leg -> !wasThere(item, model.slot(leg.slot()).mass())).count();
+    long worn = situation.traits(item.pieces().get(0)).worn();
+    return (last.isEmpty() ? 0 : changes * CHANGE) + worn * WEAR + at;
+  }
+
+  private boolean wasThere(Item item, MassId mass) {
+    Set<String> codes = last.getOrDefault(mass, Set.of());
+    return item.pieces().stream().anyMatch(piece -> codes.contains(piece.code()));
+  }
+}

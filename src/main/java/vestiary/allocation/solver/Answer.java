@@ -1,0 +1,43 @@
+package vestiary.allocation.solver;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What a solver found.
+ *
+ * @param columns a whole value for each column; empty if none were found
+ * @param values of each measure
+ * @param bounds the least each measure can be where those before it are at their values; equal to
+ *     the values where proven. After the first that differs the bounds say nothing and are 0
+ */
+public record Answer(long[] columns, long[] values, long[] bounds) {
+
+  /** No values at all. */
+  static Answer none(int tiers) {
+    return new Answer(new long[0], new long[tiers], new long[tiers]);
+  }
+
+  /** Values of which nothing is proven. */
+  public static Answer of(long[] columns, List<long[]> tiers) {
+    long[] values = tiers.stream().mapToLong(costs -> measure(costs, columns)).toArray();
+    return new Answer(columns, values, new long[values.length]);
+  }
+
+  public boolean isFound() {
+    return columns.length > 0;
+  }
+
+  /** Whether each measure is at its least. */
+  public boolean isProven() {
+    return isFound() && Arrays.equals(values, bounds);
+  }
+
+  static long measure(long[] costs, long[] columns) {
+    long sum = 0;
+    for (int column = 0; column < costs.length; column++) {
+      sum += costs[column] * columns[column];
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,108 @@
+package vestiary.allocation.solver;
+
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPObjective;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.Arrays;
+
+/**
+ * The program without the demand for whole numbers, narrowed after each measure to all solutions
+ * that are best by it: columns with a reduced cost stay at their bound, rows with a price at
+ * theirs. By complementary slackness these are exactly the best ones, and no row is added, so that
+ * a flow stays a flow.
+ *
+ * <p>Source: complementary slackness, as in any textbook of linear programming.
+ */
+final class LinearFace implements AutoCloseable {
+
+  private static final double TOLERANCE = 1e-6;
+
+  private final MPSolver solver = MPSolver.createSolver("GLOP");
+  private final MPVariable[] columns;
+  private final MPConstraint[] rows;
+  private final double[] least;
+  private final double[] most;
+
+  LinearFace(Program program) {
+    columns = new MPVariable[program.columns()];
+    rows = new MPConstraint[program.rows()];
+    least = new double[columns.length];
+    most = new double[columns.length];
+    for (int column = 0; column < columns.length; column++) {
+      least[column] = program.columnLeast(column);
+      most[column] = program.columnMost(column);
+      columns[column] = solver.makeNumVar(least[column], most[column], "");
+    }
+    Program.Entries entries = program.entries();
+    for (int row = 0; row < rows.length; row++) {
+      rows[row] =
+          solver.makeConstraint(open(program.rowLeast(row)), open(program.rowMost(row)), "");
+      for (int at = entries.first()[row]; at < entries.first()[row + 1]; at++) {
+        rows[row].setCoefficient(columns[entries.column()[at]], entries.coefficient()[at]);
+      }
+    }
+  }
+
+  /** The least value of a measure on the face; not a number if the face is empty. */
+  double minimise(long[] costs) {
+    MPObjective objective = solver.objective();
+    objective.clear();
+    for (int column = 0; column < costs.length; column++) {
+      if (costs[column] != 0) {
+        objective.setCoefficient(columns[column], costs[column]);
+      }
+    }
+    objective.setMinimization();
+    return solver.solve() == MPSolver.ResultStatus.OPTIMAL ? objective.value() : Double.NaN;
+  }
+
+  /** Narrows the face to what is best by the measure minimised last. */
+  void narrow() {
+    // All is read before anything is changed, for a change makes the solution unreadable.
+    double[] values = values();
+    double[] reduced = Arrays.stream(columns).mapToDouble(MPVariable::reducedCost).toArray();
+    double[] prices = Arrays.stream(rows).mapToDouble(MPConstraint::dualValue).toArray();
+    for (int column = 0; column < columns.length; column++) {
+      if (most[column] > least[column] && Math.abs(reduced[column]) > TOLERANCE) {
+        fix(column, values[column]);
+      }
+    }
+    for (int row = 0; row < rows.length; row++) {
+      if (rows[row].lb() < rows[row].ub() && Math.abs(prices[row]) > TOLERANCE) {
+        double bound = prices[row] > 0 ? rows[row].lb() : rows[row].ub();
+        rows[row].setBounds(bound, bound);
+      }
+    }
+  }
+
+  /** The values of the solution found last, whole where they are all but whole. */
+  double[] values() {
+    double[] values = new double[columns.length];
+    for (int column = 0; column < columns.length; column++) {
+      double value = columns[column].solutionValue();
+      values[column] = isWhole(value) ? Math.rint(value) : value;
+    }
+    return values;
+  }
+
+  static boolean isWhole(double value) {
+    return Math.abs(value - Math.rint(value)) <= TOLERANCE;
+  }
+
+  @Override
+  public void close() {
+    solver.delete();
+  }
+
+  private void fix(int column, double value) {
+    double bound = value - least[column] < most[column] - value ? least[column] : most[column];
+    least[column] = bound;
+    most[column] = bound;
+    columns[column].setBounds(bound, bound);
+  }
+
+  private static double open(long bound) {
+    return Math.abs(bound) >= Program.UNBOUNDED ? Math.copySign(MPSolver.infinity(), bound) : bound;
+  }
+}

@@ -1,0 +1,71 @@
+package vestiary.allocation.solver;
+
+import java.util.List;
+
+/** A search over whole numbers by one measure after the other, the earlier ones kept by rows. */
+final class TieredSearch {
+
+  /** The search by one measure; costs are 0 or more. */
+  interface BySingleMeasure {
+    WholeNumberFind search(Program program, long[] costs, long[] start, Work work);
+  }
+
+  /** Of the work that is left, what one measure may take; the rest is for those after it. */
+  private static final double SHARE = 0.75;
+
+  private final Program program;
+  private final List<long[]> tiers;
+  private final BySingleMeasure search;
+  private final long[] values;
+  private final long[] bounds;
+  private long[] best = new long[0];
+  private double left;
+  private boolean proven = true;
+
+  TieredSearch(Program program, List<long[]> tiers, BySingleMeasure search) {
+    this.program = program;
+    this.tiers = tiers;
+    this.search = search;
+    this.values = new long[tiers.size()];
+    this.bounds = new long[tiers.size()];
+  }
+
+  /**
+   * @param least what the first measures can be at least, each where those before it are at theirs;
+   *     there may be fewer than measures
+   */
+  Answer run(List<Long> least, long[] hint, Work work) {
+    left = work.units();
+    best = hint.length == program.columns() && program.admits(hint) ? hint : new long[0];
+    Program narrowed = program.copy();
+    long[] start = hint;
+    for (int tier = 0; tier < tiers.size(); tier++) {
+      long bound = proven && tier < least.size() ? least.get(tier) : 0;
+      if (!settle(narrowed, tier, bound, start, work)) {
+        return Answer.none(tiers.size());
+      }
+      start = best;
+    }
+    return new Answer(best, values, bounds);
+  }
+
+  private boolean settle(Program narrowed, int tier, long bound, long[] start, Work work) {
+    long[] costs = tiers.get(tier);
+    if (best.length == 0 || Answer.measure(costs, best) > bound) {
+      boolean last = tier == tiers.size() - 1;
+      WholeNumberFind find =
+          search.search(narrowed, costs, start, work.withUnits(last ? left : left * SHARE));
+      left -= find.work();
+      best = find.columns().length > 0 ? find.columns() : best;
+      bound = Math.max(bound, find.bound());
+    }
+    if (best.length == 0) {
+      return false;
+    }
+    values[tier] = Answer.measure(costs, best);
+    bounds[tier] = proven ? Math.min(bound, values[tier]) : 0;
+    proven &= bounds[tier] == values[tier];
+    narrowed.limit(costs, values[tier]);
+    return true;
+  }
+}

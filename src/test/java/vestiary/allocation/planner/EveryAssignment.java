@@ -1,0 +1,358 @@
+package vestiary.allocation.planner;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.allocation.plan.Hold;
+import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Ride;
+import vestiary.allocation.plan.Situation;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.ColourMatch;
+import vestiary.vesting.MassId;
+import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+import vestiary.vesting.PieceKind;
+import vestiary.vesting.Role;
+import vestiary.vesting.Step;
+import vestiary.vesting.Window;
+
+/**
+ * Tries every assignment of pieces to needs, written anew and by definition: the least of every
+ * measure, one after the other. Pieces go straight from where they are to where they are needed.
+ */
+final class EveryAssignment {
+
+  /** Where a piece is bound; a Mass unless in care. */
+  private record Stay(
+      ChurchId church, Instant from, Instant until, Optional<Window> mass, Object what) {}
+
+  private record Move(List<Piece> what, ChurchId from, ChurchId to, Instant ready, Instant due) {}
+
+  private final Situation situation;
+  private final List<Need> open;
+  private final Set<String> held;
+  private final Map<Need, Piece> chosen = new HashMap<>();
+  private final Map<Need, Integer> depths = new HashMap<>();
+  private final List<Provision.Worn> heldProvisions;
+  private long[] best;
+
+  /**
+   * @param heldProvisions which needs the held pieces serve, taken as given
+   */
+  EveryAssignment(Situation situation, List<Provision.Worn> heldProvisions) {
+    this.situation = situation;
+    this.heldProvisions = heldProvisions;
+    Set<Need> served =
+        heldProvisions.stream().map(Provision.Worn::need).collect(Collectors.toSet());
+    this.open =
+        situation.span().needs().stream().filter(need -> !served.contains(need)).sorted().toList();
+    this.held = situation.holds().stream().map(Hold::piece).collect(Collectors.toSet());
+  }
+
+  /**
+   * Unmet of principals, musts and others; third, second and first steps; sets parted; carriages;
+   * minutes; preferences.
+   */
+  long[] best() {
+    choose(0);
+    return best;
+  }
+
+  private void choose(int at) {
+    if (at == open.size()) {
+      measure();
+      return;
+    }
+    Need need = open.get(at);
+    int without = -1;
+    for (int depth = need.ladder().size(); depth >= 0; depth--) {
+      Optional<Step> step =
+          depth == 0 ? Optional.empty() : Optional.of(need.ladder().get(depth - 1));
+      if (step.filter(Step::isWithout).isPresent()) {
+        without = depth;
+      }
+    }
+    depths.put(need, without);
+    choose(at + 1);
+    for (Piece piece : situation.span().pieces()) {
+      int depth = depth(piece, need);
+      boolean taken =
+          chosen.entrySet().stream()
+              .anyMatch(e -> e.getValue() == piece && e.getKey().mass().equals(need.mass()));
+      if (depth >= 0 && !taken) {
+        chosen.put(need, piece);
+        depths.put(need, depth);
+        if (isChain(stays(List.of(piece)), piece)) {
+          choose(at + 1);
+        }
+        chosen.remove(need);
+      }
+    }
+  }
+
+  private int depth(Piece piece, Need need) {
+    int length = situation.traits(piece).length();
+    boolean fits = !situation.fit(need).must() || situation.fit(need).suits(length);
+    if (piece.kind() != need.kind() || !fits) {
+      return -1;
+    }
+    if (need.isServedBy(piece.colours())) {
+      return 0;
+    }
+    for (int depth = 1; depth <= need.ladder().size(); depth++) {
+      Step step = need.ladder().get(depth - 1);
+      if (!step.isWithout()
+          && ColourMatch.of(piece.colours(), step.colourFor(need.colour()), need.festive())
+              .serves()) {
+        return depth;
+      }
+    }
+    return -1;
+  }
+
+  private void measure() {
+    long[] measured = new long[10];
+    Map<Object, Map<PieceKind, Long>> steps = new HashMap<>();
+    Map<Object, Integer> deepest = new HashMap<>();
+    for (Need need : open) {
+      int depth = depths.get(need);
+      if (depth < 0) {
+        measured[need.role() == Role.PRINCIPAL ? 0 : need.isMust() ? 1 : 2]++;
+      } else if (depth > 0) {
+        Object key = List.of(need.mass(), need.role(), need.ladder().get(depth - 1), depth);
+        steps.computeIfAbsent(key, n -> new HashMap<>()).merge(need.kind(), 1L, Long::sum);
+        deepest.merge(key, depth, Math::max);
+      }
+    }
+    steps.forEach(
+        (key, kinds) ->
+            measured[6 - Math.min(3, deepest.get(key))] +=
+                kinds.values().stream().mapToLong(n -> n).max().orElse(0));
+    if (isWorse(measured, 6)) {
+      return;
+    }
+    List<List<Piece>> items = new ArrayList<>();
+    measured[6] = pack(items);
+    if (isWorse(measured, 7)) {
+      return;
+    }
+    List<Move> moves = new ArrayList<>();
+    items.forEach(item -> move(item, moves));
+    long[] driven = drive(moves);
+    measured[7] = driven[0];
+    measured[8] = driven[1];
+    measured[9] = preferences(moves);
+    if (best == null || Arrays.compare(measured, best) < 0) {
+      best = measured;
+    }
+  }
+
+  private boolean isWorse(long[] measured, int until) {
+    return best != null && Arrays.compare(measured, 0, until, best, 0, until) > 0;
+  }
+
+  /** Whole sets where both pieces can go together, and how many cannot. */
+  private long pack(List<List<Piece>> items) {
+    Map<String, List<Piece>> sets = new TreeMap<>();
+    for (Piece piece : situation.span().pieces()) {
+      sets.computeIfAbsent(
+              piece.set().isEmpty() ? piece.code() : piece.set(), unknown -> new ArrayList<>())
+          .add(piece);
+    }
+    long parted = 0;
+    for (List<Piece> set : sets.values()) {
+      boolean whole = set.size() == 2 && fixed(set.get(0)).equals(fixed(set.get(1)));
+      if (whole && isChain(stays(set), set.get(0))) {
+        items.add(set);
+      } else {
+        parted += whole ? 1 : 0;
+        set.forEach(piece -> items.add(List.of(piece)));
+      }
+    }
+    return parted;
+  }
+
+  private List<Stay> fixed(Piece piece) {
+    Stream<Stay> away =
+        piece.away().stream()
+            .map(time -> new Stay(piece.home(), time.from(), time.until(), Optional.empty(), time));
+    Stream<Stay> holds =
+        situation.holds().stream()
+            .filter(hold -> hold.piece().equals(piece.code()))
+            .map(hold -> stay(hold.church(), hold.window(), hold.mass()));
+    return Stream.concat(away, holds).sorted(Comparator.comparing(Stay::from)).toList();
+  }
+
+  private List<Stay> stays(List<Piece> pieces) {
+    Set<Stay> stays = new HashSet<>(fixed(pieces.get(0)));
+    chosen.forEach(
+        (need, piece) -> {
+          if (pieces.contains(piece)) {
+            stays.add(stay(need.church(), need.window(), need.mass()));
+          }
+        });
+    return stays.stream()
+        .sorted(Comparator.comparing(Stay::from).thenComparing(Stay::until))
+        .toList();
+  }
+
+  private static Stay stay(ChurchId church, Window window, MassId mass) {
+    return new Stay(church, window.setOut(), window.cleared(), Optional.of(window), mass);
+  }
+
+  private boolean isChain(List<Stay> stays, Piece piece) {
+    long masses =
+        chosen.entrySet().stream()
+            .filter(e -> e.getValue() == piece)
+            .map(Map.Entry::getKey)
+            .count();
+    if (masses > 0 && stays.size() < masses + fixed(piece).size() && held.contains(piece.code())) {
+      // Worn where it is held for another: two at one time.
+      return false;
+    }
+    if (piece.staysHome() && stays.stream().anyMatch(s -> !s.church().equals(piece.home()))) {
+      return false;
+    }
+    for (int at = 1; at < stays.size(); at++) {
+      if (!precedes(stays.get(at - 1), stays.get(at))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean precedes(Stay one, Stay other) {
+    boolean turn =
+        one.church().equals(other.church())
+            && one.mass().isPresent()
+            && other.mass().isPresent()
+            && !one.mass()
+                .get()
+                .end()
+                .plus(situation.span().policies().turn())
+                .isAfter(other.mass().get().start());
+    return turn || !one.until().plus(time(one.church(), other.church())).isAfter(other.from());
+  }
+
+  private Duration time(ChurchId from, ChurchId to) {
+    return situation.span().journeys().find(from, to).orElse(Duration.ofDays(999));
+  }
+
+  private void move(List<Piece> item, List<Move> moves) {
+    ChurchId at = item.get(0).home();
+    Instant ready = Instant.EPOCH.minus(Duration.ofDays(9));
+    for (Stay stay : stays(item)) {
+      if (!stay.church().equals(at)) {
+        moves.add(new Move(item, at, stay.church(), ready, stay.from()));
+      }
+      at = stay.church();
+      ready = stay.until();
+    }
+  }
+
+  /** Fewest carriages, and their minutes: what no ride covers, stabbed by hours of leaving. */
+  private long[] drive(List<Move> moves) {
+    Map<List<ChurchId>, List<Move>> byWay =
+        moves.stream()
+            .filter(move -> situation.rides().stream().noneMatch(ride -> covers(ride, move)))
+            .collect(Collectors.groupingBy(move -> List.of(move.from(), move.to())));
+    long[] driven = new long[2];
+    byWay.forEach(
+        (way, own) -> {
+          Duration time = time(way.get(0), way.get(1));
+          Instant leaves = Instant.MIN;
+          for (Move move : own.stream().sorted(Comparator.comparing(Move::due)).toList()) {
+            if (leaves.isBefore(move.ready())) {
+              leaves = move.due().minus(time);
+              driven[0]++;
+              driven[1] += time.toMinutes();
+            }
+          }
+        });
+    return driven;
+  }
+
+  private static boolean covers(Ride ride, Move move) {
+    return ride.from().equals(move.from())
+        && ride.to().equals(move.to())
+        && !ride.departs().isBefore(move.ready())
+        && !ride.arrives().isAfter(move.due());
+  }
+
+  private long preferences(List<Move> moves) {
+    long sum = 0;
+    for (Need need : open) {
+      if (chosen.containsKey(need)) {
+        String wanted = situation.occasion(need).grade();
+        String grade = situation.traits(chosen.get(need)).grade();
+        sum += !wanted.isEmpty() && !grade.isEmpty() && !wanted.equals(grade) ? 4 : 0;
+        int length = situation.traits(chosen.get(need)).length();
+        sum += situation.fit(need).suits(length) ? 0 : 6;
+      }
+    }
+    sum += 3 * moves.stream().filter(move -> isOnAsking(move.what())).count();
+    return sum + 8 * massesOfSeveralSuits();
+  }
+
+  private boolean isOnAsking(List<Piece> item) {
+    return item.stream().anyMatch(piece -> situation.traits(piece).onAsking());
+  }
+
+  private long massesOfSeveralSuits() {
+    return open.stream()
+        .filter(need -> need.kind() == PieceKind.CHASUBLE)
+        .collect(Collectors.groupingBy(Need::mass))
+        .values()
+        .stream()
+        .filter(needs -> needs.size() > 1)
+        .filter(this::couldBeAlike)
+        .filter(
+            needs -> {
+              Set<String> suits = new TreeSet<>();
+              needs.forEach(n -> suits.add(chosen.containsKey(n) ? suit(chosen.get(n)) : ""));
+              return suits.size() > 1 || suits.contains("");
+            })
+        .count();
+  }
+
+  /** Only where some piece that could come is of a suit is there anything to prefer. */
+  private boolean couldBeAlike(List<Need> needs) {
+    return situation.span().pieces().stream()
+        .anyMatch(
+            piece ->
+                !suit(piece).isEmpty()
+                    && needs.stream()
+                        .anyMatch(need -> depth(piece, need) >= 0 && reaches(piece, need)));
+  }
+
+  private boolean reaches(Piece piece, Need need) {
+    Piece taken = chosen.remove(need);
+    Map<Need, Piece> others = new HashMap<>(chosen);
+    chosen.clear();
+    chosen.put(need, piece);
+    boolean reaches = isChain(stays(List.of(piece)), piece);
+    chosen.clear();
+    chosen.putAll(others);
+    if (taken != null) {
+      chosen.put(need, taken);
+    }
+    return reaches;
+  }
+
+  private String suit(Piece piece) {
+    return situation.traits(piece).suit();
+  }
+}
