@@ -19,17 +19,17 @@ import vestiary.vesting.Wearer;
 import vestiary.vesting.Window;
 
 /** Bare cases in minutes from nought: one need a Mass, windows that are the Masses, no turn. */
-final class Minutes {
+public final class Minutes {
 
-  static final ChurchId A = church(1);
-  static final ChurchId B = church(2);
-  static final ChurchId C = church(3);
+  public static final ChurchId A = church(1);
+  public static final ChurchId B = church(2);
+  public static final ChurchId C = church(3);
 
-  static final VestingPolicies NO_TURN = withTurn(0);
+  public static final VestingPolicies NO_TURN = withTurn(0);
 
   private Minutes() {}
 
-  static VestingPolicies withTurn(int minutes) {
+  public static VestingPolicies withTurn(int minutes) {
     return new VestingPolicies(
         Duration.ZERO,
         Duration.ZERO,
@@ -39,20 +39,20 @@ final class Minutes {
         false);
   }
 
-  static ChurchId church(int number) {
+  public static ChurchId church(int number) {
     return new ChurchId(new UUID(0, number));
   }
 
-  static Instant minute(int minute) {
+  public static Instant minute(int minute) {
     return Instant.EPOCH.plusSeconds(60L * minute);
   }
 
-  static Need need(int mass, ChurchId church, int from, int until, Colour colour) {
+  public static Need need(int mass, ChurchId church, int from, int until, Colour colour) {
     Window window = new Window(minute(from), minute(from), minute(until), minute(until));
     return need(mass, church, window, colour);
   }
 
-  static Need need(int mass, ChurchId church, Window window, Colour colour) {
+  public static Need need(int mass, ChurchId church, Window window, Colour colour) {
     return new Need(
         new Wearer(new MassId(new UUID(1, mass)), Role.PRINCIPAL, 1),
         church,
@@ -63,30 +63,30 @@ final class Minutes {
         new Norm(true, List.of(), "invented"));
   }
 
-  static Piece piece(String code, ChurchId home, Colour... colours) {
+  public static Piece piece(String code, ChurchId home, Colour... colours) {
     return new Piece(code, PieceKind.CHASUBLE, List.of(colours), home, false, "", List.of());
   }
 
-  static Piece away(Piece piece, int from, int until) {
+  public static Piece away(Piece piece, int from, int until) {
     List<Away> away = List.of(new Away(minute(from), minute(until), "held elsewhere"));
     return new Piece(
         piece.code(), piece.kind(), piece.colours(), piece.home(), false, piece.set(), away);
   }
 
-  static Journeys bothWays(int minutes, ChurchId one, ChurchId other) {
+  public static Journeys bothWays(int minutes, ChurchId one, ChurchId other) {
     return Journeys.of(roads(minutes, one, other));
   }
 
-  static List<Journey> roads(int minutes, ChurchId one, ChurchId other) {
+  public static List<Journey> roads(int minutes, ChurchId one, ChurchId other) {
     Duration time = Duration.ofMinutes(minutes);
     return List.of(new Journey(one, other, time), new Journey(other, one, time));
   }
 
-  static Journeys nowhere() {
+  public static Journeys nowhere() {
     return Journeys.of(List.of());
   }
 
-  static List<Shortage> ofCluster(Span span) {
+  public static List<Shortage> ofCluster(Span span) {
     return ClashCheck.find(span).stream().filter(s -> s.level() == Level.CLUSTER).toList();
   }
 }

@@ -40,16 +40,16 @@ import vestiary.vesting.VestingPolicies;
  * An invented cluster of six churches, its vestments and its Advent of 2026. No source: everything
  * in it is made up.
  */
-final class WenlowValley {
+public final class WenlowValley {
 
-  static final ChurchId HT = church(1);
-  static final ChurchId SA = church(2);
-  static final ChurchId SJ = church(3);
-  static final ChurchId OL = church(4);
-  static final ChurchId PP = church(5);
-  static final ChurchId SM = church(6);
+  public static final ChurchId HT = church(1);
+  public static final ChurchId SA = church(2);
+  public static final ChurchId SJ = church(3);
+  public static final ChurchId OL = church(4);
+  public static final ChurchId PP = church(5);
+  public static final ChurchId SM = church(6);
 
-  static final Map<ChurchId, String> CODES =
+  public static final Map<ChurchId, String> CODES =
       Map.of(HT, "HT", SA, "SA", SJ, "SJ", OL, "OL", PP, "PP", SM, "SM");
 
   private static final List<ChurchId> CHURCHES = List.of(HT, SA, SJ, OL, PP, SM);
@@ -67,15 +67,15 @@ final class WenlowValley {
 
   private WenlowValley() {}
 
-  static ChurchId church(int number) {
+  public static ChurchId church(int number) {
     return new ChurchId(new UUID(0, number));
   }
 
-  static Instant at(String localDateTime) {
+  public static Instant at(String localDateTime) {
     return LocalDateTime.parse(localDateTime).atZone(ZONE).toInstant();
   }
 
-  static Journeys journeys() {
+  public static Journeys journeys() {
     return Journeys.of(
         IntStream.range(0, 36)
             .mapToObj(
@@ -87,7 +87,7 @@ final class WenlowValley {
             .toList());
   }
 
-  static Span span(List<Piece> pieces, VestedMass... masses) {
+  public static Span span(List<Piece> pieces, VestedMass... masses) {
     List<Need> needs =
         Stream.of(masses)
             .flatMap(mass -> VestingNorms.needsOf(mass, VestingPolicies.DEFAULTS).stream())
@@ -95,11 +95,12 @@ final class WenlowValley {
     return new Span(needs, pieces, journeys(), VestingPolicies.DEFAULTS);
   }
 
-  static VestedMass mass(ChurchId church, String start, int minutes, Colour colour, Ministers who) {
+  public static VestedMass mass(
+      ChurchId church, String start, int minutes, Colour colour, Ministers who) {
     return liturgy(MassKind.OF_THE_DAY, church, start, minutes, colour, who);
   }
 
-  static VestedMass liturgy(
+  public static VestedMass liturgy(
       MassKind kind, ChurchId church, String start, int minutes, Colour colour, Ministers who) {
     boolean saturday = start.startsWith("2026-12-05") || start.startsWith("2026-12-12");
     boolean evening = start.compareTo(start.substring(0, 10) + "T16:00") >= 0;
@@ -113,20 +114,20 @@ final class WenlowValley {
         who);
   }
 
-  static Ministers priestAlone() {
+  public static Ministers priestAlone() {
     return concelebrants(0);
   }
 
-  static Ministers concelebrants(int number) {
+  public static Ministers concelebrants(int number) {
     return new Ministers(false, number, 0, List.of());
   }
 
-  static Brings hisOwn(Role role, PieceKind... kinds) {
+  public static Brings hisOwn(Role role, PieceKind... kinds) {
     return new Brings(role, 1, Set.of(kinds));
   }
 
   /** Every chasuble, stole, dalmatic, cope and humeral veil of the six churches. */
-  static List<Piece> stock() {
+  public static List<Piece> stock() {
     List<Piece> pieces = new ArrayList<>();
     sets(pieces, WHITE, 3, 3, 2, 2, 1, 1);
     sets(pieces, RED, 3, 2, 1, 1, 1, 1);
@@ -145,11 +146,11 @@ final class WenlowValley {
     return pieces;
   }
 
-  static Piece piece(String code, PieceKind kind, Colour colour, ChurchId home) {
+  public static Piece piece(String code, PieceKind kind, Colour colour, ChurchId home) {
     return new Piece(code, kind, List.of(colour), home, false, "", List.of());
   }
 
-  static List<String> codes(List<Piece> pieces) {
+  public static List<String> codes(List<Piece> pieces) {
     return pieces.stream().map(Piece::code).toList();
   }
 

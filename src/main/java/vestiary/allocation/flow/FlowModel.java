@@ -39,7 +39,8 @@ public final class FlowModel {
     }
     this.trips = new Trips(demand, roads, manner, program, costs);
     trips.write(networks, extent.anywhere());
-    this.serving = new Serving(demand, classes, networks, program, costs);
+    Imports imports = new Imports(demand, classes, networks, trips, roads, program);
+    this.serving = new Serving(demand, classes, networks, imports, program, costs);
     serving.write();
   }
 
@@ -96,6 +97,11 @@ public final class FlowModel {
   /** The program with every carriage made, so that only flows are left to be found. */
   public Program opened() {
     return trips.opened();
+  }
+
+  /** The program with no more carriages than a solution makes, but for those of one time. */
+  public Program focused(long[] columns, Extent extent) {
+    return trips.focused(columns, extent.from(), extent.until());
   }
 
   /** The flows of a solution with no more carriages than they need. */

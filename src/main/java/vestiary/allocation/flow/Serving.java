@@ -36,11 +36,19 @@ final class Serving {
   private final Program program;
   private final Costs costs;
   private final Map<MassId, Costs> byMass = new HashMap<>();
+  private final Imports imports;
 
   /** For each Mass, the columns of items that visit it with a piece of a class. */
   private final Map<Integer, Map<Integer, List<Integer>>> visiting = new HashMap<>();
 
-  Serving(Demand demand, Classes classes, List<Network> networks, Program program, Costs costs) {
+  Serving(
+      Demand demand,
+      Classes classes,
+      List<Network> networks,
+      Imports imports,
+      Program program,
+      Costs costs) {
+    this.imports = imports;
     this.demand = demand;
     this.classes = classes;
     this.program = program;
@@ -89,6 +97,7 @@ final class Serving {
       }
     }
     byType.forEach((type, uses) -> balance(uses, visits.get(type)));
+    imports.write(slot, groups, own);
     countSteps(slot, groups, own);
     likeSuits(groups, own);
     likeLast(groups, own);

@@ -38,11 +38,44 @@ final class Trips {
     return trips;
   }
 
+  boolean isCarriage(int trip) {
+    return carriages.get(trip) >= 0;
+  }
+
+  /** Whether all that rides together counts as one. */
+  boolean areShared() {
+    return manner == Manner.CARRIAGES;
+  }
+
+  /** The columns of what goes on a trip. */
+  List<Integer> flows(int trip) {
+    return flows.get(trip);
+  }
+
+  /** For each trip the column that says whether it is made; -1 for rides and where pieces count. */
+  List<Integer> carriages() {
+    return carriages;
+  }
+
   /** The program with every carriage made, so that only flows are left to be found. */
   Program opened() {
     Program opened = program.copy();
     carriages.stream().filter(c -> c >= 0).forEach(c -> opened.boundColumn(c, 1, 1));
     return opened;
+  }
+
+  /**
+   * The program with no more carriages than a solution makes, but for those that arrive in a time.
+   */
+  Program focused(long[] columns, long from, long until) {
+    Program focused = program.copy();
+    for (int trip = 0; trip < trips.size(); trip++) {
+      boolean within = from <= trips.get(trip).due() && trips.get(trip).due() <= until;
+      if (isCarriage(trip) && !within) {
+        focused.boundColumn(carriages.get(trip), 0, columns[carriages.get(trip)]);
+      }
+    }
+    return focused;
   }
 
   /** The same flows with no more carriages than they need. */
@@ -67,7 +100,7 @@ final class Trips {
     long[] shares = before.clone();
     for (int trip = 0; trip < trips.size(); trip++) {
       long load = columns.length == 0 ? 1 : load(trip, columns);
-      if (load > 0) {
+      if (load > 0 && isCarriage(trip)) {
         long share = whole(trips.get(trip)) / load;
         flows.get(trip).forEach(column -> shares[column] = share);
       }
@@ -162,6 +195,7 @@ final class Trips {
     if (column < 0 || manner.isCoverage()) {
       return;
     }
+    flows.get(number).add(column);
     if (network.commodity().onAsking()) {
       costs.add(Measure.PREFERENCES, column, OWNER_TO_BE_ASKED);
     }
@@ -172,7 +206,6 @@ final class Trips {
       int row = program.row(-Program.UNBOUNDED, 0);
       program.put(row, column, 1);
       program.put(row, carriage(number), -capacity);
-      flows.get(number).add(column);
     }
   }
 

@@ -1,6 +1,7 @@
 package vestiary.allocation.planner;
 
 import vestiary.allocation.plan.Plan;
+import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.solver.Solver;
 import vestiary.allocation.solver.Solvers;
@@ -27,5 +28,13 @@ public final class Planner {
   /** The best plan the effort allows, with its bounds. */
   public Plan plan(Situation situation, Effort effort) {
     return new Planning(situation, effort, solver).plan();
+  }
+
+  /**
+   * What can be met and with which substitutes, journeys and preferences left aside: the first two
+   * parts of the best score.
+   */
+  public Score coverage(Situation situation) {
+    return new Planning(situation, Effort.of(0), solver).coverageScore();
   }
 }

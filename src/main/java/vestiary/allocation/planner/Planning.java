@@ -1,6 +1,5 @@
 package vestiary.allocation.planner;
 
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,7 @@ import vestiary.allocation.flow.Roads;
 import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.solver.Answer;
 import vestiary.allocation.solver.Solver;
@@ -32,9 +32,6 @@ final class Planning {
 
   /** For one day's coverage, where the relaxation is not whole. */
   private static final double WORK_OF_A_DAY = 10;
-
-  /** So often the cost of a carriage is shared out anew among those who rode together. */
-  private static final int SHARINGS = 4;
 
   private static final List<Measure> JOURNEYS =
       List.of(Measure.CARRIAGES, Measure.MINUTES, Measure.PREFERENCES, Measure.CHANGES);
@@ -73,20 +70,39 @@ final class Planning {
             byPieces ? Manner.PIECES : Manner.CARRIAGES);
     coverage.forEach(day -> keep(day, model));
     SpanPlan plans = new SpanPlan(model, situation, roads, held, items.contradictions());
-    long[] first = byPieces ? new long[0] : firstColumns(model);
     List<long[]> tiers = JOURNEYS.stream().map(model::costs).toList();
+    Work work = new Work(effort.work(), effort.isCancelled());
+    long[] start = new long[0];
     if (!byPieces) {
-      effort.onPlan().accept(plans.of(Answer.of(first, tiers), coverage, effort.counting()));
+      FewCarriages carriages = new FewCarriages(model, solver);
+      start = carriages.first();
+      effort.onPlan().accept(plans.of(Answer.of(start, tiers), coverage, effort.counting()));
+      start = carriages.improved(start, extents(coverage), work);
+      effort.onPlan().accept(plans.of(Answer.of(start, tiers), coverage, effort.counting()));
     }
-    Answer answer =
-        solver.minimise(
-            model.program(), tiers, first, new Work(effort.work(), effort.isCancelled()));
+    Answer answer = solver.minimise(model.program(), tiers, start, work);
     Plan plan = plans.of(answer, coverage, effort.counting());
     effort.onPlan().accept(plan);
     return plan;
   }
 
-  List<DayCoverage> coverage() {
+  /** Unmet and steps alone. */
+  Score coverageScore() {
+    List<DayCoverage> days = coverage();
+    List<Long> values =
+        Measure.coverage().stream()
+            .map(m -> days.stream().mapToLong(day -> day.values()[m.ordinal()]).sum())
+            .toList();
+    return new Score(
+        values.subList(0, 3),
+        Tally.sum(values.subList(3, 6), Tally.steps(held.values())),
+        0,
+        0,
+        0,
+        0);
+  }
+
+  private List<DayCoverage> coverage() {
     Items items = Items.of(situation, roads, Set.of());
     Work work = new Work(WORK_OF_A_DAY, effort.isCancelled());
     return Days.of(open, roads).stream()
@@ -94,32 +110,15 @@ final class Planning {
         .toList();
   }
 
+  private static List<Extent> extents(List<DayCoverage> coverage) {
+    return coverage.stream().map(day -> day.day().extent()).toList();
+  }
+
   private static void keep(DayCoverage day, FlowModel model) {
     Set<MassId> masses = day.day().needs().stream().map(Need::mass).collect(Collectors.toSet());
     for (Measure measure : Measure.coverage()) {
       model.limit(measure, masses, day.values()[measure.ordinal()]);
     }
-  }
-
-  /** Flows by a linear stand-in for carriages, the best of a few. */
-  private long[] firstColumns(FlowModel model) {
-    long[] best = new long[0];
-    long[] shares = new long[0];
-    long[] columns = new long[0];
-    List<long[]> tiers = List.of(model.costs(Measure.CARRIAGES), model.costs(Measure.MINUTES));
-    for (int sharing = 0; sharing < SHARINGS; sharing++) {
-      shares = model.shares(columns, shares);
-      Answer answer =
-          solver.minimise(model.opened(), List.of(shares), new long[0], Work.of(WORK_OF_A_DAY));
-      columns = answer.columns();
-      long[] closed = model.closed(columns);
-      if (best.length == 0
-          || Arrays.compare(Answer.of(closed, tiers).values(), Answer.of(best, tiers).values())
-              < 0) {
-        best = closed;
-      }
-    }
-    return best;
   }
 
   private static Collection<ChurchId> churches(Situation situation) {
