@@ -29,6 +29,12 @@ record Commodity(
     return due.stream().findFirst();
   }
 
+  /** Whether it must be somewhere else in the end than it is in the beginning. */
+  boolean mustTravel() {
+    return due.stream()
+        .anyMatch(end -> supplies.stream().anyMatch(s -> s.after().place() != end.place()));
+  }
+
   int size() {
     return supplies.stream().mapToInt(Supply::size).sum();
   }

@@ -32,9 +32,8 @@ public final class FlowModel {
     this.roads = roads;
     this.classes = new Classes(demand, !manner.isCoverage());
     for (Commodity commodity : Commodities.of(items, roads, classes, extent)) {
-      Network network = network(commodity, false);
-      if (manner == Manner.COVERAGE_PARTED && commodity.classes().size() == 2) {
-        part(network);
+      if (commodity.mustTravel() || serves(commodity).length > 0) {
+        addNetwork(commodity, manner);
       }
     }
     this.trips = new Trips(demand, roads, manner, program, costs);
@@ -124,14 +123,24 @@ public final class FlowModel {
     serving.limit(measure, masses, most);
   }
 
+  private void addNetwork(Commodity commodity, Manner manner) {
+    Network network = network(commodity, false);
+    if (manner == Manner.COVERAGE_PARTED && commodity.classes().size() == 2) {
+      part(network);
+    }
+  }
+
   private Network network(Commodity commodity, boolean loose) {
-    int[] serves =
-        IntStream.range(0, demand.slots().size())
-            .filter(slot -> serves(commodity, demand.slots().get(slot)))
-            .toArray();
-    Network network = new Network(commodity, demand.slots(), serves, loose, roads, program);
+    Network network =
+        new Network(commodity, demand.slots(), serves(commodity), loose, roads, program);
     networks.add(network);
     return network;
+  }
+
+  private int[] serves(Commodity commodity) {
+    return IntStream.range(0, demand.slots().size())
+        .filter(slot -> serves(commodity, demand.slots().get(slot)))
+        .toArray();
   }
 
   private boolean serves(Commodity commodity, Slot slot) {

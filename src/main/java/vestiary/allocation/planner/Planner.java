@@ -1,10 +1,14 @@
 package vestiary.allocation.planner;
 
+import java.util.Collection;
+import java.util.List;
+import vestiary.allocation.Span;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.solver.Solver;
 import vestiary.allocation.solver.Solvers;
+import vestiary.vesting.Need;
 
 /**
  * Makes plans: first what can be met at all and with which substitutes, day by day; then over the
@@ -28,6 +32,33 @@ public final class Planner {
   /** The best plan the effort allows, with its bounds. */
   public Plan plan(Situation situation, Effort effort) {
     return new Planning(situation, effort, solver).plan();
+  }
+
+  /**
+   * A plan after a change, made anew only for the days that the change touches; what is worn on all
+   * others stays as it is, and of what is made anew as much as costs nothing that weighs more. Its
+   * bounds are those of plans that leave the other days as they are.
+   *
+   * @param before the situation the last plan was made for
+   * @param last that plan
+   * @param now the situation as it is, its last provisions left aside
+   */
+  public Plan replan(Situation before, Plan last, Situation now, Effort effort) {
+    return new Replanning(before, last, now).plan(effort, solver);
+  }
+
+  /**
+   * The situation with no needs but those of the days in which some needs lie, which is all that
+   * matters for meeting them.
+   */
+  public Situation around(Collection<Need> some, Situation situation) {
+    Span span = situation.span();
+    List<Need> needs =
+        Days.of(span.needs(), Planning.roads(situation)).stream()
+            .filter(day -> day.needs().stream().anyMatch(some::contains))
+            .flatMap(day -> day.needs().stream())
+            .toList();
+    return situation.with(new Span(needs, span.pieces(), span.journeys(), span.policies()));
   }
 
   /**

@@ -47,9 +47,7 @@ final class Planning {
     this.situation = situation;
     this.effort = effort;
     this.solver = solver;
-    this.roads =
-        new Roads(
-            churches(situation), situation.span().journeys(), situation.span().policies().turn());
+    this.roads = roads(situation);
     this.held = HeldNeeds.of(situation);
     this.open =
         situation.span().needs().stream().filter(need -> !held.containsKey(need)).sorted().toList();
@@ -119,6 +117,12 @@ final class Planning {
     for (Measure measure : Measure.coverage()) {
       model.limit(measure, masses, day.values()[measure.ordinal()]);
     }
+  }
+
+  /** The churches of a situation and the ways between them. */
+  static Roads roads(Situation situation) {
+    return new Roads(
+        churches(situation), situation.span().journeys(), situation.span().policies().turn());
   }
 
   private static Collection<ChurchId> churches(Situation situation) {

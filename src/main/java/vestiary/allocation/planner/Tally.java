@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import vestiary.allocation.flow.Ask;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Situation;
 import vestiary.vesting.MassId;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
@@ -51,6 +53,17 @@ final class Tally {
             steps[3 - Math.min(3, key.depth())] +=
                 kinds.values().stream().mapToLong(Long::longValue).max().orElse(0));
     return List.of(steps[0], steps[1], steps[2]);
+  }
+
+  /** How little people like what is worn, suits left aside. */
+  static long displeasure(Collection<? extends Provision> provisions, Situation situation) {
+    return provisions.stream()
+        .filter(one -> one.findPiece().isPresent())
+        .mapToLong(
+            one ->
+                Ask.of(one.need(), situation)
+                    .displeasure(situation.traits(one.findPiece().orElseThrow())))
+        .sum();
   }
 
   static List<Long> sum(List<Long> some, List<Long> others) {
