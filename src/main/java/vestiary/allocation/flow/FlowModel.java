@@ -93,6 +93,14 @@ public final class FlowModel {
         .toList();
   }
 
+  /** The program with no Mass served, which always has a solution that is quickly found. */
+  public Program idle() {
+    Program idle = program.copy();
+    networks.forEach(
+        network -> network.serving().values().forEach(column -> idle.boundColumn(column, 0, 0)));
+    return idle;
+  }
+
   /** The program with every carriage made, so that only flows are left to be found. */
   public Program opened() {
     return trips.opened();

@@ -28,6 +28,14 @@ public record Plan(
     contradictions = List.copyOf(contradictions);
   }
 
+  /** The same plan, judged by the bounds of another for the same situation. */
+  public Plan withBounds(Plan other) {
+    Score least = other.bounds();
+    long carriages = Math.min(least.carriages(), score.carriages());
+    Score own = new Score(least.unmet(), least.steps(), carriages, 0, 0, 0);
+    return new Plan(provisions, movements, score, own, contradictions);
+  }
+
   public PlanStatus status() {
     return score.equals(bounds) ? PlanStatus.PROVEN : PlanStatus.STOPPED;
   }

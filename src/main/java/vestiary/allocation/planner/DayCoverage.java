@@ -66,9 +66,19 @@ record DayCoverage(Days day, long[] values, long[] bounds, Set<String> parted) {
       Days day, FlowModel model, List<Measure> measures, Solver solver, Work work) {
     List<long[]> tiers = measures.stream().map(model::costs).toList();
     Answer answer = solver.minimise(model.program(), tiers, new long[0], work);
+    if (!answer.isFound()) {
+      // The work was over before anything was found: from nothing served there is always a way on.
+      answer = solver.minimise(model.program(), tiers, idle(model, solver), work);
+    }
     Set<String> parted = new TreeSet<>();
     model.parted(answer.columns()).forEach(item -> parted.add(item.pieces().get(0).set()));
     return new DayCoverage(day, first(answer.values()), first(answer.bounds()), parted);
+  }
+
+  /** A solution that serves nothing. */
+  static long[] idle(FlowModel model, Solver solver) {
+    long[] nothing = new long[model.program().columns()];
+    return solver.minimise(model.idle(), List.of(nothing), new long[0], Work.of(60)).columns();
   }
 
   private static long[] first(long[] numbers) {

@@ -37,7 +37,7 @@ final class FewCarriages {
     Arrays.setAll(costs, column -> carriages[column] * carriage + minutes[column]);
   }
 
-  /** The best of a few flows by a linear stand-in. */
+  /** The best of a few flows by a linear stand-in; empty if none was found. */
   long[] first() {
     long[] best = new long[0];
     long[] shares = new long[0];
@@ -48,6 +48,9 @@ final class FewCarriages {
           solver
               .minimise(model.opened(), List.of(shares), new long[0], Work.of(WORK_OF_A_FLOW))
               .columns();
+      if (columns.length == 0) {
+        return best;
+      }
       best = better(model.closed(columns), best);
     }
     return best;

@@ -33,6 +33,15 @@ final class Planning {
   /** For one day's coverage, where the relaxation is not whole. */
   private static final double WORK_OF_A_DAY = 10;
 
+  /** For the journeys of pieces, where the relaxation is not whole. */
+  private static final double WORK_OF_A_FLOW = 20;
+
+  /** With more Masses the first plan is one of single pieces, put together afterwards. */
+  private static final int FEW_MASSES = 30;
+
+  /** Among more churches carriages are not searched for: no end of it would be in sight. */
+  private static final int MOST_CHURCHES = 20;
+
   private static final List<Measure> JOURNEYS =
       List.of(Measure.CARRIAGES, Measure.MINUTES, Measure.PREFERENCES, Measure.CHANGES);
 
@@ -58,30 +67,90 @@ final class Planning {
     Set<String> parted = new TreeSet<>();
     coverage.forEach(day -> parted.addAll(day.parted()));
     Items items = Items.of(situation, roads, parted);
-    boolean byPieces = effort.counting() == Effort.Counting.PIECES;
-    FlowModel model =
-        FlowModel.of(
-            Demand.of(open, situation, roads),
-            items.all(),
-            roads,
-            Extent.WHOLE,
-            byPieces ? Manner.PIECES : Manner.CARRIAGES);
-    coverage.forEach(day -> keep(day, model));
+    if (effort.counting() == Effort.Counting.PIECES) {
+      return byPieces(coverage, items, false);
+    }
+    boolean searching = roads.churches() <= MOST_CHURCHES;
+    if (searching && masses() <= FEW_MASSES) {
+      return byCarriages(coverage, items);
+    }
+    Plan first = byPieces(coverage, items, true);
+    effort.onPlan().accept(first);
+    if (!searching || effort.work() == 0) {
+      return first;
+    }
+    Plan second = byCarriages(coverage, items);
+    return second.score().compareTo(first.score()) <= 0 ? second : first.withBounds(second);
+  }
+
+  private long masses() {
+    return open.stream().map(Need::mass).distinct().count();
+  }
+
+  private Plan byPieces(List<DayCoverage> coverage, Items items, boolean merging) {
+    FlowModel model = model(coverage, items, Manner.PIECES);
+    Answer answer =
+        solver.minimise(
+            model.program(),
+            JOURNEYS.stream().map(model::costs).toList(),
+            new long[0],
+            new Work(WORK_OF_A_FLOW, effort.isCancelled()));
+    if (!answer.isFound()) {
+      model = FlowModel.of(demand(), items.all(), roads, Extent.WHOLE, Manner.PIECES);
+      answer = whateverCanBeFound(model);
+    }
+    SpanPlan plans = new SpanPlan(model, situation, roads, held, items.contradictions());
+    if (!merging) {
+      return plans.of(answer, coverage, effort.counting());
+    }
+    long least = LeastCarriages.of(situation, open, coverage);
+    return plans.merged(answer, coverage, least);
+  }
+
+  private Plan byCarriages(List<DayCoverage> coverage, Items items) {
+    FlowModel model = model(coverage, items, Manner.CARRIAGES);
     SpanPlan plans = new SpanPlan(model, situation, roads, held, items.contradictions());
     List<long[]> tiers = JOURNEYS.stream().map(model::costs).toList();
     Work work = new Work(effort.work(), effort.isCancelled());
-    long[] start = new long[0];
-    if (!byPieces) {
-      FewCarriages carriages = new FewCarriages(model, solver);
-      start = carriages.first();
+    FewCarriages carriages = new FewCarriages(model, solver);
+    long[] start = carriages.first();
+    if (start.length > 0) {
       effort.onPlan().accept(plans.of(Answer.of(start, tiers), coverage, effort.counting()));
       start = carriages.improved(start, extents(coverage), work);
       effort.onPlan().accept(plans.of(Answer.of(start, tiers), coverage, effort.counting()));
     }
     Answer answer = solver.minimise(model.program(), tiers, start, work);
+    if (!answer.isFound()) {
+      return byPieces(coverage, items, true);
+    }
     Plan plan = plans.of(answer, coverage, effort.counting());
     effort.onPlan().accept(plan);
     return plan;
+  }
+
+  /**
+   * Where the work is over before the days' best is found for the whole span: from nothing served
+   * there is always a way on, though it may not reach it.
+   */
+  private Answer whateverCanBeFound(FlowModel model) {
+    List<long[]> tiers =
+        Stream.concat(Measure.coverage().stream(), JOURNEYS.stream()).map(model::costs).toList();
+    long[] idle = DayCoverage.idle(model, solver);
+    Answer answer =
+        solver.minimise(
+            model.program(), tiers, idle, new Work(WORK_OF_A_FLOW, effort.isCancelled()));
+    return Answer.of(answer.columns(), JOURNEYS.stream().map(model::costs).toList());
+  }
+
+  private Demand demand() {
+    return Demand.of(open, situation, roads);
+  }
+
+  private FlowModel model(List<DayCoverage> coverage, Items items, Manner manner) {
+    FlowModel model =
+        FlowModel.of(Demand.of(open, situation, roads), items.all(), roads, Extent.WHOLE, manner);
+    coverage.forEach(day -> keep(day, model));
+    return model;
   }
 
   /** Unmet and steps alone. */

@@ -66,6 +66,23 @@ final class SpanPlan {
         contradictions);
   }
 
+  /**
+   * The plan of a solution by single pieces, those put together that can ride together.
+   *
+   * @param least how many carriages there must be at least
+   */
+  Plan merged(Answer answer, List<DayCoverage> coverage, long least) {
+    Plan single = of(answer, coverage, Effort.Counting.CARRIAGES);
+    List<Movement> movements = Merging.of(single.movements());
+    Score bounds = single.bounds();
+    return new Plan(
+        single.provisions(),
+        movements,
+        score(single.provisions(), movements, answer, Effort.Counting.CARRIAGES),
+        new Score(bounds.unmet(), bounds.steps(), least, 0, 0, 0),
+        contradictions);
+  }
+
   /** Fills in the provisions and answers the itineraries without Masses that come to nothing. */
   private List<Itinerary> dress(List<Itinerary> itineraries, List<Provision> provisions) {
     Dressing dressing = new Dressing(situation);

@@ -34,7 +34,13 @@ final class NativeSolver implements Solver {
    * rounded up being the last.
    */
   private static double[] descend(LinearFace face, List<long[]> tiers, List<Long> least) {
+    double[] solution = new double[0];
     for (long[] costs : tiers) {
+      boolean free = LongStream.of(costs).allMatch(cost -> cost == 0);
+      if (free && !least.isEmpty()) {
+        least.add(0L);
+        continue;
+      }
       double value = face.minimise(costs);
       if (Double.isNaN(value)) {
         return new double[0];
@@ -43,11 +49,12 @@ final class NativeSolver implements Solver {
       if (!LinearFace.isWhole(value)) {
         return new double[0];
       }
+      solution = face.values();
       if (least.size() < tiers.size()) {
         face.narrow();
       }
     }
-    return face.values();
+    return solution;
   }
 
   private static List<Long> boxed(long[] values) {

@@ -37,6 +37,9 @@ final class TieredSearch {
   Answer run(List<Long> least, long[] hint, Work work) {
     left = work.units();
     best = hint.length == program.columns() && program.admits(hint) ? hint : new long[0];
+    if (least.size() == tiers.size() && attains(least, hint, work)) {
+      return new Answer(best, values, bounds);
+    }
     Program narrowed = program.copy();
     long[] start = hint;
     for (int tier = 0; tier < tiers.size(); tier++) {
@@ -47,6 +50,26 @@ final class TieredSearch {
       start = best;
     }
     return new Answer(best, values, bounds);
+  }
+
+  /** Tries for whole values at which every measure is the least it can be. */
+  private boolean attains(List<Long> least, long[] hint, Work work) {
+    Program ideal = program.copy();
+    for (int tier = 0; tier < least.size(); tier++) {
+      ideal.limit(tiers.get(tier), least.get(tier));
+    }
+    WholeNumberFind find =
+        search.search(ideal, new long[program.columns()], hint, work.withUnits(left / 2));
+    left -= find.work();
+    if (find.columns().length == 0) {
+      return false;
+    }
+    best = find.columns();
+    for (int tier = 0; tier < least.size(); tier++) {
+      values[tier] = Answer.measure(tiers.get(tier), best);
+      bounds[tier] = values[tier];
+    }
+    return true;
   }
 
   private boolean settle(Program narrowed, int tier, long bound, long[] start, Work work) {
