@@ -15,6 +15,8 @@ import vestiary.allocation.planner.Effort;
 import vestiary.allocation.planner.Planner;
 import vestiary.allocation.solver.Solver;
 import vestiary.allocation.solver.Solvers;
+import vestiary.vesting.MassId;
+import vestiary.vesting.Need;
 
 /**
  * Plans of one invented week, with plenty of sets and with few, beside one made by hand. Run by
@@ -72,12 +74,23 @@ public final class PlanTable {
     System.out.println(row("piece by piece, " + plan[0].status().id(), plan[0], pieces));
     long first = median(() -> plan[0] = planner.plan(situation, Effort.of(0)));
     System.out.println(row("carriages, first plan", checked(plan[0]), first));
+    Situation before = withoutOneMass();
+    Plan last = planner.plan(before, Effort.of(0));
+    long again = median(() -> plan[0] = planner.replan(before, last, situation, Effort.of(0)));
+    System.out.println(row("one Mass added, planned anew", checked(plan[0]), again));
     if (work > 0) {
       long start = System.nanoTime();
       Plan best = planner.plan(situation, Effort.of(work));
       String name = "carriages, " + work + " units more, " + best.status().id();
       System.out.println(row(name, checked(best), millis(start)));
     }
+  }
+
+  private Situation withoutOneMass() {
+    Span span = situation.span();
+    MassId mass = span.needs().get(0).mass();
+    List<Need> others = span.needs().stream().filter(need -> !need.mass().equals(mass)).toList();
+    return situation.with(new Span(others, span.pieces(), span.journeys(), span.policies()));
   }
 
   private Plan checked(Plan plan) {

@@ -84,7 +84,9 @@ final class Planning {
   }
 
   private long masses() {
-    return open.stream().map(Need::mass).distinct().count();
+    return Stream.concat(open.stream().map(Need::mass), situation.holds().stream().map(Hold::mass))
+        .distinct()
+        .count();
   }
 
   private Plan byPieces(List<DayCoverage> coverage, Items items, boolean merging) {
