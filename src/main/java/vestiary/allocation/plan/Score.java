@@ -1,5 +1,6 @@
 package vestiary.allocation.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -47,7 +48,7 @@ public record Score(
   }
 
   private List<Long> numbers() {
-    List<Long> numbers = new java.util.ArrayList<>(unmet);
+    List<Long> numbers = new ArrayList<>(unmet);
     numbers.addAll(steps);
     numbers.addAll(List.of(carriages, minutes, preferences, changes));
     return numbers;

@@ -1,5 +1,6 @@
 package vestiary.allocation.planner;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -175,7 +176,7 @@ final class Replanning {
         .collect(Collectors.toSet());
   }
 
-  private static boolean isWithin(java.time.Instant moment, Days day) {
+  private static boolean isWithin(Instant moment, Days day) {
     long seconds = Roads.floor(moment);
     return day.extent().from() <= seconds && seconds < day.extent().until();
   }
