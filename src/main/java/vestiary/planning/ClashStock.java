@@ -95,7 +95,7 @@ final class ClashStock {
     Church church = scene.church(from);
     String minutes =
         scene.findJourney(from, here).map(d -> ": %d minutes".formatted(d.toMinutes())).orElse("");
-    return "%s %s %s from %s, %s%shortage."
+    return "%s %s %s from %s, %s%s."
         .formatted(
             English.sentence(English.count(pieces.size())),
             shortage.colour().id(),
