@@ -3,20 +3,31 @@ package vestiary.allocation;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 
 /**
  * Which needs of a finding go without, so that those who weigh most are served: principal
- * celebrants first, then ministers, deacons and concelebrants; among like ones where a piece is at
- * home, then the earlier Mass, then canonical order. Common practice, no source.
+ * celebrants first, then the newly ordained, ministers, deacons, concelebrants and lay ministers;
+ * among like ones where a piece is at home, then the earlier Mass, then canonical order. Common
+ * practice, no source.
  */
 final class Unserved {
 
-  private static final Map<Role, Integer> WEIGHT =
-      Map.of(Role.PRINCIPAL, 0, Role.MINISTER, 1, Role.DEACON, 2, Role.CONCELEBRANT, 3);
+  private static final List<Role> ORDER =
+      List.of(
+          Role.PRINCIPAL,
+          Role.NEW_PRIEST,
+          Role.NEW_DEACON,
+          Role.MINISTER,
+          Role.DEACON,
+          Role.CONCELEBRANT,
+          Role.ACOLYTE,
+          Role.READER,
+          Role.SERVER,
+          Role.OTHER,
+          Role.DECEASED);
 
   private Unserved() {}
 
@@ -30,7 +41,7 @@ final class Unserved {
   static List<Need> of(
       List<Integer> set, List<Need> needs, List<BitSet> serving, List<BitSet> atHome) {
     Comparator<Integer> order =
-        Comparator.comparing((Integer need) -> WEIGHT.get(needs.get(need).role()))
+        Comparator.comparing((Integer need) -> ORDER.indexOf(needs.get(need).role()))
             .thenComparing(need -> atHome.get(need).isEmpty())
             .thenComparing(need -> needs.get(need).window().start())
             .thenComparing(need -> needs.get(need));

@@ -12,8 +12,9 @@ import vestiary.calendar.ProperPlace;
 import vestiary.calendar.SundayBeside;
 import vestiary.calendar.Term;
 import vestiary.people.PersonRole;
-import vestiary.pool.Grade;
 import vestiary.pool.OwnerPolicy;
+import vestiary.vesting.Grade;
+import vestiary.vesting.Ministers;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 
@@ -33,6 +34,8 @@ record Words(List<String> all) {
   static final Words OWNER_POLICIES = of(OwnerPolicy.class);
   static final Words ROLES = of(PersonRole.class);
   static final Words VESTED = of(Role.class);
+  static final Words FURTHER_MINISTERS = new Words(ids(Role.FURTHER));
+  static final Words BESIDES = new Words(ids(Ministers.BESIDES));
   static final Words PIECE_KINDS = of(PieceKind.class);
   static final Words LANGUAGES = new Words(List.of("en", "es"));
   static final Words YES_OR_NO = new Words(List.of("true", "false", "yes", "no"));
@@ -56,7 +59,11 @@ record Words(List<String> all) {
 
   /** The written forms of those terms. */
   static <T extends Enum<T> & Term> Words of(Class<T> type) {
-    return new Words(Arrays.stream(type.getEnumConstants()).map(Term::id).toList());
+    return new Words(ids(Arrays.asList(type.getEnumConstants())));
+  }
+
+  private static List<String> ids(List<? extends Term> terms) {
+    return terms.stream().map(Term::id).toList();
   }
 
   /** The word written so, letter case aside, or empty if it is none of these. */

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.vesting.ChurchId;
+import vestiary.vesting.Grade;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Choice;
 import vestiary.web.English;

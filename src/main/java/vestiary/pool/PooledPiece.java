@@ -5,6 +5,7 @@ import java.util.List;
 import vestiary.calendar.Colour;
 import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
+import vestiary.vesting.Make;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 
@@ -67,6 +68,7 @@ public record PooledPiece(
         set,
         care.stream()
             .map(c -> new Away(c.from(), c.findEnd().orElse(Instant.MAX), c.reason()))
-            .toList());
+            .toList(),
+        new Make(shade, grade, size));
   }
 }

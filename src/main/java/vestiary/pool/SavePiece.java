@@ -15,6 +15,7 @@ import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.vesting.Grade;
 import vestiary.vesting.PieceKind;
 
 /** Enters a piece, changes one, takes one out of the pool. */

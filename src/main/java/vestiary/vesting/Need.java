@@ -10,6 +10,7 @@ import vestiary.calendar.Colour;
  * clearance.
  *
  * @param festive whether gold and silver may stand for red or green (RS 127)
+ * @param preferred what would suit best, which never decides who is short
  */
 public record Need(
     Wearer wearer,
@@ -18,7 +19,8 @@ public record Need(
     PieceKind kind,
     Colour colour,
     boolean festive,
-    Norm norm)
+    Norm norm,
+    Make preferred)
     implements Comparable<Need> {
 
   private static final Comparator<Need> CANONICAL =
@@ -37,6 +39,19 @@ public record Need(
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(colour, "colour");
     Objects.requireNonNull(norm, "norm");
+    Objects.requireNonNull(preferred, "preferred");
+  }
+
+  /** A need for which every lawful piece suits alike. */
+  public Need(
+      Wearer wearer,
+      ChurchId church,
+      Window window,
+      PieceKind kind,
+      Colour colour,
+      boolean festive,
+      Norm norm) {
+    this(wearer, church, window, kind, colour, festive, norm, Make.ANY);
   }
 
   public MassId mass() {

@@ -16,4 +16,12 @@ public record Norm(boolean must, List<Step> ladder, String source) {
     ladder = List.copyOf(ladder);
     Objects.requireNonNull(source, "source");
   }
+
+  static Norm must(String source, Step... ladder) {
+    return new Norm(true, List.of(ladder), source);
+  }
+
+  static Norm may(String source, Step... ladder) {
+    return new Norm(false, List.of(ladder), source);
+  }
 }

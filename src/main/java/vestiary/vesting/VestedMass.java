@@ -13,7 +13,8 @@ public record VestedMass(
     MassKind kind,
     MassTime time,
     MassColour colour,
-    Ministers ministers) {
+    Ministers ministers,
+    Occasion occasion) {
 
   public VestedMass {
     Objects.requireNonNull(id, "id");
@@ -22,5 +23,22 @@ public record VestedMass(
     Objects.requireNonNull(time, "time");
     Objects.requireNonNull(colour, "colour");
     Objects.requireNonNull(ministers, "ministers");
+    Objects.requireNonNull(occasion, "occasion");
+  }
+
+  /** A Mass on a day for which no vestment suits better than another. */
+  public VestedMass(
+      MassId id,
+      ChurchId church,
+      MassKind kind,
+      MassTime time,
+      MassColour colour,
+      Ministers ministers) {
+    this(id, church, kind, time, colour, ministers, Occasion.WEEKDAY);
+  }
+
+  /** Whether its ministers vest as for Mass, as they do on Good Friday (Roman Missal). */
+  boolean isVestedAsMass() {
+    return kind.isMass() || kind == MassKind.GOOD_FRIDAY;
   }
 }

@@ -13,6 +13,10 @@ import java.time.Duration;
  * @param ladderOrder which substitute concelebrants take first
  * @param whiteForAll whether all concelebrants of a large Mass wear white whatever its colour;
  *     common practice, no source, while the principal celebrant keeps the colour (RS 124)
+ * @param countAlbs whether albs, amices and cinctures are asked for in a church that keeps them by
+ *     list
+ * @param pontificals whether at a bishop's Mass his mitre, the dalmatic under his chasuble and two
+ *     vimpas are asked for (Ceremonial of Bishops 56 to 60; vimpas: common practice, no source)
  */
 public record VestingPolicies(
     Duration weekdaySetOut,
@@ -20,9 +24,14 @@ public record VestingPolicies(
     Duration largeClearance,
     Duration turn,
     LadderOrder ladderOrder,
-    boolean whiteForAll) {
+    boolean whiteForAll,
+    boolean countAlbs,
+    boolean pontificals) {
 
-  /** 20 minutes, 60, 30 and 5; stole over alb first; no white for all. */
+  /**
+   * 20 minutes, 60, 30 and 5; stole over alb first; no white for all; albs where they are kept by
+   * list; no pontificals.
+   */
   public static final VestingPolicies DEFAULTS =
       new VestingPolicies(
           Duration.ofMinutes(20),
@@ -30,6 +39,8 @@ public record VestingPolicies(
           Duration.ofMinutes(30),
           Duration.ofMinutes(5),
           LadderOrder.STOLE,
+          false,
+          true,
           false);
 
   public VestingPolicies {
@@ -37,5 +48,16 @@ public record VestingPolicies(
     Sacristy.requireMinutes(largeSetOut, "Set-out of large liturgies");
     Sacristy.requireMinutes(largeClearance, "Clearance of large liturgies");
     Sacristy.requireMinutes(turn, "The turn between Masses");
+  }
+
+  /** With albs where they are kept by list, and without pontificals. */
+  public VestingPolicies(
+      Duration weekdaySetOut,
+      Duration largeSetOut,
+      Duration largeClearance,
+      Duration turn,
+      LadderOrder ladderOrder,
+      boolean whiteForAll) {
+    this(weekdaySetOut, largeSetOut, largeClearance, turn, ladderOrder, whiteForAll, true, false);
   }
 }

@@ -13,7 +13,8 @@ record Source(String text) {
       Pattern.compile(
           "(UNLY|GIRM|RS|canon|Notitiae|Paschale solemnitatis|Roman Missal"
               + "|General Introduction to the Lectionary|Order of Celebrating Matrimony"
-              + "|Pastoral Care of the Sick)\\b.*");
+              + "|Pastoral Care of the Sick|Ceremonial of Bishops|Order of Christian Funerals"
+              + "|Holy Communion and Worship of the Eucharist)\\b.*");
 
   Source {
     if (text.isBlank()) throw new IllegalArgumentException("A fact needs its source.");

@@ -139,21 +139,26 @@ class WhoWearsWhatTest {
 
   /** Roman Missal, Good Friday 5: red vestments as for Mass. */
   @Test
-  void on_good_friday_priest_and_deacon_vest_as_for_mass() {
+  void on_good_friday_priest_and_deacon_vest_as_for_mass_and_the_sacrament_is_brought_in_a_veil() {
     List<Need> needs = needs(liturgy(MassKind.GOOD_FRIDAY, Colour.RED, ministers(0, 1)));
 
     assertEquals(
-        Set.of(PieceKind.CHASUBLE, PieceKind.STOLE, PieceKind.DALMATIC, PieceKind.DEACON_STOLE),
+        Set.of(
+            PieceKind.CHASUBLE,
+            PieceKind.STOLE,
+            PieceKind.DALMATIC,
+            PieceKind.DEACON_STOLE,
+            PieceKind.HUMERAL_VEIL),
         Set.copyOf(needs.stream().map(Need::kind).toList()));
   }
 
-  /** Holy Communion and Worship of the Eucharist outside Mass 92: cope and white humeral veil. */
+  /** Holy Communion and Worship of the Eucharist outside Mass 92: white cope and humeral veil. */
   @Test
   void benediction_takes_cope_veil_and_stole_all_of_them_musts() {
     List<Need> needs = needs(liturgy(MassKind.BENEDICTION, Colour.RED, ministers(0, 0)));
 
     assertEquals(
-        List.of("minister stole red", "minister cope red", "minister humeral-veil white"),
+        List.of("minister stole red", "minister cope white", "minister humeral-veil white"),
         words(needs));
     assertTrue(needs.stream().allMatch(Need::isMust));
   }
@@ -194,7 +199,11 @@ class WhoWearsWhatTest {
         "VIOLET_FOR_ROSE | GIRM 346 f",
         "STOLE_OVER_ALB | GIRM 209; RS 124",
         "WHITE_CHASUBLE | RS 124",
-        "DALMATIC_LEFT_OUT | GIRM 338"
+        "DALMATIC_LEFT_OUT | GIRM 338",
+        "OTHER_DRESS | GIRM 339",
+        "ALB_ALONE | GIRM 119 and 336",
+        "WHITE_DALMATIC | Ceremonial of Bishops 56",
+        "PALL_LEFT_OUT | Order of Christian Funerals 38"
       })
   void each_substitute_names_its_norm(Step step, String source) {
     assertEquals(source, step.source());

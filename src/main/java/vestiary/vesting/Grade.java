@@ -1,4 +1,4 @@
-package vestiary.pool;
+package vestiary.vesting;
 
 import vestiary.calendar.Term;
 
