@@ -70,9 +70,12 @@ public class ChangeSettings {
       Integer largeClearance,
       String countBy,
       Integer permittedWeekday,
-      Integer permittedSunday) {
+      Integer permittedSunday,
+      Boolean countAlbs,
+      Boolean pontificals) {
     static final PolicyRequest UNCHANGED =
-        new PolicyRequest(null, null, null, null, null, null, null, null, null, null, null, null);
+        new PolicyRequest(
+            null, null, null, null, null, null, null, null, null, null, null, null, null, null);
   }
 
   /**
@@ -201,7 +204,9 @@ public class ChangeSettings {
         setOut("largeClearance", request.largeClearance(), before.largeClearance(), asked),
         asked.term("policies.countBy", request.countBy(), before.countBy()),
         masses("permittedWeekday", request.permittedWeekday(), before.permittedWeekday(), asked),
-        masses("permittedSunday", request.permittedSunday(), before.permittedSunday(), asked));
+        masses("permittedSunday", request.permittedSunday(), before.permittedSunday(), asked),
+        request.countAlbs() == null ? before.countAlbs() : request.countAlbs(),
+        request.pontificals() == null ? before.pontificals() : request.pontificals());
   }
 
   private static int setOut(String field, Integer value, int before, Asked asked) {

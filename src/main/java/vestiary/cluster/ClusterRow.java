@@ -51,6 +51,8 @@ class ClusterRow {
   String countBy;
   int permittedWeekday;
   int permittedSunday;
+  boolean countAlbs;
+  boolean pontificals;
   boolean setUp;
   LocalDate demoMonday;
 
@@ -108,6 +110,8 @@ class ClusterRow {
     countBy = policies.countBy().id();
     permittedWeekday = policies.permittedWeekday();
     permittedSunday = policies.permittedSunday();
+    countAlbs = policies.countAlbs();
+    pontificals = policies.pontificals();
   }
 
   void keepLanguages(List<Locale> chosen) {
@@ -124,6 +128,8 @@ class ClusterRow {
         largeClearance,
         Term.find(CountBy.class, countBy).orElseThrow(),
         permittedWeekday,
-        permittedSunday);
+        permittedSunday,
+        countAlbs,
+        pontificals);
   }
 }

@@ -18,6 +18,10 @@ import vestiary.vesting.VestingPolicies;
  * @param permittedWeekday Masses a priest may celebrate on a weekday by the permission on file
  *     (Code of Canon Law, canon 905)
  * @param permittedSunday the same on Sundays and holy days
+ * @param countAlbs whether albs, amices and cinctures are counted in a church that keeps them by
+ *     list
+ * @param pontificals whether the pool is asked for what a bishop wears besides: mitre, dalmatic
+ *     under the chasuble, two vimpas
  */
 public record Policies(
     LadderOrder ladderOrder,
@@ -28,11 +32,13 @@ public record Policies(
     int largeClearance,
     CountBy countBy,
     int permittedWeekday,
-    int permittedSunday) {
+    int permittedSunday,
+    boolean countAlbs,
+    boolean pontificals) {
 
   /** What a new cluster begins with. */
   public static final Policies DEFAULTS =
-      new Policies(LadderOrder.STOLE, false, 5, 20, 60, 30, CountBy.CALENDAR, 1, 1);
+      new Policies(LadderOrder.STOLE, false, 5, 20, 60, 30, CountBy.CALENDAR, 1, 1, true, false);
 
   /** The part that decides what is to be laid out and for how long. */
   public VestingPolicies vesting() {
@@ -42,6 +48,8 @@ public record Policies(
         Duration.ofMinutes(largeClearance),
         Duration.ofMinutes(turnMinutes),
         ladderOrder,
-        whiteForAll);
+        whiteForAll,
+        countAlbs,
+        pontificals);
   }
 }

@@ -45,7 +45,9 @@ final class PolicyEntries {
         .with("largeClearance", String.valueOf(p.largeClearance()))
         .with("countBy", p.countBy().id())
         .with("permittedWeekday", String.valueOf(p.permittedWeekday()))
-        .with("permittedSunday", String.valueOf(p.permittedSunday()));
+        .with("permittedSunday", String.valueOf(p.permittedSunday()))
+        .with("countAlbs", String.valueOf(p.countAlbs()))
+        .with("pontificals", String.valueOf(p.pontificals()));
   }
 
   static SettingsView.Policies fields(Entries entries) {
@@ -61,7 +63,9 @@ final class PolicyEntries {
         entries.field("largeClearance"),
         entries.choice("countBy", counts()),
         entries.field("permittedWeekday"),
-        entries.field("permittedSunday"));
+        entries.field("permittedSunday"),
+        entries.isTicked("countAlbs"),
+        entries.isTicked("pontificals"));
   }
 
   static ChangeSettings.PolicyRequest request(Entries typed, Asked asked) {
@@ -77,7 +81,9 @@ final class PolicyEntries {
         number("largeClearance", typed, asked),
         typed.text("countBy"),
         number("permittedWeekday", typed, asked),
-        number("permittedSunday", typed, asked));
+        number("permittedSunday", typed, asked),
+        typed.isTicked("countAlbs"),
+        typed.isTicked("pontificals"));
   }
 
   /** A policy without its number would keep the old one, which the person has just taken out. */

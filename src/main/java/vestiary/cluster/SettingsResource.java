@@ -57,7 +57,9 @@ class SettingsResource {
               p.largeClearance(),
               p.countBy().id(),
               p.permittedWeekday(),
-              p.permittedSunday()));
+              p.permittedSunday(),
+              p.countAlbs(),
+              p.pontificals()));
     }
 
     ChangeSettings.Request toRequest() {

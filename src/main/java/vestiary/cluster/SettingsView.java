@@ -40,6 +40,8 @@ public record SettingsView(
    * @param ladderOrder stole or white first
    * @param countBy calendar or liturgical day
    * @param whiteForAll whether white may stand in at a large liturgy
+   * @param countAlbs whether albs are counted where they are kept by list
+   * @param pontificals whether a bishop's own pieces are asked for
    */
   public record Policies(
       Field anticipatedFrom,
@@ -53,7 +55,9 @@ public record SettingsView(
       Field largeClearance,
       Choice countBy,
       Field permittedWeekday,
-      Field permittedSunday) {}
+      Field permittedSunday,
+      boolean countAlbs,
+      boolean pontificals) {}
 
   /**
    * @param about for example "set out 30 minutes before, cleared 15 after"

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /**
  * What vested persons bring of their own to one Mass.
  *
- * @param role principal, concelebrant, deacon or minister
+ * @param role in which they vest
  * @param count how many of them bring it, 1 or more
  * @param kinds kinds of piece, 1 or more
  */
@@ -19,7 +19,7 @@ record Bringing(String role, int count, List<String> kinds) {
       "Write a role (%s), how many of them %s if more than one, a colon and kinds of piece joined by +, for example principal:chasuble+stole. Kinds are: %s."
           .formatted(Words.VESTED, Range.BRINGING, Words.PIECE_KINDS);
 
-  private static final Pattern FORM = Pattern.compile("(\\p{L}+)(?: +(\\d+))? *:(.+)");
+  private static final Pattern FORM = Pattern.compile("([\\p{L}-]+)(?: +(\\d+))? *:(.+)");
 
   Bringing {
     kinds = List.copyOf(kinds);

@@ -66,7 +66,13 @@ record ClusterLine(
           optional("countBy", "calendar or liturgical: which day a priest's Masses are counted by"),
           optional("permittedWeekday", "Masses a priest may celebrate on a weekday, 1 to 9"),
           optional(
-              "permittedSunday", "Masses a priest may celebrate on a Sunday or holy day, 1 to 9"));
+              "permittedSunday", "Masses a priest may celebrate on a Sunday or holy day, 1 to 9"),
+          optional(
+              "countAlbs",
+              "Whether albs, amices and cinctures are counted in a church that keeps them by list"),
+          optional(
+              "pontificals",
+              "Whether a bishop's mitre, his dalmatic under the chasuble and two vimpas are counted"));
 
   private static final Map<String, Words> CHOICES =
       Map.of(
@@ -139,7 +145,7 @@ record ClusterLine(
       return String.valueOf(cells.number(column, NUMBERS.get(column)));
     }
     return switch (column) {
-      case "whiteForAll" -> String.valueOf(cells.flag(column));
+      case "whiteForAll", "countAlbs", "pontificals" -> String.valueOf(cells.flag(column));
       case "anticipatedFrom" -> cells.time(column).toString();
       default -> "";
     };

@@ -19,6 +19,7 @@ import vestiary.problem.FieldFault;
 import vestiary.proper.ProperTrial;
 import vestiary.proper.SaveProper;
 import vestiary.schedule.BringsValue;
+import vestiary.schedule.MinistersValue;
 import vestiary.schedule.SaveMass;
 import vestiary.schedule.SavePattern;
 
@@ -179,7 +180,9 @@ class LineKeeper {
             number(line.settings().get("largeClearance")),
             line.settings().get("countBy"),
             number(line.settings().get("permittedWeekday")),
-            number(line.settings().get("permittedSunday"))),
+            number(line.settings().get("permittedSunday")),
+            flag(line.settings().get("countAlbs")),
+            flag(line.settings().get("pontificals"))),
         null);
   }
 
@@ -230,6 +233,7 @@ class LineKeeper {
         line.celebrant(),
         line.concelebrants(),
         line.deacons(),
+        ministers(line.ministers()),
         line.note());
   }
 
@@ -247,10 +251,17 @@ class LineKeeper {
         line.concelebrants(),
         line.deacons(),
         line.brings().stream().map(b -> new BringsValue(b.role(), b.count(), b.kinds())).toList(),
+        line.bishop(),
+        ministers(line.ministers()),
+        line.also(),
         said(line.setOutMinutes()),
         line.note(),
         line.intention(),
         null);
+  }
+
+  private static List<MinistersValue> ministers(List<MinistersEntry> entries) {
+    return entries.stream().map(m -> new MinistersValue(m.kind(), m.count(), m.sizes())).toList();
   }
 
   private static SavePiece.Request request(PieceLine line) {

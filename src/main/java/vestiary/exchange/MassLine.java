@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param colour id of the chosen {@link vestiary.calendar.Colour}
  * @param celebrant key of the principal celebrant, or of the minister who presides
  * @param concelebrants number of them, 0 or more; likewise deacons
+ * @param ministers who else vests
+ * @param also what whoever presides puts on besides: cope, humeral-veil
  * @param setOutMinutes {@link Cells#NOT_SAID} where the usual number holds
  * @param replaces times of the regular Masses of that church and day that do not take place; where
  *     there is none at such a time, nothing is asked
@@ -40,6 +42,9 @@ record MassLine(
     int concelebrants,
     int deacons,
     List<Bringing> brings,
+    boolean bishop,
+    List<MinistersEntry> ministers,
+    List<String> also,
     int setOutMinutes,
     List<LocalTime> replaces,
     String note,
@@ -63,6 +68,13 @@ record MassLine(
           optional(
               "brings",
               "Who brings what of his own, for example principal:chasuble+stole, or concelebrant 2:alb"),
+          optional("bishop", "Whether a bishop presides who is not the celebrant named"),
+          optional(
+              "ministers",
+              "Who else vests, for example server 4, or server 3:120+130+130 with the sizes of their albs"),
+          optional(
+              "also",
+              "What the celebrant also wears: cope, humeral-veil, or both with a bar between"),
           optional(
               "setOutMinutes",
               "Minutes before it by which vestments are set out, 1 to 240, where not as usual"),
@@ -76,6 +88,8 @@ record MassLine(
 
   MassLine {
     brings = List.copyOf(brings);
+    ministers = List.copyOf(ministers);
+    also = List.copyOf(also);
     replaces = List.copyOf(replaces);
   }
 
@@ -110,6 +124,9 @@ record MassLine(
         cells.number("concelebrants", Range.MINISTERS, 0),
         cells.number("deacons", Range.MINISTERS, 0),
         cells.all("brings", Bringing::find, Bringing.WANTED),
+        cells.flag("bishop"),
+        cells.all("ministers", MinistersEntry::find, MinistersEntry.WANTED),
+        cells.words("also", Words.BESIDES),
         cells.number("setOutMinutes", Range.CHOSEN_LEAD),
         cells.times("replaces"),
         cells.text("note"),

@@ -20,6 +20,7 @@ import vestiary.schedule.Recurrence;
  * @param minutes length
  * @param celebrant key of the principal celebrant, empty if left out
  * @param concelebrants number of them, 0 or more; likewise deacons
+ * @param ministers who else vests
  * @param mass id of a {@link vestiary.calendar.MassKind}, empty where the calendar decides
  */
 record PatternLine(
@@ -33,6 +34,7 @@ record PatternLine(
     int concelebrants,
     int deacons,
     String mass,
+    List<MinistersEntry> ministers,
     String note) {
 
   static final List<Column> COLUMNS =
@@ -48,7 +50,12 @@ record PatternLine(
           optional("concelebrants", "Number of concelebrants, 0 to 200; empty is none"),
           optional("deacons", "Number of deacons, 0 to 200; empty is none"),
           optional("mass", "Which Mass is said; empty leaves it to the calendar"),
+          optional("ministers", "Who else vests at every one, as in the list of Masses"),
           optional("note", "Anything worth knowing"));
+
+  PatternLine {
+    ministers = List.copyOf(ministers);
+  }
 
   static Reading<PatternLine> read(byte[] file) {
     return CsvTable.parse(file, ImportWhat.PATTERNS)
@@ -71,6 +78,7 @@ record PatternLine(
             cells.number("concelebrants", Range.MINISTERS, 0),
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),
+            cells.all("ministers", MinistersEntry::find, MinistersEntry.WANTED),
             cells.text("note"));
     return cells.reading(() -> pattern);
   }

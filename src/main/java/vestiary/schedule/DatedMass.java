@@ -14,12 +14,12 @@ import vestiary.calendar.MassRuling;
 import vestiary.calendar.Rank;
 import vestiary.cluster.Church;
 import vestiary.people.Person;
-import vestiary.people.PersonRole;
 import vestiary.vesting.Brings;
 import vestiary.vesting.MassColour;
 import vestiary.vesting.MassId;
 import vestiary.vesting.MassTime;
 import vestiary.vesting.Ministers;
+import vestiary.vesting.Occasion;
 import vestiary.vesting.Sacristy;
 import vestiary.vesting.VestedMass;
 
@@ -30,6 +30,7 @@ import vestiary.vesting.VestedMass;
  * @param ruling what the norms say of this kind of Mass on that day
  * @param option the celebration that is chosen, or the one kept unless another is
  * @param colour the one that is chosen, or the usual one
+ * @param ministers who vests
  * @param chosen what people chose; the rest follows
  */
 public record DatedMass(
@@ -41,9 +42,7 @@ public record DatedMass(
     MassOption option,
     Colour colour,
     List<Person> celebrants,
-    int concelebrants,
-    int deacons,
-    List<Brings> brings,
+    Ministers ministers,
     Chosen chosen) {
 
   private static final Set<Rank> FESTIVE =
@@ -51,13 +50,13 @@ public record DatedMass(
 
   public DatedMass {
     celebrants = List.copyOf(celebrants);
-    brings = List.copyOf(brings);
   }
 
   /**
    * What people chose; empty text and zero mean that nothing was.
    *
    * @param setOutMinutes -1 if none was chosen
+   * @param bishop whether a bishop was said to preside, which also follows from the celebrant
    */
   public record Chosen(
       String kind,
@@ -70,6 +69,7 @@ public record DatedMass(
       String intention,
       boolean ofPattern,
       boolean cancelled,
+      boolean bishop,
       int version) {}
 
   public MassKind kind() {
@@ -103,18 +103,20 @@ public record DatedMass(
   /** The same Mass in another colour. */
   public DatedMass with(Colour other) {
     return new DatedMass(
-        id,
-        church,
-        start,
-        length,
-        ruling,
-        option,
-        other,
-        celebrants,
-        concelebrants,
-        deacons,
-        brings,
-        chosen);
+        id, church, start, length, ruling, option, other, celebrants, ministers, chosen);
+  }
+
+  /** How many concelebrate, 0 or more, the principal celebrant not among them. */
+  public int concelebrants() {
+    return ministers.concelebrants();
+  }
+
+  public int deacons() {
+    return ministers.deacons();
+  }
+
+  public List<Brings> brings() {
+    return ministers.brings();
   }
 
   /** Whether it belongs to a Sunday or a holy day of obligation, evening before included. */
@@ -133,7 +135,8 @@ public record DatedMass(
             colour,
             option.colours().contains(Colour.ROSE),
             FESTIVE.contains(option.celebration().rank())),
-        new Ministers(isBishops(), concelebrants, deacons, brings));
+        ministers,
+        new Occasion(ruling.day().season(), option.celebration().rank()));
   }
 
   private MassTime time() {
@@ -143,9 +146,5 @@ public record DatedMass(
         isOnHolyDay(),
         new Sacristy(church.setOut(), church.clearance()),
         Duration.ofMinutes(Math.max(0, chosen.setOutMinutes())));
-  }
-
-  private boolean isBishops() {
-    return findCelebrant().filter(p -> p.role() == PersonRole.BISHOP).isPresent();
   }
 }

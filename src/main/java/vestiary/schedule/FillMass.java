@@ -3,7 +3,6 @@ package vestiary.schedule;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.DayOfWeek;
 import java.time.LocalDateTime;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import vestiary.calendar.Colour;
@@ -17,8 +16,6 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.vesting.PieceKind;
-import vestiary.vesting.Role;
 
 /** Reads what was asked about a Mass into its row, and holds it against the calendar. */
 @ApplicationScoped
@@ -26,7 +23,6 @@ class FillMass {
 
   private static final int SHORTEST = 5;
   private static final int LONGEST = 360;
-  private static final int MOST_PEOPLE = 200;
   private static final int LONGEST_SET_OUT = 240;
   private static final int SUNDAY_MINUTES = 60;
   private static final int WEEKDAY_MINUTES = 30;
@@ -48,14 +44,19 @@ class FillMass {
     row.colour = asked.findTerm(Colour.class, "colour", request.colour()).map(Term::id).orElse("");
     row.votiveOf = asked.text("votiveOf", request.votiveOf());
     row.celebration = asked.text("celebration", request.celebration());
-    row.concelebrants = asked.whole("concelebrants", request.concelebrants(), 0, MOST_PEOPLE, 0);
-    row.deacons = asked.whole("deacons", request.deacons(), 0, MOST_PEOPLE, 0);
+    row.concelebrants =
+        asked.whole("concelebrants", request.concelebrants(), 0, AskedMinisters.MOST, 0);
+    row.deacons = asked.whole("deacons", request.deacons(), 0, AskedMinisters.MOST, 0);
     row.setOutMinutes =
         request.setOutMinutes() == null
             ? null
             : Integer.valueOf(
                 asked.whole("setOutMinutes", request.setOutMinutes(), 1, LONGEST_SET_OUT, 1));
-    row.brings = brings(request.brings(), asked);
+    row.bishop = Boolean.TRUE.equals(request.bishop());
+    AskedMinisters ministers = new AskedMinisters(asked);
+    row.brings = ministers.brings(request.brings());
+    row.ministers = ministers.ministers(request.ministers());
+    row.also = ministers.also(request.also());
     row.note = asked.text("note", request.note());
     row.intention = asked.text("intention", request.intention());
     asked.text("celebrant", request.celebrant());
@@ -107,24 +108,5 @@ class FillMass {
 
   private static boolean isOnHolyDay(MassRuling ruling) {
     return ruling.day().obligation() || ruling.day().date().getDayOfWeek() == DayOfWeek.SUNDAY;
-  }
-
-  private static List<BringsValue> brings(List<BringsValue> given, Asked asked) {
-    if (given == null) {
-      return List.of();
-    }
-    return given.stream().map(b -> brings(b, asked)).toList();
-  }
-
-  private static BringsValue brings(BringsValue given, Asked asked) {
-    Role role = asked.term("brings.role", given == null ? null : given.role(), Role.PRINCIPAL);
-    int count =
-        asked.whole("brings.count", given == null ? null : given.count(), 1, MOST_PEOPLE, 1);
-    List<String> kinds = given == null || given.kinds() == null ? List.of() : given.kinds();
-    // An empty word is no kind: kept, it would make the Mass unreadable ever after.
-    kinds.forEach(
-        k ->
-            asked.findTerm(PieceKind.class, "brings.kinds", k == null || k.isBlank() ? "none" : k));
-    return new BringsValue(role.id(), count, kinds);
   }
 }

@@ -27,12 +27,19 @@ record MassBody(
     Integer concelebrants,
     Integer deacons,
     List<BringsValue> brings,
+    @Schema(description = "whether a bishop presides; follows from a celebrant who is one")
+        Boolean bishop,
+    List<MinistersValue> ministers,
+    @Schema(description = "what whoever presides puts on besides: cope, humeral-veil")
+        List<String> also,
     Integer setOutMinutes,
     String note,
     String intention,
     @Schema(readOnly = true) String celebrationName,
     @Schema(readOnly = true) String permission,
-    @Schema(readOnly = true, description = "which of mass, celebration and colour were chosen")
+    @Schema(
+            readOnly = true,
+            description = "which of mass, celebration, colour and bishop were chosen")
         List<String> chosen,
     @Schema(readOnly = true) Boolean cancelled) {
 
@@ -53,6 +60,9 @@ record MassBody(
         mass.concelebrants(),
         mass.deacons(),
         mass.brings().stream().map(BringsValue::from).toList(),
+        mass.ministers().bishop(),
+        mass.ministers().further().stream().map(MinistersValue::from).toList(),
+        mass.ministers().also().stream().map(Term::id).sorted().toList(),
         chosen.setOutMinutes() < 0 ? null : chosen.setOutMinutes(),
         given(chosen.note()),
         given(chosen.intention()),
@@ -63,7 +73,7 @@ record MassBody(
   }
 
   SaveMass.Request toRequest() {
-    return toRequest(mass, celebration, colour);
+    return toRequest(mass, celebration, colour, bishop);
   }
 
   /**
@@ -76,14 +86,16 @@ record MassBody(
         : toRequest(
             unlessFollowed("mass", mass, before.mass),
             unlessFollowed("celebration", celebration, before.celebration),
-            unlessFollowed("colour", colour, before.colour));
+            unlessFollowed("colour", colour, before.colour),
+            unlessFollowed("bishop", bishop, before.bishop));
   }
 
-  private String unlessFollowed(String field, String value, String before) {
+  private <T> T unlessFollowed(String field, T value, T before) {
     return Objects.equals(value, before) && !chosen.contains(field) ? null : value;
   }
 
-  private SaveMass.Request toRequest(String kind, String keptCelebration, String wornColour) {
+  private SaveMass.Request toRequest(
+      String kind, String keptCelebration, String wornColour, Boolean saidBishop) {
     return new SaveMass.Request(
         church,
         start,
@@ -97,6 +109,9 @@ record MassBody(
         concelebrants,
         deacons,
         brings,
+        saidBishop,
+        ministers,
+        also,
         setOutMinutes,
         note,
         intention,
@@ -113,6 +128,9 @@ record MassBody(
     }
     if (!chosen.colour().isEmpty()) {
       names.add("colour");
+    }
+    if (chosen.bishop()) {
+      names.add("bishop");
     }
     return names;
   }

@@ -19,6 +19,7 @@ import vestiary.web.Field;
  * @param asTheCalendarSays whether no colour is chosen
  * @param defaultColour for example "as the calendar says: violet"
  * @param colours the lawful ones; fewer than two, and nothing is asked
+ * @param ordains whether the chosen Mass asks how many are ordained priests and how many deacons
  * @param notPermitted in the order of the norms
  */
 public record MassChoices(
@@ -32,6 +33,9 @@ public record MassChoices(
     boolean asTheCalendarSays,
     String defaultColour,
     ColourChoice colours,
+    boolean ordains,
+    Field newPriests,
+    Field newDeacons,
     List<NotPermitted> notPermitted) {
 
   public MassChoices {

@@ -1,11 +1,14 @@
 package vestiary.schedule;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import vestiary.people.Person;
 import vestiary.problem.Asked;
 import vestiary.vesting.Brings;
+import vestiary.vesting.Ministers;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.web.English;
@@ -15,10 +18,9 @@ import vestiary.web.Entries;
 final class MassEntries {
 
   /** The API says start where the form has a date and a time. */
-  static final Map<String, String> NAMES =
-      Map.of("start", "date", "brings.count", "bringsConcelebrants");
+  static final Map<String, String> NAMES = names();
 
-  static final List<String> FIELDS =
+  private static final List<String> OWN_FIELDS =
       List.of(
           "church",
           "date",
@@ -33,16 +35,44 @@ final class MassEntries {
           "note",
           "intention");
 
+  static final List<String> FIELDS = fields();
+
   private static final List<String> HIS_OWN =
-      List.of(PieceKind.CHASUBLE.id(), PieceKind.STOLE.id());
+      List.of(
+          PieceKind.CHASUBLE.id(),
+          PieceKind.STOLE.id(),
+          PieceKind.ALB.id(),
+          PieceKind.AMICE.id(),
+          PieceKind.CINCTURE.id());
 
   private MassEntries() {}
+
+  /** What was stored when the form was opened; what the form does not ask stays as it was. */
+  record Before(Ministers ministers, boolean bishopFollows) {
+
+    static final Before NOTHING = new Before(new Ministers(false, 0, 0, List.of()), false);
+
+    static Before of(DatedMass mass) {
+      return new Before(mass.ministers(), mass.ministers().bishop() && !mass.chosen().bishop());
+    }
+  }
+
+  private static Map<String, String> names() {
+    Map<String, String> names = new HashMap<>(MinistersEntries.names());
+    names.put("start", "date");
+    names.put("brings.count", "bringsConcelebrants");
+    return Map.copyOf(names);
+  }
+
+  private static List<String> fields() {
+    return Stream.concat(OWN_FIELDS.stream(), MinistersEntries.fields().stream()).toList();
+  }
 
   /** The entries of a Mass that is stored. */
   static Entries from(DatedMass mass) {
     DatedMass.Chosen chosen = mass.chosen();
     int own = bringing(mass, Role.CONCELEBRANT);
-    return Entries.empty()
+    return MinistersEntries.with(Entries.empty(), mass.ministers())
         .with("church", mass.church().slug())
         .with("date", mass.date().toString())
         .with("time", English.clock(mass.start()))
@@ -57,6 +87,7 @@ final class MassEntries {
         .with("deacons", String.valueOf(mass.deacons()))
         .with("bringsPrincipal", String.valueOf(bringing(mass, Role.PRINCIPAL) > 0))
         .with("bringsConcelebrants", own == 0 ? "" : String.valueOf(own))
+        .with("bishop", String.valueOf(mass.ministers().bishop()))
         .with(
             "setOutMinutes",
             chosen.setOutMinutes() < 0 ? "" : String.valueOf(chosen.setOutMinutes()))
@@ -68,9 +99,10 @@ final class MassEntries {
   /**
    * The request that the API would send; numbers that are none are noted as faults.
    *
-   * @param before what is brought already; what the form does not ask, such as a mitre, stays
+   * @param before what is stored; what the form does not ask, such as a mitre that is brought,
+   *     stays
    */
-  static SaveMass.Request request(Entries typed, List<Brings> before, Asked asked) {
+  static SaveMass.Request request(Entries typed, Before before, Asked asked) {
     return new SaveMass.Request(
         typed.text("church"),
         start(typed),
@@ -83,7 +115,10 @@ final class MassEntries {
         typed.text("celebrant"),
         asked.number("concelebrants", typed.text("concelebrants")),
         asked.number("deacons", typed.text("deacons")),
-        brings(typed, before, asked),
+        brings(typed, before.ministers().brings(), asked),
+        typed.isTicked("bishop") && !before.bishopFollows(),
+        MinistersEntries.ministers(typed, before.ministers(), asked),
+        MinistersEntries.also(typed),
         asked.number("setOutMinutes", typed.text("setOutMinutes")),
         typed.text("note"),
         typed.text("intention"),

@@ -22,8 +22,9 @@ import vestiary.web.Link;
  * @param time 24 hours, {@code HH:mm}
  * @param minutes length
  * @param people known priests, for completion
- * @param bringsPrincipal whether he brings his own chasuble and stole
+ * @param bringsPrincipal whether he brings his own alb, chasuble and stole
  * @param bringsConcelebrants how many concelebrants bring their own
+ * @param besides who else vests and what is put on besides
  * @param setOutMinutes empty where the church's own rule holds
  * @param usualSetOut what that rule gives, for example "30 minutes on a Sunday"
  * @param showsIntention only to those who may see it
@@ -49,6 +50,7 @@ public record MassForm(
     Field deacons,
     boolean bringsPrincipal,
     Field bringsConcelebrants,
+    Besides besides,
     Field setOutMinutes,
     String usualSetOut,
     Field note,
@@ -60,6 +62,23 @@ public record MassForm(
     turn = List.copyOf(turn);
     people = List.copyOf(people);
   }
+
+  /**
+   * @param bishop whether a bishop presides
+   * @param servers how many vest; likewise acolytes, readers and others
+   * @param serverSizes of the servers' albs, with commas between
+   * @param cope whether the celebrant also wears a cope, for a procession
+   * @param veil whether he also wears a humeral veil, for the Blessed Sacrament
+   */
+  public record Besides(
+      boolean bishop,
+      Field servers,
+      Field acolytes,
+      Field readers,
+      Field others,
+      Field serverSizes,
+      boolean cope,
+      boolean veil) {}
 
   /**
    * @param sentence for example "Saved. This Mass now falls short:" or "Saved. Nothing stands in

@@ -116,6 +116,7 @@ class MassFormView {
         input.field("deacons"),
         input.isTicked("bringsPrincipal"),
         input.field("bringsConcelebrants"),
+        besides(input),
         input.field("setOutMinutes"),
         "Empty: the church's own minutes on Sundays and holy days, %d on weekdays, %d for a large liturgy"
             .formatted(policies.weekdaySetOut(), policies.largeSetOut()),
@@ -123,6 +124,18 @@ class MassFormView {
         true,
         input.field("intention"),
         version);
+  }
+
+  private static MassForm.Besides besides(Entries input) {
+    return new MassForm.Besides(
+        input.isTicked("bishop"),
+        input.field("servers"),
+        input.field("acolytes"),
+        input.field("readers"),
+        input.field("others"),
+        input.field(MinistersEntries.SERVER_SIZES),
+        input.isTicked("alsoCope"),
+        input.isTicked("alsoVeil"));
   }
 
   private Choice churches(Entries input) {

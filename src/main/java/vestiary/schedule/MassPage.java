@@ -19,7 +19,6 @@ import org.jboss.resteasy.reactive.RestPath;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
-import vestiary.vesting.Brings;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
 
@@ -80,7 +79,7 @@ class MassPage {
       return PageAnswer.of(200, Templates.mass(form.fresh(typed, "")));
     }
     return FormAnswer.of(
-        () -> saved(save.enter(request(typed, List.of()))),
+        () -> saved(save.enter(request(typed, MassEntries.Before.NOTHING))),
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, MassEntries.NAMES);
           return again(refusal, form.fresh(marked, problem(refusal, marked)));
@@ -98,7 +97,7 @@ class MassPage {
     }
     return FormAnswer.of(
         () -> {
-          save.change(id, request(typed, before.brings()));
+          save.change(id, request(typed, MassEntries.Before.of(before)));
           return saved(id);
         },
         refusal -> {
@@ -128,7 +127,7 @@ class MassPage {
   }
 
   /** What was typed as a request; whoever typed two things wrong is told of both at once. */
-  private SaveMass.Request request(Entries typed, List<Brings> before) {
+  private SaveMass.Request request(Entries typed, MassEntries.Before before) {
     Asked asked = new Asked();
     SaveMass.Request request = MassEntries.request(typed, before, asked);
     if (asked.isFaulty()) {

@@ -44,6 +44,15 @@ class MassRow {
   @JdbcTypeCode(SqlTypes.JSON)
   List<BringsValue> brings = List.of();
 
+  /** Whether a bishop presides although no bishop is named as celebrant. */
+  boolean bishop;
+
+  @JdbcTypeCode(SqlTypes.JSON)
+  List<MinistersValue> ministers = List.of();
+
+  /** What whoever presides puts on besides. */
+  String[] also = {};
+
   Integer setOutMinutes;
   String note = "";
   String intention = "";

@@ -57,6 +57,9 @@ final class OfferedChoices {
         true,
         "",
         new ColourChoice(List.of(), ""),
+        input.text("mass").equals(MassKind.ORDINATION.id()),
+        input.field("newPriests"),
+        input.field("newDeacons"),
         List.of());
   }
 
@@ -85,6 +88,9 @@ final class OfferedChoices {
                             new Ribbon(c, c.id()), c.id().equals(input.text("colour"))))
                 .toList(),
             input.error("colour")),
+        ruling.kind() == MassKind.ORDINATION,
+        input.field("newPriests"),
+        input.field("newDeacons"),
         notPermitted());
   }
 

@@ -49,11 +49,22 @@ class PatternResource {
       String celebrant,
       Integer concelebrants,
       Integer deacons,
+      List<MinistersValue> ministers,
       String note) {
 
     SavePattern.Request toRequest() {
       return new SavePattern.Request(
-          church, rrule, starts, time, minutes, mass, celebrant, concelebrants, deacons, note);
+          church,
+          rrule,
+          starts,
+          time,
+          minutes,
+          mass,
+          celebrant,
+          concelebrants,
+          deacons,
+          ministers,
+          note);
     }
   }
 
@@ -94,6 +105,7 @@ class PatternResource {
         celebrant,
         row.concelebrants,
         row.deacons,
+        row.ministers,
         row.note.isEmpty() ? null : row.note);
   }
 }

@@ -10,9 +10,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.UUID;
+import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.TenantId;
 import org.hibernate.annotations.UuidGenerator;
+import org.hibernate.type.SqlTypes;
 
 @Entity
 @Table(name = "pattern")
@@ -35,6 +38,10 @@ class PatternRow {
   UUID celebrantId;
   int concelebrants;
   int deacons;
+
+  @JdbcTypeCode(SqlTypes.JSON)
+  List<MinistersValue> ministers = List.of();
+
   String note = "";
   @Version int version;
 
@@ -56,6 +63,7 @@ class PatternRow {
     mass.celebrantId = celebrantId;
     mass.concelebrants = concelebrants;
     mass.deacons = deacons;
+    mass.ministers = ministers;
     mass.note = note;
   }
 

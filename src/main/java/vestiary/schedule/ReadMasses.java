@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Leave;
 import vestiary.calendar.LiturgicalCalendar;
@@ -26,10 +27,14 @@ import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
+import vestiary.people.PersonRole;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.vesting.MassId;
+import vestiary.vesting.Ministers;
+import vestiary.vesting.PieceKind;
+import vestiary.vesting.Presider;
 
 /** The Masses of a span of dates, with all that follows for each from its church's calendar. */
 @ApplicationScoped
@@ -150,6 +155,8 @@ public class ReadMasses {
               Term.find(Leave.class, row.leave).orElse(Leave.NONE));
       MassOption option = ruling.find(row.celebration).orElse(ruling.options().get(0));
       Colour colour = Term.find(Colour.class, row.colour).orElse(option.colours().get(0));
+      List<Person> celebrants =
+          Optional.ofNullable(row.celebrantId).map(people::get).stream().toList();
       return new DatedMass(
           new MassId(row.id),
           church,
@@ -158,11 +165,30 @@ public class ReadMasses {
           ruling,
           option,
           colour,
-          Optional.ofNullable(row.celebrantId).map(people::get).stream().toList(),
+          celebrants,
+          ministers(row, celebrants),
+          chosen(row));
+    }
+
+    private static Ministers ministers(MassRow row, List<Person> celebrants) {
+      return new Ministers(
+          presider(row, celebrants),
           row.concelebrants,
           row.deacons,
           row.brings.stream().map(BringsValue::toBrings).toList(),
-          chosen(row));
+          row.ministers.stream().map(MinistersValue::toMinisters).toList(),
+          Stream.of(row.also)
+              .map(kind -> Term.find(PieceKind.class, kind).orElseThrow())
+              .collect(Collectors.toUnmodifiableSet()));
+    }
+
+    private static Presider presider(MassRow row, List<Person> celebrants) {
+      if (row.bishop || celebrants.stream().anyMatch(p -> p.role() == PersonRole.BISHOP)) {
+        return Presider.BISHOP;
+      }
+      return celebrants.stream().anyMatch(p -> p.role() == PersonRole.DEACON)
+          ? Presider.DEACON
+          : Presider.PRIEST;
     }
 
     private static DatedMass.Chosen chosen(MassRow row) {
@@ -177,6 +203,7 @@ public class ReadMasses {
           row.intention,
           row.patternId != null,
           row.cancelled,
+          row.bishop,
           row.version);
     }
   }

@@ -7,6 +7,8 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.Person;
+import vestiary.people.PersonRole;
 import vestiary.people.SavePerson;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
@@ -42,6 +44,8 @@ public class SaveMass {
    * @param church by short name
    * @param start as in 2026-12-08T18:30, with or without an offset
    * @param minutes 5 to 360; 60 on Sundays and holy days, else 30
+   * @param bishop whether a bishop presides; a celebrant who is known as one need not be said so
+   * @param also what whoever presides puts on besides: cope, humeral-veil
    * @param version of the Mass that the person looked at, or {@code null} to change it anyway
    */
   public record Request(
@@ -57,6 +61,9 @@ public class SaveMass {
       Integer concelebrants,
       Integer deacons,
       List<BringsValue> brings,
+      Boolean bishop,
+      List<MinistersValue> ministers,
+      List<String> also,
       Integer setOutMinutes,
       String note,
       String intention,
@@ -164,6 +171,12 @@ public class SaveMass {
     fill.fill(row, request, asked);
     asked.refuseIfFaulty();
     String celebrant = asked.text("celebrant", request.celebrant());
-    row.celebrantId = celebrant.isEmpty() ? null : people.called(celebrant).id();
+    row.celebrantId = null;
+    if (!celebrant.isEmpty()) {
+      Person presides = people.called(celebrant);
+      row.celebrantId = presides.id();
+      // What follows from who he is was not chosen: it must not outlast him.
+      row.bishop = row.bishop && presides.role() != PersonRole.BISHOP;
+    }
   }
 }

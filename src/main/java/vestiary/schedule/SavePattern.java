@@ -23,7 +23,6 @@ public class SavePattern {
 
   private static final int SHORTEST = 5;
   private static final int LONGEST = 360;
-  private static final int MOST_PEOPLE = 200;
   private static final int USUAL_MINUTES = 60;
 
   private final PatternRows patterns;
@@ -67,6 +66,7 @@ public class SavePattern {
       String celebrant,
       Integer concelebrants,
       Integer deacons,
+      List<MinistersValue> ministers,
       String note) {}
 
   /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
@@ -165,8 +165,10 @@ public class SavePattern {
     row.at = asked.time("time", request.time());
     row.minutes = asked.whole("minutes", request.minutes(), SHORTEST, LONGEST, USUAL_MINUTES);
     row.kind = asked.findTerm(MassKind.class, "mass", request.mass()).map(Term::id).orElse("");
-    row.concelebrants = asked.whole("concelebrants", request.concelebrants(), 0, MOST_PEOPLE, 0);
-    row.deacons = asked.whole("deacons", request.deacons(), 0, MOST_PEOPLE, 0);
+    row.concelebrants =
+        asked.whole("concelebrants", request.concelebrants(), 0, AskedMinisters.MOST, 0);
+    row.deacons = asked.whole("deacons", request.deacons(), 0, AskedMinisters.MOST, 0);
+    row.ministers = new AskedMinisters(asked).ministers(request.ministers());
     row.note = asked.text("note", request.note());
     String slug = asked.needed("church", request.church(), 40);
     Optional<Church> church = slug.isEmpty() ? Optional.empty() : cluster.findChurch(slug);

@@ -89,7 +89,9 @@ class ClusterTemplateTest {
         Field.of("30"),
         choice("the calendar day", "the liturgical day"),
         new Field("0", "One Mass a day needs nobody’s leave; write 1 or more."),
-        Field.of("3"));
+        Field.of("3"),
+        true,
+        false);
   }
 
   private static ChurchForm church(String minutes) {

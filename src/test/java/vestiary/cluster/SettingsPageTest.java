@@ -98,6 +98,20 @@ class SettingsPageTest {
   }
 
   @Test
+  void what_is_counted_is_ticked_and_stays_so_until_it_is_not() {
+    Map<String, List<String>> form = page(SETTINGS).form(SETTINGS);
+    assertEquals(List.of("true"), form.get("countAlbs"));
+    form.remove("countAlbs");
+    form.put("pontificals", List.of("true"));
+
+    send(SETTINGS, form);
+
+    Map<?, ?> policies = (Map<?, ?>) settings().get("policies");
+    assertEquals(false, policies.get("countAlbs"));
+    assertEquals(true, policies.get("pontificals"));
+  }
+
+  @Test
   void whoever_looked_before_another_changed_it_is_told_and_keeps_what_was_typed() {
     Map<String, List<String>> form = page(SETTINGS).form(SETTINGS, Map.of("name", HOSTILE));
     Sending.put("/api/settings", Map.of("name", "Valley")).then().statusCode(200);

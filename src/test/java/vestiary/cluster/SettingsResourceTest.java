@@ -48,7 +48,9 @@ class SettingsResourceTest {
         .body("policies.largeClearance", equalTo(30))
         .body("policies.countBy", equalTo("calendar"))
         .body("policies.permittedWeekday", equalTo(1))
-        .body("policies.permittedSunday", equalTo(1));
+        .body("policies.permittedSunday", equalTo(1))
+        .body("policies.countAlbs", equalTo(true))
+        .body("policies.pontificals", equalTo(false));
   }
 
   @Test

@@ -72,6 +72,26 @@ class ImportResourceTest {
   }
 
   @Test
+  void masses_and_patterns_bring_in_who_else_vests() {
+    bringIn(
+        "masses",
+        MASSES + ",bishop,ministers,also",
+        "ht,2026-12-09,15:00,60,,yes,server 2:120,cope");
+    bringIn(
+        "patterns", PATTERNS + ",ministers", "sa,FREQ=WEEKLY;BYDAY=WE,2026-12-02,19:00,60,reader");
+
+    Map<String, Object> mass = Asking.mass("ht", "2026-12-09T15:00");
+    assertEquals(true, mass.get("bishop"));
+    assertEquals(List.of("cope"), mass.get("also"));
+    assertEquals(
+        List.of(Map.of("kind", "server", "count", 2, "sizes", List.of("120"))),
+        mass.get("ministers"));
+    assertEquals(
+        List.of(Map.of("kind", "reader", "count", 1, "sizes", List.of())),
+        Asking.mass("sa", "2026-12-09T19:00").get("ministers"));
+  }
+
+  @Test
   void one_bad_line_among_good_ones_keeps_all_out() {
     byte[] file =
         Csv.file(PIECES, "W1,chasuble,white,,ht,", "W2,chasuble,blue,,ht,", "W3,alb,,,ht,");

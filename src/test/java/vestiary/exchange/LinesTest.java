@@ -17,12 +17,17 @@ class LinesTest {
         only(
             ClusterLine.read(
                 Csv.file(
-                    "name,calendar,timeZone,languages,anticipatedFrom,whiteForAll,countBy,turnMinutes",
-                    "Wenlow Valley,us,America/Chicago,es|en,16:30,No,,5")));
+                    "name,calendar,timeZone,languages,anticipatedFrom,whiteForAll,countBy,turnMinutes,countAlbs,pontificals",
+                    "Wenlow Valley,us,America/Chicago,es|en,16:30,No,,5,no,yes")));
 
     assertEquals(List.of("es", "en"), cluster.languages());
     assertEquals(
-        Map.of("anticipatedFrom", "16:30", "whiteForAll", "false", "turnMinutes", "5"),
+        Map.of(
+            "anticipatedFrom", "16:30",
+            "whiteForAll", "false",
+            "turnMinutes", "5",
+            "countAlbs", "false",
+            "pontificals", "true"),
         cluster.settings());
   }
 

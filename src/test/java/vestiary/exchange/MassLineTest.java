@@ -8,6 +8,8 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MassLineTest {
 
@@ -50,6 +52,41 @@ class MassLineTest {
             new Bringing("principal", 1, List.of("chasuble", "stole")),
             new Bringing("concelebrant", 2, List.of("alb"))),
         mass.brings());
+  }
+
+  @Test
+  void who_else_vests_is_told_by_kind_number_and_sizes_of_albs() {
+    MassLine mass =
+        only(
+            masses(
+                MASSES + "bishop,ministers,also",
+                "sa,2026-12-08,18:30,90,yes,Server 3: 120 + 130|reader|new-priest 2:S+M,cope|humeral-veil"));
+
+    assertEquals(
+        List.of(
+            new MinistersEntry("server", 3, List.of("120", "130")),
+            new MinistersEntry("reader", 1, List.of()),
+            new MinistersEntry("new-priest", 2, List.of("S", "M"))),
+        mass.ministers());
+    assertTrue(mass.bishop());
+    assertEquals(List.of("cope", "humeral-veil"), mass.also());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "principal 1",
+        "server 0",
+        "server 201",
+        "server 1:120+130",
+        "four servers",
+        ":120"
+      })
+  void ministers_that_are_not_understood_are_told_how_to_be_written(String cell) {
+    Reading<MassLine> reading = masses(MASSES + "ministers", "sa,2026-12-08,18:30,90," + cell);
+
+    assertEquals(List.of("ministers"), reading.bad().stream().map(BadLine::column).toList());
+    assertTrue(reading.bad().get(0).reason().contains("for example server 4"));
   }
 
   @Test

@@ -54,6 +54,9 @@ final class InventedMass {
                 new ColourChoice.Option(new Ribbon(Colour.RED, "red"), false),
                 new ColourChoice.Option(new Ribbon(Colour.WHITE, "white"), false)),
             ""),
+        true,
+        Field.of("1"),
+        Field.empty(),
         List.of(
             new MassChoices.NotPermitted(
                 "Daily Mass for the dead",
@@ -82,6 +85,15 @@ final class InventedMass {
         Field.of("2"),
         true,
         Field.of("0"),
+        new MassForm.Besides(
+            true,
+            Field.of("5"),
+            Field.empty(),
+            Field.of("2"),
+            Field.empty(),
+            Field.of("120, 130, 130"),
+            false,
+            true),
         Field.empty(),
         "60 minutes: a bishop celebrates",
         Field.of("46 to be confirmed"),
