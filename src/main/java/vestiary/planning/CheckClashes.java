@@ -18,9 +18,11 @@ import vestiary.allocation.ShortageKind;
 import vestiary.calendar.Verdict;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
+import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
+import vestiary.vesting.KeptKinds;
 import vestiary.vesting.MassId;
 import vestiary.web.English;
 
@@ -50,17 +52,20 @@ public class CheckClashes {
   @Transactional
   SpanToCheck load(LocalDate first, LocalDate last) {
     Cluster here = cluster.cluster();
+    List<PooledPiece> pieces =
+        pool.pieces(first.minusDays(1).atStartOfDay(here.zone()).toInstant());
     return new SpanToCheck(
         here,
         cluster.churches(),
         first,
         last,
         masses.between(first.minusDays(1), last.plusDays(1)),
-        pool.pieces(first.minusDays(1).atStartOfDay(here.zone()).toInstant()),
+        pieces,
         Journeys.of(
             cluster.journeys().stream()
                 .map(j -> new Journey(j.from(), j.to(), Duration.ofMinutes(j.minutes())))
-                .toList()));
+                .toList()),
+        KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()));
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */

@@ -35,17 +35,15 @@ final class ClashPictures {
             .max(Comparator.naturalOrder())
             .orElseThrow();
     boolean atOnce = s.needs().stream().allMatch(n -> n.window().end().isAfter(latestStart));
-    String colour = s.colour().id();
-    String noun = words.noun(2);
+    String pieces = English.sentence(words.tinted(words.noun(2)));
     String where =
         s.level() == Level.LOCAL
-            ? "%s %s at %s"
-                .formatted(English.sentence(colour), noun, scene.church(s.needs().get(0)))
-            : "%s %s in the cluster".formatted(English.sentence(colour), noun);
+            ? "%s at %s".formatted(pieces, scene.church(s.needs().get(0)))
+            : "%s in the cluster".formatted(pieces);
     return new CountPicture.Count(
         scene.clash().words().title() + ".",
         atOnce ? scene.minutes(latestStart) : -1,
-        "%s %s needed".formatted(English.sentence(colour), noun),
+        "%s needed".formatted(pieces),
         s.needed() + " needed",
         s.needs().stream().map(this::needBar).toList(),
         where,
@@ -73,12 +71,13 @@ final class ClashPictures {
     return switch (need.role()) {
       case PRINCIPAL, MINISTER ->
           mass.findCelebrant().map(p -> p.shortName()).orElse(role(need.role()));
+      case DECEASED -> role(need.role());
       default -> role(need.role()) + " " + need.ordinal();
     };
   }
 
   private static String role(Role role) {
-    return English.sentence(role == Role.PRINCIPAL ? "celebrant" : role.id());
+    return English.sentence(RoleWords.noun(role));
   }
 
   private List<CountPicture.Piece> pieceBars(Shortage s) {

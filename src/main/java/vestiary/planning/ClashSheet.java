@@ -152,8 +152,7 @@ final class ClashSheet {
                   English.clock(mass.start()),
                   English.count(needs.size())
                       + " "
-                      + one.colour().id()
-                      + " "
+                      + (words.hasColour() ? one.colour().id() + " " : "")
                       + words.noun(needs.size()),
                   scene.clock(one.window().setOut()),
                   scene.clock(one.window().cleared())));

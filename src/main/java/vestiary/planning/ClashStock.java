@@ -33,11 +33,12 @@ final class ClashStock {
 
   /** For example "The thirteen sets of the cluster that count as white". */
   String title() {
-    return "The %s of the cluster that %s as %s"
-        .formatted(
-            all() == 1 ? "one " + words.noun(1) : English.count(all()) + " " + words.noun(all()),
-            all() == 1 ? "counts" : "count",
-            shortage.colour().id());
+    String pieces =
+        all() == 1 ? "one " + words.noun(1) : English.count(all()) + " " + words.noun(all());
+    return words.hasColour()
+        ? "The %s of the cluster that %s as %s"
+            .formatted(pieces, all() == 1 ? "counts" : "count", shortage.colour().id())
+        : "The %s of the cluster".formatted(pieces);
   }
 
   List<ClashView.TallyLine> lines() {
@@ -95,11 +96,10 @@ final class ClashStock {
     Church church = scene.church(from);
     String minutes =
         scene.findJourney(from, here).map(d -> ": %d minutes".formatted(d.toMinutes())).orElse("");
-    return "%s %s %s from %s, %s%s."
+    return "%s %s from %s, %s%s."
         .formatted(
             English.sentence(English.count(pieces.size())),
-            shortage.colour().id(),
-            words.noun(pieces.size()),
+            words.tinted(words.noun(pieces.size())),
             church.name(),
             church.place(),
             minutes);

@@ -9,6 +9,7 @@ import java.util.Map;
 import vestiary.calendar.MassKind;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.FurtherMinisters;
 import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
 import vestiary.web.English;
@@ -42,14 +43,15 @@ final class MassWords {
           entry(MassKind.OTHER, "other liturgy"));
 
   private static final List<PieceKind> COUNTED =
-      List.of(PieceKind.CHASUBLE, PieceKind.DALMATIC, PieceKind.COPE, PieceKind.HUMERAL_VEIL);
-
-  private static final Map<PieceKind, String> NOUNS =
-      Map.of(
-          PieceKind.CHASUBLE, "chasuble",
-          PieceKind.DALMATIC, "dalmatic",
-          PieceKind.COPE, "cope",
-          PieceKind.HUMERAL_VEIL, "humeral veil");
+      List.of(
+          PieceKind.CHASUBLE,
+          PieceKind.DALMATIC,
+          PieceKind.COPE,
+          PieceKind.HUMERAL_VEIL,
+          PieceKind.MITRE,
+          PieceKind.VIMPA,
+          PieceKind.PALL,
+          PieceKind.ALB);
 
   private MassWords() {}
 
@@ -78,7 +80,9 @@ final class MassWords {
   }
 
   static String celebrant(DatedMass mass) {
-    return mass.findCelebrant().map(MassWords::named).orElse("no celebrant");
+    return mass.findCelebrant()
+        .map(MassWords::named)
+        .orElse(mass.ministers().bishop() ? "a bishop" : "no celebrant");
   }
 
   /** For example "3 concelebrants, 1 deacon"; empty if the celebrant is alone. */
@@ -89,7 +93,7 @@ final class MassWords {
     return String.join(", ", company);
   }
 
-  /** For example "three concelebrants and one deacon"; empty if the celebrant is alone. */
+  /** For example "three concelebrants, one deacon and four servers"; empty if he is alone. */
   static String company(DatedMass mass) {
     List<String> company = new ArrayList<>();
     if (mass.concelebrants() > 0) {
@@ -97,6 +101,9 @@ final class MassWords {
     }
     if (mass.deacons() > 0) {
       company.add(English.count(mass.deacons(), "deacon"));
+    }
+    for (FurtherMinisters further : mass.ministers().further()) {
+      company.add(English.count(further.count(), RoleWords.noun(further.role())));
     }
     return English.list(company);
   }
@@ -109,7 +116,7 @@ final class MassWords {
       if (number > 0) {
         String stole =
             kind == PieceKind.CHASUBLE || kind == PieceKind.DALMATIC ? " with stole" : "";
-        counted.add(English.count(number, NOUNS.get(kind)) + stole);
+        counted.add(English.count(number, PieceNouns.of(kind)) + stole);
       }
     }
     if (counted.isEmpty() && count(needs, PieceKind.STOLE) > 0) {

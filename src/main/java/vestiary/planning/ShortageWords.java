@@ -30,21 +30,6 @@ import vestiary.vesting.Step;
 /** Puts a shortage in words. It shows needs alike and never says who goes without. */
 final class ShortageWords {
 
-  private static final Map<PieceKind, String> NOUNS =
-      Map.of(
-          PieceKind.STOLE, "stole",
-          PieceKind.DEACON_STOLE, "deacon's stole",
-          PieceKind.DALMATIC, "dalmatic",
-          PieceKind.COPE, "cope",
-          PieceKind.HUMERAL_VEIL, "humeral veil");
-
-  private static final Map<Role, String> ROLES =
-      Map.of(
-          Role.PRINCIPAL, "celebrant",
-          Role.CONCELEBRANT, "concelebrant",
-          Role.DEACON, "deacon",
-          Role.MINISTER, "minister");
-
   private final Shortage shortage;
   private final Map<MassId, DatedMass> masses;
   private final ZoneId zone;
@@ -119,9 +104,8 @@ final class ShortageWords {
   }
 
   private static String minister(Role role, int number) {
-    return number == 1 && role != Role.CONCELEBRANT && role != Role.DEACON
-        ? "the " + ROLES.get(role)
-        : count(number, ROLES.get(role));
+    String noun = RoleWords.noun(role);
+    return number == 1 && RoleWords.isTheOne(role) ? "the " + noun : count(number, noun);
   }
 
   /** For example "white", or "a white cope". */
@@ -129,8 +113,22 @@ final class ShortageWords {
     if (shortage.pieceKind() == PieceKind.CHASUBLE) {
       return colours();
     }
-    String noun = NOUNS.getOrDefault(shortage.pieceKind(), shortage.pieceKind().id());
-    return shortage.needed() == 1 ? "a " + colours() + " " + noun : colours() + " " + noun + "s";
+    String noun = PieceNouns.of(shortage.pieceKind());
+    return shortage.needed() == 1 ? one(noun) : tinted(noun + "s");
+  }
+
+  private String one(String noun) {
+    String tinted = tinted(noun);
+    return (tinted.startsWith("a") ? "an " : "a ") + tinted;
+  }
+
+  /** The noun with its colour, if it has one that matters. */
+  String tinted(String noun) {
+    return hasColour() ? colours() + " " + noun : noun;
+  }
+
+  boolean hasColour() {
+    return PieceNouns.hasColour(shortage.pieceKind());
   }
 
   private String colours() {
@@ -140,7 +138,7 @@ final class ShortageWords {
 
   /** For example "two white sets". */
   private String stock() {
-    return count(shortage.available()) + " " + colours() + " " + noun(shortage.available());
+    return count(shortage.available()) + " " + tinted(noun(shortage.available()));
   }
 
   /** People count sets; where a chasuble has none, chasubles are counted. */
@@ -148,8 +146,7 @@ final class ShortageWords {
     boolean sets =
         shortage.pieceKind() == PieceKind.CHASUBLE
             && pieces().noneMatch(piece -> piece.set().isEmpty());
-    String noun =
-        sets ? "set" : NOUNS.getOrDefault(shortage.pieceKind(), shortage.pieceKind().id());
+    String noun = sets ? "set" : PieceNouns.of(shortage.pieceKind());
     return number == 1 ? noun : noun + "s";
   }
 
@@ -162,15 +159,15 @@ final class ShortageWords {
   }
 
   private String late(LateArrival late) {
-    String piece = colours() + " " + noun(1);
+    String piece = one(noun(1));
     if (late.arrives().equals(Instant.MAX)) {
-      return "No journey is known by which a %s could come from %s to %s"
+      return "No journey is known by which %s could come from %s to %s"
           .formatted(piece, church(late.from()), church(late.to()));
     }
     long minutes = Duration.between(late.due(), late.arrives()).toMinutes();
-    return "A %s from %s is at %s by %s, %s %s after its set-out at %s"
+    return "%s from %s is at %s by %s, %s %s after its set-out at %s"
         .formatted(
-            piece,
+            sentence(piece),
             church(late.from()),
             church(late.to()),
             clock(late.arrives().atZone(zone)),
@@ -184,9 +181,7 @@ final class ShortageWords {
       return (shortage.pieceKind() == PieceKind.CHASUBLE ? colours() : noun(1)) + " comes too late";
     }
     String what =
-        shortage.pieceKind() == PieceKind.CHASUBLE
-            ? colours()
-            : colours() + " " + noun(shortage.missing());
+        shortage.pieceKind() == PieceKind.CHASUBLE ? colours() : tinted(noun(shortage.missing()));
     return "%s %s short".formatted(count(shortage.missing()), what);
   }
 
@@ -213,7 +208,7 @@ final class ShortageWords {
             .map(Need::kind)
             .filter(kind -> kind != shortage.pieceKind())
             .distinct()
-            .map(kind -> NOUNS.getOrDefault(kind, kind.id()) + "s")
+            .map(kind -> PieceNouns.of(kind) + "s")
             .collect(Collectors.joining(" and "));
     if (!besides.isEmpty()) {
       return "There are too few %s as well, and nothing may stand in for those.".formatted(besides);

@@ -10,6 +10,7 @@ import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.KeptKinds;
 import vestiary.vesting.Need;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
@@ -21,6 +22,7 @@ import vestiary.vesting.VestingPolicies;
  * @param last last date that was asked for, included
  * @param masses of the dates asked for and of a day on either side, since what is in use then may
  *     not be back
+ * @param kept which kinds of piece each church keeps by list
  */
 record SpanToCheck(
     Cluster cluster,
@@ -29,7 +31,8 @@ record SpanToCheck(
     LocalDate last,
     List<DatedMass> masses,
     List<PooledPiece> pieces,
-    Journeys journeys) {
+    Journeys journeys,
+    KeptKinds kept) {
 
   SpanToCheck {
     churches = List.copyOf(churches);
@@ -47,7 +50,7 @@ record SpanToCheck(
   }
 
   List<Need> needs(DatedMass mass) {
-    return VestingNorms.needsOf(mass.toVestedMass(), policies());
+    return VestingNorms.needsOf(mass.toVestedMass(), policies(), kept);
   }
 
   List<Shortage> shortages() {

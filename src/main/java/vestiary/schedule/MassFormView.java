@@ -66,6 +66,7 @@ class MassFormView {
         problem,
         saved,
         List.of(
+            new Link("Who wears what", address + "/vesture"),
             new Link("The day", "/day/" + mass.date()),
             new Link("The week", "/week/" + mass.date())),
         input.text("version"));

@@ -87,6 +87,9 @@ class AccessibilityTest {
         Sheet.of("a piece", "/vestments/HT-W1-C"),
         Sheet.of("a new Mass", "/masses/new?date=" + nextWeek),
         Sheet.of("a Mass", "/masses/" + mass),
+        Sheet.of(
+            "an ordination", "/masses/new?church=ht&time=15:00&mass=ordination&date=" + nextWeek),
+        Sheet.of("who wears what", "/masses/" + mass + "/vesture"),
         Sheet.of("the import", "/import"),
         Sheet.of("the settings", "/settings"),
         Sheet.of("a new church", "/churches/new"),

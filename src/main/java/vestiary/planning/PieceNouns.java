@@ -1,0 +1,30 @@
+package vestiary.planning;
+
+import java.util.EnumSet;
+import java.util.Set;
+import vestiary.vesting.PieceKind;
+
+/** Kinds of piece in the words of pages. */
+final class PieceNouns {
+
+  /** Nobody asks what colour an alb is. */
+  private static final Set<PieceKind> COLOURLESS =
+      EnumSet.of(
+          PieceKind.ALB, PieceKind.AMICE, PieceKind.CINCTURE, PieceKind.MITRE, PieceKind.VIMPA);
+
+  private PieceNouns() {}
+
+  /** One of them, for example "deacon's stole". */
+  static String of(PieceKind kind) {
+    return switch (kind) {
+      case DEACON_STOLE -> "deacon's stole";
+      case HUMERAL_VEIL -> "humeral veil";
+      default -> kind.id();
+    };
+  }
+
+  /** Whether people name it with its colour. */
+  static boolean hasColour(PieceKind kind) {
+    return !COLOURLESS.contains(kind);
+  }
+}
