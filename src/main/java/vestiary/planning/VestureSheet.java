@@ -15,6 +15,7 @@ import vestiary.vesting.Make;
 import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
+import vestiary.web.DayWords;
 import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
