@@ -3,6 +3,7 @@ package vestiary.planning;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,6 +21,7 @@ import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
+import vestiary.pool.ReadTaken;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.vesting.KeptKinds;
@@ -36,11 +38,13 @@ public class CheckClashes {
   private final ReadCluster cluster;
   private final ReadMasses masses;
   private final ReadPool pool;
+  private final ReadTaken taken;
 
-  CheckClashes(ReadCluster cluster, ReadMasses masses, ReadPool pool) {
+  CheckClashes(ReadCluster cluster, ReadMasses masses, ReadPool pool, ReadTaken taken) {
     this.cluster = cluster;
     this.masses = masses;
     this.pool = pool;
+    this.taken = taken;
   }
 
   /**
@@ -50,10 +54,11 @@ public class CheckClashes {
    * @param last last date, included
    */
   @Transactional
-  SpanToCheck load(LocalDate first, LocalDate last) {
+  public SpanToCheck load(LocalDate first, LocalDate last) {
     Cluster here = cluster.cluster();
-    List<PooledPiece> pieces =
-        pool.pieces(first.minusDays(1).atStartOfDay(here.zone()).toInstant());
+    Instant from = first.minusDays(1).atStartOfDay(here.zone()).toInstant();
+    Instant until = last.plusDays(2).atStartOfDay(here.zone()).toInstant();
+    List<PooledPiece> pieces = pool.pieces(from);
     return new SpanToCheck(
         here,
         cluster.churches(),
@@ -65,7 +70,8 @@ public class CheckClashes {
             cluster.journeys().stream()
                 .map(j -> new Journey(j.from(), j.to(), Duration.ofMinutes(j.minutes())))
                 .toList()),
-        KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()));
+          KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()),
+          taken.between(from, until));
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */
@@ -74,7 +80,8 @@ public class CheckClashes {
     return in(load(first, last));
   }
 
-  List<Clash> in(SpanToCheck span) {
+  /** The same of a span that is loaded already. */
+  public List<Clash> in(SpanToCheck span) {
     List<Clash> clashes = new ArrayList<>();
     span.masses().stream().map(CheckClashes::againstNorms).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =

@@ -36,12 +36,13 @@ public record Clash(
     return masses.get(0);
   }
 
-  boolean concerns(DatedMass mass) {
+  /** Whether the Mass is one of those concerned. */
+  public boolean concerns(DatedMass mass) {
     return masses.stream().anyMatch(m -> m.id().equals(mass.id()));
   }
 
   /** Address of its page: the clash is found anew among those of that day. */
-  String address() {
+  public String address() {
     return "/clashes/%s/%s".formatted(first().date(), id);
   }
 }

@@ -9,6 +9,7 @@ import vestiary.allocation.Span;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
+import vestiary.pool.Taken;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.Need;
@@ -23,8 +24,9 @@ import vestiary.vesting.VestingPolicies;
  * @param masses of the dates asked for and of a day on either side, since what is in use then may
  *     not be back
  * @param kept which kinds of piece each church keeps by list
+ * @param taken what is planned, held or out over the same days
  */
-record SpanToCheck(
+public record SpanToCheck(
     Cluster cluster,
     List<Church> churches,
     LocalDate first,
@@ -32,29 +34,32 @@ record SpanToCheck(
     List<DatedMass> masses,
     List<PooledPiece> pieces,
     Journeys journeys,
-    KeptKinds kept) {
+    KeptKinds kept,
+    Taken taken) {
 
-  SpanToCheck {
+  public SpanToCheck {
     churches = List.copyOf(churches);
     masses = List.copyOf(masses);
     pieces = List.copyOf(pieces);
   }
 
   /** The Masses of the dates that were asked for. */
-  List<DatedMass> asked() {
+  public List<DatedMass> asked() {
     return masses.stream().filter(this::isAsked).toList();
   }
 
-  boolean isAsked(DatedMass mass) {
+  /** Whether it begins on one of the dates that were asked for. */
+  public boolean isAsked(DatedMass mass) {
     return !mass.date().isBefore(first) && !mass.date().isAfter(last);
   }
 
-  List<Need> needs(DatedMass mass) {
+  /** What the norms of vesture ask for at a Mass, in canonical order. */
+  public List<Need> needs(DatedMass mass) {
     return VestingNorms.needsOf(mass.toVestedMass(), policies(), kept);
   }
 
   List<Shortage> shortages() {
-    return shortages(masses);
+    return Mended.without(shortages(masses), this);
   }
 
   /** The shortages there would be with these Masses instead. */
@@ -62,7 +67,8 @@ record SpanToCheck(
     return ClashCheck.find(toSpan(others));
   }
 
-  Span toSpan(List<DatedMass> others) {
+  /** What these Masses ask for, and all that there is. */
+  public Span toSpan(List<DatedMass> others) {
     return new Span(
         others.stream().flatMap(m -> needs(m).stream()).toList(),
         pieces.stream().map(PooledPiece::toPiece).toList(),

@@ -16,6 +16,7 @@ import org.hibernate.annotations.UuidGenerator;
 class OccupationRow {
 
   static final String CARE = "care";
+  static final String PLANNED = "planned";
 
   @Id
   @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
@@ -36,5 +37,22 @@ class OccupationRow {
   UUID massId;
   String reason = "";
   boolean standing = true;
+
+  /** Who wears it, of a planned one; else {@code null}. */
+  String role;
+
+  Integer ordinal;
+
+  /** How far down the ladder of lawful substitutes it lies. */
+  int depth;
+
   @Version int version;
+
+  boolean isPlanned() {
+    return state.equals(PLANNED);
+  }
+
+  boolean isDuring(Instant from, Instant until) {
+    return starts.isBefore(until) && (ends == null || ends.isAfter(from));
+  }
 }

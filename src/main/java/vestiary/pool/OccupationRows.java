@@ -2,13 +2,68 @@ package vestiary.pool;
 
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.TypedQuery;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import vestiary.vesting.MassId;
 
 @ApplicationScoped
 class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
+
+  private static final String WITH_CODE =
+      "select o, p.code from OccupationRow o join PieceRow p on p.id = o.pieceId where ";
+
+  /** A row with the code of its piece. */
+  record Coded(OccupationRow row, String code) {}
+
+  /** What stands in the half-open span and is not care, by start, then code. */
+  List<Coded> takenBetween(Instant from, Instant until) {
+    return coded(
+        "o.state in ('planned', 'held', 'out') and o.standing"
+            + " and o.starts < :until and (o.ends is null or o.ends > :from)",
+        Map.of("from", from, "until", until));
+  }
+
+  /** What stands in the half-open span and no plan may touch. */
+  List<Coded> standingBetween(Instant from, Instant until) {
+    return coded(
+        "o.standing and o.starts < :until and (o.ends is null or o.ends > :from)",
+        Map.of("from", from, "until", until));
+  }
+
+  /** What is planned in a part, standing or not, by start, then code. */
+  List<Coded> plannedIn(KeepPlanned.Part part) {
+    return coded(
+        "o.state = 'planned'"
+            + " and (o.starts >= :from and o.starts < :until or o.massId in (:masses))",
+        Map.of(
+            "from",
+            part.from(),
+            "until",
+            part.until(),
+            "masses",
+            part.masses().stream().map(MassId::value).toList()));
+  }
+
+  void deletePlanned(List<UUID> ids) {
+    if (!ids.isEmpty()) {
+      delete("id in ?1", ids);
+    }
+  }
+
+  private List<Coded> coded(String which, Map<String, ?> values) {
+    TypedQuery<Object[]> query =
+        getEntityManager()
+            .createQuery(WITH_CODE + which + " order by o.starts, p.code", Object[].class);
+    values.forEach(query::setParameter);
+    return query
+        .getResultStream()
+        .map(found -> new Coded((OccupationRow) found[0], (String) found[1]))
+        .toList();
+  }
 
   /** Standing care of all pieces that is not over by that moment, by start. */
   List<OccupationRow> careAfter(Instant moment) {

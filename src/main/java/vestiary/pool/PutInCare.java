@@ -37,6 +37,7 @@ public class PutInCare {
   private final PieceRows pieces;
   private final SetRows sets;
   private final OccupationRows occupations;
+  private final MovementRows movements;
   private final ReadCluster cluster;
   private final Clock clock;
 
@@ -44,11 +45,13 @@ public class PutInCare {
       PieceRows pieces,
       SetRows sets,
       OccupationRows occupations,
+      MovementRows movements,
       ReadCluster cluster,
       Clock clock) {
     this.pieces = pieces;
     this.sets = sets;
     this.occupations = occupations;
+    this.movements = movements;
     this.cluster = cluster;
     this.clock = clock;
   }
@@ -79,10 +82,11 @@ public class PutInCare {
     return asked.faults();
   }
 
-  /** Forgets all care, past and to come, for a demo that is made anew. */
+  /** Forgets all care, past and to come, and all plans, for a demo that is made anew. */
   @Transactional
   public void forgetAll() {
     occupations.deleteAll();
+    movements.deleteAll();
   }
 
   /**

@@ -1,5 +1,5 @@
 /**
  * What vestments there are: pieces, sets and suits, where they belong, and when they are in care.
- * Knows nothing of Masses. Start at {@link vestiary.pool.ReadPool}.
+ * Knows of Masses no more than their ids. Start at {@link vestiary.pool.ReadPool}.
  */
 package vestiary.pool;

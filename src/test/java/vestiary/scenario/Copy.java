@@ -19,7 +19,7 @@ class Copy {
       select table_name, string_agg(quote_ident(column_name), ', ')
       from information_schema.columns join information_schema.tables using (table_schema, table_name)
       where table_schema = 'public' and table_type = 'BASE TABLE' and is_generated = 'NEVER'
-        and table_name <> 'flyway_schema_history'
+        and table_name not in ('flyway_schema_history', 'scheduled_tasks')
       group by table_name
       """;
 

@@ -1,0 +1,65 @@
+package vestiary.pool;
+
+import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import vestiary.vesting.ChurchId;
+
+@ApplicationScoped
+class MovementRows implements PanacheRepositoryBase<MovementRow, UUID> {
+
+  private static final String ARRIVING =
+      """
+      select m, p.code from MovementRow m join PieceRow p on p.id = m.pieceId
+      where m.arriveBy >= :from and m.arriveBy < :to %s
+      order by m.leaveBy, m.fromId, m.toId, p.code
+      """;
+
+  /** What is carried for a Mass that lost the piece, as to the cleaner, is not carried any more. */
+  private static final String STILL_WANTED =
+      """
+      and exists (
+        select 1 from OccupationRow o join PieceRow q on q.id = o.pieceId
+        where o.standing and o.churchId = m.toId and (o.ends is null or o.ends > m.arriveBy)
+          and (q.id = p.id or q.setId = p.setId))
+      """;
+
+  /** Those that arrive in the half-open span, by the hour of leaving, then code. */
+  List<CarriedPiece> arrivingBetween(Instant from, Instant to) {
+    return arriving("", from, to);
+  }
+
+  /** The same without those whose piece is no longer planned or set aside where they lead. */
+  List<CarriedPiece> wantedBetween(Instant from, Instant to) {
+    return arriving(STILL_WANTED, from, to);
+  }
+
+  private List<CarriedPiece> arriving(String further, Instant from, Instant to) {
+    return getEntityManager()
+        .createQuery(ARRIVING.formatted(further), Object[].class)
+        .setParameter("from", from)
+        .setParameter("to", to)
+        .getResultStream()
+        .map(found -> carried((MovementRow) found[0], (String) found[1]))
+        .toList();
+  }
+
+  void deleteArrivingBetween(Instant from, Instant to) {
+    delete("arriveBy >= ?1 and arriveBy < ?2", from, to);
+  }
+
+  private static CarriedPiece carried(MovementRow row, String code) {
+    return new CarriedPiece(
+        code,
+        new ChurchId(row.fromId),
+        new ChurchId(row.toId),
+        Stream.ofNullable(row.ready).toList(),
+        row.leaveBy,
+        row.arriveBy,
+        row.carrier,
+        row.onAsking);
+  }
+}
