@@ -51,6 +51,7 @@ final class WhyThisOne {
     said.add(place(one));
     said.add(others(one));
     grade(one).ifPresent(said::add);
+    suit(one).ifPresent(said::add);
     if (isAsBefore(one)) {
       said.add("The plan before had it so as well.");
     }
@@ -168,6 +169,17 @@ final class WhyThisOne {
     return wanted.isEmpty() || !wanted.equals(traits.grade()) || wanted.equals("ferial")
         ? Optional.empty()
         : Optional.of("It is a %s one, as the day is.".formatted(wanted));
+  }
+
+  private Optional<String> suit(Provision.Worn one) {
+    String suit = situation.traits(one.piece()).suit();
+    boolean matches =
+        !suit.isEmpty()
+            && plan.assignments().stream()
+                .filter(other -> other.need().mass().equals(one.need().mass()))
+                .filter(other -> !other.need().wearer().equals(one.need().wearer()))
+                .anyMatch(other -> situation.traits(other.piece()).suit().equals(suit));
+    return matches ? Optional.of("It matches the others of %s.".formatted(suit)) : Optional.empty();
   }
 
   private boolean isAsBefore(Provision.Worn one) {

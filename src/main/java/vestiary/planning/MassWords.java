@@ -15,7 +15,7 @@ import vestiary.vesting.PieceKind;
 import vestiary.web.English;
 
 /** A Mass in the words of the week's and the day's page. */
-final class MassWords {
+public final class MassWords {
 
   private static final Map<MassKind, String> KINDS =
       Map.ofEntries(
@@ -70,7 +70,7 @@ final class MassWords {
   }
 
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */
-  static String whole(DatedMass mass, Locale locale) {
+  public static String whole(DatedMass mass, Locale locale) {
     String celebration = mass.option().celebration().name().in(locale);
     return switch (mass.kind()) {
       case OF_THE_DAY -> celebration;

@@ -75,7 +75,9 @@ final class Mended {
     if (gone.isEmpty()) {
       return List.of();
     }
-    Span all = span.toSpan(span.masses());
+    Set<MassId> masses = gone.stream().flatMap(List::stream).collect(Collectors.toSet());
+    Span all =
+        span.toSpan(span.masses().stream().filter(mass -> masses.contains(mass.id())).toList());
     List<Need> stoles = all.needs().stream().filter(n -> STOLES.contains(n.kind())).toList();
     return ClashCheck.find(new Span(stoles, all.pieces(), all.journeys(), all.policies())).stream()
         .filter(shortage -> shortage.level() == Level.LOCAL && gone.contains(shortage.masses()))

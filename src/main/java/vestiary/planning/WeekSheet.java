@@ -71,6 +71,10 @@ final class WeekSheet {
             new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
             new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1))),
         new Link("Add a Mass", "/masses/new?date=" + monday),
+        new WeekView.Plan(
+            monday.toString(),
+            monday.plusDays(DAYS - 1L).toString(),
+            new Link("The journeys", "/movements?week=" + monday)),
         standing(),
         choice(),
         columns().stream().map(c -> new WeekView.Church(c.name(), c.place())).toList(),

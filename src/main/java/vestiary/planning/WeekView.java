@@ -17,6 +17,7 @@ import vestiary.web.Standing;
  * @param title for example "30 November to 6 December 2026"
  * @param turn to the weeks before and after, and to this one
  * @param add the form for a new Mass
+ * @param plan what the button for the plan of the week sends
  * @param choice which churches are shown, where there are too many for one page
  * @param churches those shown, in the order of the columns
  * @param days seven, each with one cell a church
@@ -31,6 +32,7 @@ public record WeekView(
     String title,
     List<Link> turn,
     Link add,
+    Plan plan,
     Standing standing,
     Choice choice,
     List<Church> churches,
@@ -46,6 +48,13 @@ public record WeekView(
     notes = List.copyOf(notes);
     ahead = List.copyOf(ahead);
   }
+
+  /**
+   * @param from first date, ISO 8601
+   * @param to last date, included
+   * @param journeys to the list of what is carried that week
+   */
+  public record Plan(String from, String to, Link journeys) {}
 
   public record Church(String name, String place) {}
 

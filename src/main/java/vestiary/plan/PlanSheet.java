@@ -1,0 +1,229 @@
+package vestiary.plan;
+
+import java.time.DayOfWeek;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import vestiary.calendar.Term;
+import vestiary.cluster.Church;
+import vestiary.people.Person;
+import vestiary.planning.Clash;
+import vestiary.planning.ClashSeverity;
+import vestiary.planning.MassWords;
+import vestiary.planning.SpanToCheck;
+import vestiary.pool.CarriedPiece;
+import vestiary.schedule.DatedMass;
+import vestiary.vesting.Role;
+import vestiary.vesting.Step;
+import vestiary.web.English;
+import vestiary.web.Frame;
+import vestiary.web.Link;
+import vestiary.web.Ribbon;
+
+/** Sets out a plan: how good it is, what it changes, who wears what, what is carried. */
+final class PlanSheet {
+
+  private static final Link NOWHERE = new Link("", "");
+
+  /** One person and one set, or one piece by itself. */
+  private record Bundle(PlanResult.Person person, String name) {}
+
+  private final PlanFound plan;
+  private final SpanToCheck span;
+  private final List<Clash> clashes;
+  private final PlanDifference difference;
+  private final TripWords words;
+  private final Map<UUID, DatedMass> masses;
+
+  /**
+   * @param span the plan's dates as they are now
+   * @param clashes of these dates
+   * @param carriedNow what is carried by the plan that holds
+   */
+  PlanSheet(PlanFound plan, SpanToCheck span, List<Clash> clashes, List<CarriedPiece> carriedNow) {
+    this.plan = plan;
+    this.span = span;
+    this.clashes = clashes;
+    this.difference = new PlanDifference(span, plan.result(), carriedNow);
+    this.words = new TripWords(span.churches(), span.pieces(), span.cluster().zone());
+    this.masses =
+        span.asked().stream().collect(Collectors.toMap(mass -> mass.id().value(), mass -> mass));
+  }
+
+  PlanView view(Frame frame, String problem) {
+    String address = "/plans/" + plan.id();
+    return new PlanView(
+        frame,
+        English.span(plan.first(), plan.last()),
+        address,
+        turn(),
+        PlanWords.status(plan),
+        plan.isAtWork(),
+        PlanWords.score(plan),
+        differs(),
+        problem,
+        doing(address),
+        lacking(),
+        churches(),
+        plan.result().trips().stream()
+            .sorted(Comparator.comparing(PlanResult.Trip::leaveBy))
+            .map(words::view)
+            .toList());
+  }
+
+  private List<Link> turn() {
+    String monday =
+        plan.first().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)).toString();
+    return List.of(
+        new Link("The week", "/week/" + monday),
+        new Link("The journeys", "/movements?week=" + monday));
+  }
+
+  private String differs() {
+    if (!plan.isUsable()) {
+      return "";
+    }
+    String same = plan.applied() ? "This plan holds." : difference.words();
+    return (same + " " + difference.outdated()).strip();
+  }
+
+  private PlanView.Doing doing(String address) {
+    boolean again = !plan.isAtWork();
+    return new PlanView.Doing(
+        plan.isUsable() && !plan.applied() ? address + "/apply" : "",
+        plan.applied() ? address + "/undo" : "",
+        plan.isAtWork() && !plan.cancelled() ? address + "/cancel" : "",
+        again ? "/plans" : "",
+        plan.first().toString(),
+        plan.last().toString());
+  }
+
+  private List<PlanView.Lacking> lacking() {
+    List<PlanView.Lacking> said = new ArrayList<>();
+    plan.result().unmet().forEach(one -> said.add(lacking(one, ClashSeverity.MUST)));
+    plan.result().leftOut().forEach(one -> said.add(lacking(one, ClashSeverity.KNOW)));
+    plan.result()
+        .contradictions()
+        .forEach(
+            one ->
+                said.add(
+                    new PlanView.Lacking(
+                        ClashSeverity.MUST.mark(), "Held in two places", one, NOWHERE)));
+    return said;
+  }
+
+  private PlanView.Lacking lacking(PlanResult.Lacking one, ClashSeverity severity) {
+    Optional<DatedMass> mass = Optional.ofNullable(masses.get(one.person().mass()));
+    String thing = "%s %s".formatted(one.colour().id(), one.kind().id().replace('-', ' '));
+    String sentence =
+        severity == ClashSeverity.MUST
+            ? "%s has no %s.".formatted(who(one.person()), thing)
+            : "%s: %s, for want of a %s (%s)."
+                .formatted(who(one.person()), step(one.step()), thing, one.source());
+    return new PlanView.Lacking(
+        severity.mark(),
+        mass.map(PlanSheet::about).orElse("A Mass that is gone"),
+        sentence,
+        mass.flatMap(this::findClash)
+            .map(clash -> new Link("See why", clash.address()))
+            .orElse(NOWHERE));
+  }
+
+  private Optional<Clash> findClash(DatedMass mass) {
+    return clashes.stream()
+        .filter(clash -> clash.findProof().isPresent() && clash.concerns(mass))
+        .findFirst();
+  }
+
+  private static String step(String id) {
+    return Term.find(Step.class, id).map(Step::sentence).orElse("left out");
+  }
+
+  private static String about(DatedMass mass) {
+    return "%s, %s, %s"
+        .formatted(English.day(mass.date()), English.clock(mass.start()), mass.church().name());
+  }
+
+  private List<PlanView.Church> churches() {
+    Map<UUID, List<PlanResult.Worn>> byMass =
+        plan.result().worn().stream().collect(Collectors.groupingBy(one -> one.person().mass()));
+    return span.churches().stream()
+        .map(church -> church(church, byMass))
+        .filter(church -> !church.masses().isEmpty())
+        .toList();
+  }
+
+  private PlanView.Church church(Church church, Map<UUID, List<PlanResult.Worn>> byMass) {
+    return new PlanView.Church(
+        church.name(),
+        church.place(),
+        span.asked().stream()
+            .filter(mass -> mass.church().id().equals(church.id()))
+            .filter(mass -> byMass.containsKey(mass.id().value()))
+            .map(mass -> mass(mass, byMass.get(mass.id().value())))
+            .toList());
+  }
+
+  private PlanView.Mass mass(DatedMass mass, List<PlanResult.Worn> worn) {
+    Map<Bundle, List<PlanResult.Worn>> bundles = new LinkedHashMap<>();
+    worn.forEach(
+        one ->
+            bundles
+                .computeIfAbsent(
+                    new Bundle(one.person(), one.set().isEmpty() ? one.piece() : one.set()),
+                    unknown -> new ArrayList<>())
+                .add(one));
+    return new PlanView.Mass(
+        English.day(mass.date()),
+        English.clock(mass.start()),
+        "/masses/" + mass.id().value(),
+        new Ribbon(mass.colour(), mass.colour().id()),
+        English.sentence(MassWords.whole(mass, span.cluster().language())),
+        bundles.values().stream().map(this::wear).toList());
+  }
+
+  private PlanView.Wear wear(List<PlanResult.Worn> pieces) {
+    PlanResult.Worn one = pieces.get(0);
+    return new PlanView.Wear(
+        who(one.person()),
+        words.named(pieces.stream().map(PlanResult.Worn::piece).toList()),
+        one.set().isEmpty()
+            ? NOWHERE
+            : new Link("Its week", "/vestments/sets/%s/week/%s".formatted(one.set(), plan.first())),
+        findTrip(one).map(words::inShort).orElse(""),
+        one.held() ? "held" : difference.isChanged(one.person()) ? "changed" : "",
+        pieces.stream().flatMap(piece -> piece.why().stream()).distinct().toList());
+  }
+
+  /** The journey that brought it, unless it was worn there since. */
+  private Optional<PlanResult.Trip> findTrip(PlanResult.Worn one) {
+    return plan.result().trips().stream()
+        .filter(trip -> trip.to().equals(one.church()) && trip.pieces().contains(one.piece()))
+        .filter(trip -> !trip.arriveBy().isAfter(one.from()))
+        .max(Comparator.comparing(PlanResult.Trip::arriveBy))
+        .filter(
+            trip ->
+                plan.result().worn().stream()
+                    .filter(other -> other.piece().equals(one.piece()))
+                    .noneMatch(
+                        other ->
+                            other.from().isBefore(one.from())
+                                && !other.from().isBefore(trip.arriveBy())));
+  }
+
+  private String who(PlanResult.Person person) {
+    Optional<DatedMass> mass = Optional.ofNullable(masses.get(person.mass()));
+    if (person.role() == Role.PRINCIPAL || person.role() == Role.MINISTER) {
+      return mass.flatMap(DatedMass::findCelebrant)
+          .map(Person::tightName)
+          .orElse(person.role() == Role.PRINCIPAL ? "Celebrant" : "Minister");
+    }
+    return English.sentence(English.ordinal(person.ordinal()) + " " + person.role().id());
+  }
+}

@@ -1,0 +1,21 @@
+package vestiary.plan;
+
+/**
+ * A journey in words.
+ *
+ * @param day for example "Tuesday 8 December"
+ * @param leave for example "17:46"
+ * @param arrive for example "18:00"
+ * @param pieces for example "HT-W1 and HT-W2, chasuble and stole"
+ * @param by for example "with Father Ilverton"; "a journey of its own" where nobody drives that way
+ * @param note for example "Can be taken from 12:15."; may be empty
+ */
+public record TripView(
+    String day,
+    String leave,
+    String arrive,
+    String from,
+    String to,
+    String pieces,
+    String by,
+    String note) {}

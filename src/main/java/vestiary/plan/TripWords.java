@@ -1,0 +1,107 @@
+package vestiary.plan;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import vestiary.cluster.Church;
+import vestiary.pool.PooledPiece;
+import vestiary.vesting.PieceKind;
+import vestiary.web.English;
+
+/** Says of a journey what rides, from where, with whom and when. */
+final class TripWords {
+
+  private static final Set<PieceKind> STOLES = Set.of(PieceKind.STOLE, PieceKind.DEACON_STOLE);
+
+  private final Map<UUID, Church> churches;
+  private final Map<String, PooledPiece> pieces;
+  private final ZoneId zone;
+
+  TripWords(List<Church> churches, List<PooledPiece> pieces, ZoneId zone) {
+    this.churches =
+        churches.stream().collect(Collectors.toMap(church -> church.id().value(), c -> c));
+    this.pieces = pieces.stream().collect(Collectors.toMap(PooledPiece::code, piece -> piece));
+    this.zone = zone;
+  }
+
+  TripView view(PlanResult.Trip trip) {
+    return new TripView(
+        English.day(trip.leaveBy().atZone(zone).toLocalDate()),
+        clock(trip.leaveBy()),
+        clock(trip.arriveBy()),
+        church(trip.from()),
+        church(trip.to()),
+        named(trip.pieces()),
+        trip.carrier().isEmpty() ? "a journey of its own" : "with " + trip.carrier(),
+        note(trip));
+  }
+
+  /** For example "from Saint Anne, with Father Ilverton, leaves by 09:10". */
+  String inShort(PlanResult.Trip trip) {
+    return "from %s, %s, leaves by %s"
+        .formatted(
+            church(trip.from()),
+            trip.carrier().isEmpty() ? "a journey of its own" : "with " + trip.carrier(),
+            clock(trip.leaveBy()));
+  }
+
+  /** Sets by their own code with what of them is meant, single pieces by theirs. */
+  String named(List<String> codes) {
+    Map<String, Set<String>> kinds = new LinkedHashMap<>();
+    for (String code : codes.stream().sorted(Comparator.comparing(this::kind)).toList()) {
+      PooledPiece piece = pieces.get(code);
+      String name = piece == null || piece.set().isEmpty() ? code : piece.set();
+      String kind = piece == null ? "piece" : piece.kind().id().replace('-', ' ');
+      kinds.computeIfAbsent(name, unknown -> new LinkedHashSet<>()).add(kind);
+    }
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    kinds.forEach(
+        (name, of) ->
+            alike
+                .computeIfAbsent(English.list(List.copyOf(of)), unknown -> new ArrayList<>())
+                .add(name));
+    return alike.entrySet().stream()
+        .map(like -> English.list(like.getValue()) + ", " + like.getKey())
+        .collect(Collectors.joining("; "));
+  }
+
+  /** The vestment before the stole that comes with it; what is gone stands last. */
+  private int kind(String code) {
+    if (!pieces.containsKey(code)) {
+      return Integer.MAX_VALUE;
+    }
+    PieceKind kind = pieces.get(code).kind();
+    return STOLES.contains(kind) ? PieceKind.values().length : kind.ordinal();
+  }
+
+  String church(UUID id) {
+    return churches.containsKey(id) ? churches.get(id).name() : "a church that is gone";
+  }
+
+  String clock(Instant moment) {
+    return English.clock(moment.atZone(zone));
+  }
+
+  private String note(PlanResult.Trip trip) {
+    String ready =
+        trip.ready().stream()
+            .filter(moment -> moment.isBefore(trip.leaveBy()))
+            .map(this::from)
+            .findFirst()
+            .orElse("");
+    return (ready + (trip.onAsking() ? " Ask the owner first." : "")).strip();
+  }
+
+  private String from(Instant ready) {
+    return "Free from %s, %s."
+        .formatted(English.day(ready.atZone(zone).toLocalDate()), clock(ready));
+  }
+}
