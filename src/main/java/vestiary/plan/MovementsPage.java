@@ -87,7 +87,7 @@ class MovementsPage {
       return "Nothing is carried this week. Plan the week, and what has to be carried stands here.";
     }
     long own = trips.stream().filter(trip -> trip.carrier().isEmpty()).count();
-    return "%s; %s made for vestments alone."
+    return "%s; %s made for vestments alone. What was carried goes home again before the next week; that way is not counted."
         .formatted(
             English.sentence(English.count(trips.size(), "journey")),
             English.count((int) own) + (own == 1 ? " is" : " are"));

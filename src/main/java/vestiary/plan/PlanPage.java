@@ -10,12 +10,18 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.time.DayOfWeek;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.ReadTaken;
+import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
 import vestiary.web.Frames;
 import vestiary.web.PageAnswer;
 
@@ -71,6 +77,20 @@ class PlanPage {
   @Path("/{id}")
   public TemplateInstance one(@RestPath String id) {
     return page(id, "");
+  }
+
+  /** Leads to the plan that holds for the week in which a date lies. */
+  @GET
+  @Path("/of/{date}")
+  public Response ofWeek(@RestPath String date) {
+    Asked asked = new Asked();
+    LocalDate day = asked.date("date", date);
+    asked.refuseIfFaulty();
+    LocalDate monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+    return plans
+        .findApplied(monday, monday.plusDays(6))
+        .map(plan -> to(plan.id()))
+        .orElseThrow(() -> new Refused(new Refusal.NotThere("plan of the week", date)));
   }
 
   @POST

@@ -37,12 +37,16 @@ public final class SetWeekPicture {
    * A church and when the set is worn or held there.
    *
    * @param name of the church
+   * @param lies when it is there, worn or not
    */
-  public record Line(String name, String place, List<Stay> stays) {
+  public record Line(String name, String place, List<Lying> lies, List<Stay> stays) {
     public Line {
+      lies = List.copyOf(lies);
       stays = List.copyOf(stays);
     }
   }
+
+  public record Lying(int from, int until) {}
 
   /**
    * @param words for example "18:30"
@@ -72,11 +76,15 @@ public final class SetWeekPicture {
 
   public record Day(double x, double wordsX, String name) {}
 
-  public record Row(int y, int below, String name, String place, List<Bar> bars) {
+  public record Row(
+      int y, int below, String name, String place, List<Stretch> lies, List<Bar> bars) {
     public Row {
+      lies = List.copyOf(lies);
       bars = List.copyOf(bars);
     }
   }
+
+  public record Stretch(double x1, double x2) {}
 
   public record Bar(double x, int wordsY, RawString shape, String words) {}
 
@@ -112,6 +120,9 @@ public final class SetWeekPicture {
         y + 19,
         lines.get(line).name(),
         lines.get(line).place(),
+        lines.get(line).lies().stream()
+            .map(lying -> new Stretch(x(lying.from()), x(lying.until())))
+            .toList(),
         lines.get(line).stays().stream().map(stay -> bar(stay, y)).toList());
   }
 

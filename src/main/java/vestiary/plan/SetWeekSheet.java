@@ -163,6 +163,7 @@ final class SetWeekSheet {
                     new SetWeekPicture.Line(
                         church.name(),
                         church.place(),
+                        lies(church.id().value()),
                         stays.stream()
                             .filter(one -> one.church().equals(church.id()))
                             .map(this::bar)
@@ -185,6 +186,24 @@ final class SetWeekSheet {
             .map(date -> English.weekday(date) + " " + date.getDayOfMonth())
             .toList();
     return SetWeekPicture.of(days, drawn, ways);
+  }
+
+  /** It is at home until it is carried, and then where it was carried to. */
+  private List<SetWeekPicture.Lying> lies(UUID church) {
+    List<SetWeekPicture.Lying> lies = new ArrayList<>();
+    UUID at = trips.isEmpty() ? pieces.get(0).home().value() : trips.get(0).from();
+    int since = 0;
+    for (PlanResult.Trip trip : trips) {
+      if (at.equals(church)) {
+        lies.add(new SetWeekPicture.Lying(since, minutes(trip.leaveBy())));
+      }
+      at = trip.to();
+      since = minutes(trip.arriveBy());
+    }
+    if (at.equals(church)) {
+      lies.add(new SetWeekPicture.Lying(since, DAYS * 24 * 60));
+    }
+    return lies;
   }
 
   private List<Church> lines() {

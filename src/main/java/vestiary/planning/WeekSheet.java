@@ -6,12 +6,15 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import vestiary.calendar.Day;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.MassId;
 import vestiary.web.DayWords;
 import vestiary.web.English;
 import vestiary.web.Frame;
@@ -71,10 +74,7 @@ final class WeekSheet {
             new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
             new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1))),
         new Link("Add a Mass", "/masses/new?date=" + monday),
-        new WeekView.Plan(
-            monday.toString(),
-            monday.plusDays(DAYS - 1L).toString(),
-            new Link("The journeys", "/movements?week=" + monday)),
+        new WeekView.Plan(monday.toString(), monday.plusDays(DAYS - 1L).toString(), plans()),
         standing(),
         choice(),
         columns().stream().map(c -> new WeekView.Church(c.name(), c.place())).toList(),
@@ -84,6 +84,17 @@ final class WeekSheet {
         span.churches().isEmpty()
             ? "No church is entered yet. Enter one under Settings, or bring in a list."
             : "");
+  }
+
+  private List<Link> plans() {
+    Set<MassId> week = masses.stream().map(DatedMass::id).collect(Collectors.toSet());
+    boolean planned =
+        span.taken().planned().stream().anyMatch(one -> week.contains(one.wearer().mass()));
+    return planned
+        ? List.of(
+            new Link("The plan that holds", "/plans/of/" + monday),
+            new Link("The journeys", "/movements?week=" + monday))
+        : List.of();
   }
 
   private Standing standing() {

@@ -52,9 +52,14 @@ public record WeekView(
   /**
    * @param from first date, ISO 8601
    * @param to last date, included
-   * @param journeys to the list of what is carried that week
+   * @param links to the plan that holds and to the list of what is carried; empty before there is
+   *     one
    */
-  public record Plan(String from, String to, Link journeys) {}
+  public record Plan(String from, String to, List<Link> links) {
+    public Plan {
+      links = List.copyOf(links);
+    }
+  }
 
   public record Church(String name, String place) {}
 

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -82,6 +83,9 @@ class AccessibilityTest {
         Sheet.of("the year", "/year"),
         Sheet.of("the clashes", "/clashes"),
         Sheet.of("a clash", firstClash()),
+        Sheet.of("a plan", plan(nextWeek)),
+        Sheet.of("the journeys", "/movements?week=" + nextWeek),
+        Sheet.of("a set's week", "/vestments/sets/HT-W1/week/" + nextWeek),
         Sheet.of("the vestments", "/vestments"),
         Sheet.of("a new piece", "/vestments/new"),
         Sheet.of("a piece", "/vestments/HT-W1-C"),
@@ -173,6 +177,17 @@ class AccessibilityTest {
     return new Browser.NewContextOptions()
         .setViewportSize(look.width(), 900)
         .setColorScheme(look.scheme());
+  }
+
+  private static String plan(LocalDate week) {
+    String id =
+        server
+            .enter("/api/plans", Map.of("from", week.toString(), "to", week.plusDays(6).toString()))
+            .get("id")
+            .asText();
+    server.read("/api/plans/%s?wait=30".formatted(id));
+    server.enter("/api/plans/%s/apply".formatted(id), Map.of());
+    return "/plans/" + id;
   }
 
   private static String firstClash() {

@@ -222,6 +222,17 @@ class PlanResourceTest {
     refusing.notThere(() -> delete(nobody + "/apply"));
   }
 
+  @Test
+  void another_clusters_plan_is_not_there() {
+    String id = Planning.applied(MONDAY, SUNDAY).get("id").toString();
+
+    scenario.becomeAnother();
+
+    refusing.notThere(() -> get("/api/plans/" + id));
+    refusing.notThere(() -> post("/api/plans/%s/apply".formatted(id), Map.of()));
+    assertEquals(List.of(), journeysTo("sa"));
+  }
+
   private static void care(String piece, String reason) {
     post(
             "/api/pieces/%s/care".formatted(piece),

@@ -99,7 +99,11 @@ final class InventedWeek {
             new Link("7 December →", "/week/2026-12-07")),
         new Link("Add a Mass", "/masses/new"),
         new WeekView.Plan(
-            "2026-11-30", "2026-12-06", new Link("The journeys", "/movements?week=2026-11-30")),
+            "2026-11-30",
+            "2026-12-06",
+            List.of(
+                new Link("The plan that holds", "/plans/of/2026-11-30"),
+                new Link("The journeys", "/movements?week=2026-11-30"))),
         new Standing(
             "Nineteen Masses and three Benedictions.",
             List.of(
