@@ -5,8 +5,8 @@ import vestiary.allocation.plan.Occasion;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Rank;
 import vestiary.calendar.Season;
-import vestiary.pool.Grade;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.Grade;
 
 /**
  * What a Mass would like its vestments to be: solemn ones on solemnities, festive ones on Sundays
