@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import vestiary.exchange.ScenarioLists;
 import vestiary.pool.PutInCare;
 import vestiary.scenario.Asking;
+import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
@@ -47,6 +48,7 @@ class TwoClustersTest {
   @BeforeEach
   void the_other_cluster_is_full_and_ours_is_empty() {
     scenario.load();
+    Planning.applied("2026-12-07", "2026-12-13");
     foreignMass = Asking.mass("sa", "2026-12-08T18:30").get("id").toString();
     other = scenario.becomeAnother();
     scenario.within(
@@ -85,6 +87,7 @@ class TwoClustersTest {
             "/api/pieces",
             "/api/sets",
             "/api/masses?from=2026-11-30&to=2026-12-31",
+            "/api/movements?from=2026-11-30&to=2026-12-31",
             "/api/clashes?from=2026-11-30&to=2026-12-31")) {
       assertEquals(List.of(), Asking.list(list), list);
     }
