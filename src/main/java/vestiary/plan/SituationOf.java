@@ -133,7 +133,8 @@ final class SituationOf {
         piece.home(),
         piece.staysHome(),
         piece.set(),
-        Stream.concat(piece.away().stream(), out.stream()).toList());
+        Stream.concat(piece.away().stream(), out.stream()).toList(),
+        piece.make());
   }
 
   private static Traits traits(PooledPiece piece) {
