@@ -5,8 +5,10 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.LiturgicalCalendar;
@@ -66,10 +68,17 @@ class CalendarResource {
     options.of(CalendarSettings.defaultsOf(id), asked);
     asked.refuseIfFaulty();
     Asked.Span span = span(from, to);
+    Locale locale = locale(language);
+    Map<Integer, LiturgicalCalendar> years = new HashMap<>();
     return span.first()
         .datesUntil(span.last().plusDays(1))
         .map(
-            date -> DayBody.from(calendar(id, date.getYear(), options).day(date), locale(language)))
+            date ->
+                DayBody.from(
+                    years
+                        .computeIfAbsent(date.getYear(), year -> calendar(id, year, options))
+                        .day(date),
+                    locale))
         .toList();
   }
 
