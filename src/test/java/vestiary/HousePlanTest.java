@@ -92,7 +92,7 @@ class HousePlanTest {
   }
 
   @Test
-  void only_what_comes_before_a_cluster_is_known_and_the_queue_of_jobs_read_past_hibernate() {
+  void only_what_comes_before_a_cluster_is_known_or_waits_for_all_reads_past_hibernate() {
     noClasses()
         .that()
         .resideOutsideOfPackage("vestiary.access..")
@@ -102,6 +102,8 @@ class HousePlanTest {
         .doNotHaveFullyQualifiedName("vestiary.LocalDatabase")
         .and()
         .doNotHaveFullyQualifiedName("vestiary.plan.PlanJobs")
+        .and()
+        .doNotHaveFullyQualifiedName("vestiary.live.ChangeBell")
         .should()
         .dependOnClassesThat()
         .belongToAnyOf(

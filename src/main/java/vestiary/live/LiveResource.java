@@ -1,0 +1,52 @@
+package vestiary.live;
+
+import io.smallrye.common.annotation.Blocking;
+import io.smallrye.mutiny.Multi;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.sse.OutboundSseEvent;
+import jakarta.ws.rs.sse.Sse;
+import java.time.Duration;
+import java.util.UUID;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import vestiary.access.CurrentCluster;
+
+/** Server-sent events (HTML Living Standard, section 9.2) for open pages. */
+@Path("/live")
+class LiveResource {
+
+  /** So often a line is sent in any case, lest something on the way think nobody is there. */
+  private static final Duration SIGN_OF_LIFE = Duration.ofSeconds(20);
+
+  private final ChangeBell bell;
+  private final CurrentCluster cluster;
+
+  LiveResource(ChangeBell bell, CurrentCluster cluster) {
+    this.bell = bell;
+    this.cluster = cluster;
+  }
+
+  /** Blocking until the stream is there, since whose request it is is read from the database. */
+  @GET
+  @Blocking
+  @Produces(MediaType.SERVER_SENT_EVENTS)
+  @Operation(
+      summary =
+          "An event named change whenever something was changed in the cluster; it says nothing else.")
+  public Multi<OutboundSseEvent> changes(@Context Sse sse) {
+    UUID own = cluster.id();
+    Multi<OutboundSseEvent> changes =
+        bell.changesIn(own).map(change -> sse.newEventBuilder().name("change").data("").build());
+    Multi<OutboundSseEvent> signs =
+        Multi.createFrom()
+            .ticks()
+            .every(SIGN_OF_LIFE)
+            .onOverflow()
+            .drop()
+            .map(tick -> sse.newEventBuilder().comment("here").build());
+    return Multi.createBy().merging().streams(changes, signs);
+  }
+}

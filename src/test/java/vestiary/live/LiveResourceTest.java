@@ -1,0 +1,145 @@
+package vestiary.live;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.agroal.api.AgroalDataSource;
+import io.quarkus.test.common.http.TestHTTPResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
+import vestiary.scenario.Sending;
+
+/** Open pages hear of what others change. */
+@QuarkusTest
+class LiveResourceTest {
+
+  private static final int PATIENCE_SECONDS = 20;
+
+  /** Whoever adds a table says whether pages show it: in a migration like V020, or here. */
+  private static final List<String> SHOWN_NOWHERE = List.of();
+
+  @Inject Scenario scenario;
+  @Inject AgroalDataSource database;
+
+  @TestHTTPResource("/live")
+  URI live;
+
+  private final BlockingQueue<String> heard = new LinkedBlockingQueue<>();
+  private CompletableFuture<?> listening;
+
+  @BeforeEach
+  void somebody_listens() throws Exception {
+    scenario.load();
+    listening =
+        HttpClient.newHttpClient()
+            .sendAsync(HttpRequest.newBuilder(live).build(), BodyHandlers.ofLines())
+            .thenAcceptAsync(answer -> answer.body().filter(l -> !l.isBlank()).forEach(heard::add));
+    assertEquals(":here", awaitLine());
+  }
+
+  @AfterEach
+  void nobody_listens_any_more() {
+    listening.cancel(true);
+  }
+
+  @Test
+  void a_church_that_is_entered_is_heard_of() throws Exception {
+    Sending.church("xy");
+
+    assertEquals("event:change", awaitLine());
+  }
+
+  @Test
+  void what_another_cluster_changes_is_not_heard() throws Exception {
+    UUID other = scenario.openAnother();
+    heard.clear();
+
+    execute("update cluster set name = name where cluster_id = '%s'".formatted(other));
+    Sending.church("xy");
+    awaitLine();
+
+    // One bell for our own church; the other cluster's came before it and would stand here too.
+    assertEquals(0, bells());
+  }
+
+  @Test
+  void what_is_taken_back_is_not_heard() throws Exception {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute("begin");
+      statement.execute("update cluster set name = name");
+      statement.execute("rollback");
+    }
+    Sending.church("xy");
+    awaitLine();
+
+    assertEquals(0, bells());
+  }
+
+  @Test
+  void after_the_database_was_away_everybody_looks_again() throws Exception {
+    execute("select pg_terminate_backend(pid) from pg_stat_activity where query like 'LISTEN %'");
+
+    assertEquals("event:change", awaitLine());
+  }
+
+  @Test
+  void every_table_that_a_page_shows_rings_the_bell() throws SQLException {
+    String silent =
+        """
+        select c.relname from pg_class c join pg_namespace n on n.oid = c.relnamespace
+        where n.nspname = 'public' and c.relkind in ('r', 'p')
+          and exists (select 1 from pg_attribute a
+                      where a.attrelid = c.oid and a.attname = 'cluster_id')
+          and not exists (select 1 from pg_trigger t
+                          where t.tgrelid = c.oid and t.tgname = 'announce_change')
+        order by 1
+        """;
+    List<String> tables = new ArrayList<>();
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet found = statement.executeQuery(silent)) {
+      while (found.next()) {
+        tables.add(found.getString(1));
+      }
+    }
+
+    assertEquals(SHOWN_NOWHERE, tables);
+  }
+
+  private long bells() {
+    return heard.stream().filter("event:change"::equals).count();
+  }
+
+  private String awaitLine() throws InterruptedException {
+    String line = heard.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    assertTrue(line != null, "nothing was heard");
+    return line;
+  }
+
+  private void execute(String sql) throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+}
