@@ -12,7 +12,11 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.postgresql.PGConnection;
@@ -30,10 +34,15 @@ class ChangeBell {
   private static final int LOOK_UP_MILLIS = 10_000;
   private static final Duration TRY_AGAIN = Duration.ofSeconds(2);
 
+  /** Rung when nobody could listen for a while: no cluster has this id. */
+  private static final UUID ANY_CLUSTER = new UUID(0, 0);
+
   private final String url;
   private final String user;
   private final String password;
-  private final BroadcastProcessor<Change> changes = BroadcastProcessor.create();
+  private final BroadcastProcessor<UUID> changes = BroadcastProcessor.create();
+  private final Map<UUID, Long> lastHeard = new ConcurrentHashMap<>();
+  private volatile Optional<Long> lastDeaf = Optional.empty();
   private final Thread ear = new Thread(this::listen, "changes in the database");
   private volatile boolean stopping;
 
@@ -46,30 +55,32 @@ class ChangeBell {
     this.password = password;
   }
 
-  /** Something was changed: in one cluster, or perhaps in any while nobody could listen. */
-  sealed interface Change {
-
-    /** Whether the pages of a cluster may show it. */
-    boolean concerns(UUID cluster);
+  /**
+   * Something for each change of a cluster from some time ago on; several changes may be told as
+   * one, and one may be told that was none.
+   */
+  Multi<UUID> changesIn(UUID cluster, Duration ago) {
+    long since = System.nanoTime() - ago.toNanos();
+    Multi<UUID> coming =
+        changes
+            .filter(one -> one.equals(cluster) || one.equals(ANY_CLUSTER))
+            .onOverflow()
+            .dropPreviousItems();
+    // Asked once the stream is there, so that nothing falls between the past and what is coming.
+    Multi<UUID> missed =
+        Multi.createFrom()
+            .deferred(
+                () ->
+                    isChanged(cluster, since)
+                        ? Multi.createFrom().item(cluster)
+                        : Multi.createFrom().empty());
+    return Multi.createBy().merging().streams(coming, missed);
   }
 
-  private record Within(UUID cluster) implements Change {
-    @Override
-    public boolean concerns(UUID other) {
-      return cluster.equals(other);
-    }
-  }
-
-  private record Perhaps() implements Change {
-    @Override
-    public boolean concerns(UUID cluster) {
-      return true;
-    }
-  }
-
-  /** All changes of a cluster from now on; several may be told as one. */
-  Multi<Change> changesIn(UUID cluster) {
-    return changes.filter(change -> change.concerns(cluster)).onOverflow().dropPreviousItems();
+  private boolean isChanged(UUID cluster, long since) {
+    return Stream.of(lastDeaf, Optional.ofNullable(lastHeard.get(cluster)))
+        .flatMap(Optional::stream)
+        .anyMatch(moment -> moment - since >= 0);
   }
 
   void begin(@Observes @Priority(5000) StartupEvent start) {
@@ -90,7 +101,8 @@ class ChangeBell {
           Statement statement = connection.createStatement()) {
         statement.execute("LISTEN vestiary_change");
         if (missed) {
-          changes.onNext(new Perhaps());
+          lastDeaf = Optional.of(System.nanoTime());
+          changes.onNext(ANY_CLUSTER);
         }
         hear(connection.unwrap(PGConnection.class));
       } catch (SQLException e) {
@@ -107,7 +119,9 @@ class ChangeBell {
       PGNotification[] heard = connection.getNotifications(LOOK_UP_MILLIS);
       if (heard != null) {
         for (PGNotification one : heard) {
-          changes.onNext(new Within(UUID.fromString(one.getParameter())));
+          UUID cluster = UUID.fromString(one.getParameter());
+          lastHeard.put(cluster, System.nanoTime());
+          changes.onNext(cluster);
         }
       }
     }

@@ -1,5 +1,6 @@
 package vestiary.live;
 
+import static io.restassured.RestAssured.given;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -33,6 +34,7 @@ import vestiary.scenario.Sending;
 class LiveResourceTest {
 
   private static final int PATIENCE_SECONDS = 20;
+  private static final int QUIET_SECONDS = 5;
 
   /** Whoever adds a table says whether pages show it: in a migration like V020, or here. */
   private static final List<String> SHOWN_NOWHERE = List.of();
@@ -43,17 +45,33 @@ class LiveResourceTest {
   @TestHTTPResource("/live")
   URI live;
 
+  private static boolean loaded;
+
   private final BlockingQueue<String> heard = new LinkedBlockingQueue<>();
   private CompletableFuture<?> listening;
 
   @BeforeEach
   void somebody_listens() throws Exception {
-    scenario.load();
+    if (!loaded) {
+      scenario.load();
+      loaded = true;
+      listen("");
+      while (heard.poll(QUIET_SECONDS, TimeUnit.SECONDS) != null) {
+        // What loading announced is heard to its end; from then on each test hears its own.
+      }
+      nobody_listens_any_more();
+    }
+    listen("");
+    assertEquals(":here", awaitLine());
+  }
+
+  private void listen(String query) {
+    heard.clear();
     listening =
         HttpClient.newHttpClient()
-            .sendAsync(HttpRequest.newBuilder(live).build(), BodyHandlers.ofLines())
+            .sendAsync(
+                HttpRequest.newBuilder(URI.create(live + query)).build(), BodyHandlers.ofLines())
             .thenAcceptAsync(answer -> answer.body().filter(l -> !l.isBlank()).forEach(heard::add));
-    assertEquals(":here", awaitLine());
   }
 
   @AfterEach
@@ -63,9 +81,27 @@ class LiveResourceTest {
 
   @Test
   void a_church_that_is_entered_is_heard_of() throws Exception {
-    Sending.church("xy");
+    Sending.church("xa");
 
     assertEquals("event:change", awaitLine());
+  }
+
+  @Test
+  void what_was_changed_while_a_page_was_on_its_way_is_heard_afterwards() throws Exception {
+    Sending.church("xb");
+    assertEquals("event:change", awaitLine());
+    nobody_listens_any_more();
+
+    listen("?age=60000");
+
+    String line = awaitLine();
+    assertEquals("event:change", line.equals(":here") ? awaitLine() : line);
+  }
+
+  @Test
+  void an_age_that_is_none_is_refused() {
+    given().get("/live?age=-1").then().statusCode(400);
+    given().get("/live?age=soon").then().statusCode(400);
   }
 
   @Test
@@ -74,7 +110,7 @@ class LiveResourceTest {
     heard.clear();
 
     execute("update cluster set name = name where cluster_id = '%s'".formatted(other));
-    Sending.church("xy");
+    Sending.church("xc");
     awaitLine();
 
     // One bell for our own church; the other cluster's came before it and would stand here too.
@@ -89,7 +125,7 @@ class LiveResourceTest {
       statement.execute("update cluster set name = name");
       statement.execute("rollback");
     }
-    Sending.church("xy");
+    Sending.church("xd");
     awaitLine();
 
     assertEquals(0, bells());

@@ -5,6 +5,9 @@
 const main = () => document.getElementById("main");
 const note = document.getElementById("newer");
 const together = 400;
+// A page is whole long before: whatever waits until nothing is fetched any more (a printer of
+// pages, a test) must not wait for a bell that never ends.
+const settled = 5000;
 const opened = () => main().querySelectorAll("details[open]").length;
 let seen = main().innerHTML;
 let openAnyway = opened();
@@ -56,8 +59,9 @@ function listen() {
     bell?.close();
     bell = null;
   } else if (bell === null) {
-    bell = new EventSource("/live");
+    bell = new EventSource(`/live?age=${Math.round(performance.now())}`);
     bell.addEventListener("change", soon);
+    bell.addEventListener("error", () => bell?.addEventListener("open", soon, { once: true }));
   }
 }
 
@@ -66,12 +70,6 @@ if (!isForm()) {
     press.preventDefault();
     location.reload();
   });
-  document.addEventListener("visibilitychange", () => {
-    const away = bell === null;
-    listen();
-    if (away && !document.hidden) {
-      soon();
-    }
-  });
-  listen();
+  document.addEventListener("visibilitychange", listen);
+  setTimeout(listen, settled);
 }
