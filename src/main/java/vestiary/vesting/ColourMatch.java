@@ -40,7 +40,7 @@ public enum ColourMatch {
   }
 
   /** RS 127: what is gold or silver never goes in the place of violet or black. */
-  static boolean mayStandFor(List<Colour> colours, Colour wanted) {
+  public static boolean mayStandFor(List<Colour> colours, Colour wanted) {
     return !isPrecious(colours.get(0)) || !isPenitential(wanted);
   }
 

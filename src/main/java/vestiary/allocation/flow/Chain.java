@@ -5,12 +5,13 @@ import java.util.List;
 /**
  * What one item out of a supply does, one after the other.
  *
+ * @param commodity number of the items that may stand in for one another while they are free
  * @param items those of which any may be the one
  * @param after where it comes from
  * @param due where it must be in the end, if anywhere
  * @param legs Masses served and trips made
  */
-public record Chain(List<Item> items, Visit after, List<Visit> due, List<Leg> legs) {
+public record Chain(int commodity, List<Item> items, Visit after, List<Visit> due, List<Leg> legs) {
 
   public Chain {
     legs = List.copyOf(legs);

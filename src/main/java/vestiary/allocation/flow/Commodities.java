@@ -13,7 +13,7 @@ import java.util.Map;
  */
 final class Commodities {
 
-  private record Key(List<Integer> classes, int bound, boolean onAsking, List<Visit> due) {}
+  private record Key(List<Integer> classes, int bound, int burden, List<Visit> due) {}
 
   private final Roads roads;
   private final Classes classes;
@@ -41,7 +41,7 @@ final class Commodities {
                 new Commodity(
                     key.classes(),
                     key.bound(),
-                    key.onAsking(),
+                    key.burden(),
                     key.due(),
                     supplies.entrySet().stream()
                         .map(e -> new Supply(e.getKey(), e.getValue()))
@@ -73,10 +73,7 @@ final class Commodities {
     Visit start = begins ? after : Visit.beforeAll(startOf(item, after));
     Key key =
         new Key(
-            useful,
-            item.stays() ? item.home() : -1,
-            classes.isOnAsking(item),
-            ends ? due : List.of());
+            useful, item.stays() ? item.home() : -1, classes.burden(item), ends ? due : List.of());
     pools
         .computeIfAbsent(key, unknown -> new LinkedHashMap<>())
         .computeIfAbsent(start, unknown -> new ArrayList<>())

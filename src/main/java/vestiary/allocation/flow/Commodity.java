@@ -9,11 +9,11 @@ import java.util.Optional;
  *
  * @param classes those of the pieces that serve something, in order of kind, one or two
  * @param bound the only church they serve, or -1 if they may be carried
- * @param onAsking whether an owner must be asked before they are carried
+ * @param burden how little people like that one of them is carried, each journey
  * @param due where they must all be in the end; empty list if they are free for good
  */
 record Commodity(
-    List<Integer> classes, int bound, boolean onAsking, List<Visit> due, List<Supply> supplies) {
+    List<Integer> classes, int bound, int burden, List<Visit> due, List<Supply> supplies) {
 
   Commodity {
     classes = List.copyOf(classes);

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import vestiary.allocation.solver.Program;
 import vestiary.vesting.MassId;
+import vestiary.vesting.Piece;
 
 /**
  * The whole question as a program: a network for each commodity, the needs of each Mass served out
@@ -30,7 +31,7 @@ public final class FlowModel {
       Demand demand, Collection<Item> items, Roads roads, Extent extent, Manner manner) {
     this.demand = demand;
     this.roads = roads;
-    this.classes = new Classes(demand, !manner.isCoverage());
+    this.classes = new Classes(demand, items, !manner.isCoverage());
     for (Commodity commodity : Commodities.of(items, roads, classes, extent)) {
       if (commodity.mustTravel() || serves(commodity).length > 0) {
         addNetwork(commodity, manner);
@@ -39,7 +40,7 @@ public final class FlowModel {
     this.trips = new Trips(demand, roads, manner, program, costs);
     trips.write(networks, extent.anywhere());
     Imports imports = new Imports(demand, classes, networks, trips, roads, program);
-    this.serving = new Serving(demand, classes, networks, imports, program, costs);
+    this.serving = new Serving(demand, classes, networks, imports, roads, program, costs);
     serving.write();
   }
 
@@ -64,7 +65,10 @@ public final class FlowModel {
 
   /** What each item does by a solution, Mass by Mass and trip by trip. */
   public List<Chain> chains(long[] columns) {
-    return networks.stream().flatMap(n -> new Walk(n, columns).chains().stream()).toList();
+    return IntStream.range(0, networks.size())
+        .boxed()
+        .flatMap(number -> new Walk(networks.get(number), number, columns).chains().stream())
+        .toList();
   }
 
   /** How many Masses there are. */
@@ -75,6 +79,26 @@ public final class FlowModel {
   /** The Mass of that number. */
   public Slot slot(int number) {
     return demand.slots().get(number);
+  }
+
+  /** What the wearers of a Mass have by a solution, one outfit for each of those that ask. */
+  public List<Outfit> outfits(int slot, long[] columns) {
+    return serving.outfits(slot, columns);
+  }
+
+  /** The class of a piece that may be worn. */
+  public int type(Piece piece) {
+    return classes.of(piece);
+  }
+
+  /** The program with all that visits and is carried as in a solution, who wears it being open. */
+  public Program settled(long[] columns) {
+    Program settled = program.copy();
+    networks.stream()
+        .flatMap(network -> network.arcs().stream())
+        .mapToInt(Arc::column)
+        .forEach(column -> settled.boundColumn(column, columns[column], columns[column]));
+    return settled;
   }
 
   /** The trip of that number. */
@@ -177,6 +201,6 @@ public final class FlowModel {
 
   private static Commodity loose(Commodity set, int place) {
     return new Commodity(
-        List.of(set.classes().get(place)), set.bound(), set.onAsking(), set.due(), set.supplies());
+        List.of(set.classes().get(place)), set.bound(), set.burden(), set.due(), set.supplies());
   }
 }

@@ -10,11 +10,18 @@ import vestiary.vesting.Role;
  *
  * @param ask number of what they ask
  * @param needs in canonical order, one or more
+ * @param mate place of the group of what the same wearers wear with it, a stole or what goes over
+ *     it, in the same order of wearers; -1 if there is none
  */
-public record Group(int ask, Role role, boolean must, List<Need> needs) {
+public record Group(int ask, Role role, boolean must, List<Need> needs, int mate) {
 
   public Group {
     needs = List.copyOf(needs);
+  }
+
+  /** Whether the same wearers ask for more that makes one set with this. */
+  public boolean hasMate() {
+    return mate >= 0;
   }
 
   int size() {

@@ -1,22 +1,19 @@
 package vestiary.allocation.flow;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Tally;
 import vestiary.allocation.solver.Program;
 import vestiary.vesting.MassId;
-import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
@@ -27,8 +24,6 @@ import vestiary.vesting.Step;
  */
 final class Serving {
 
-  private static final int NOT_ALL_OF_ONE_SUIT = 8;
-
   private record Stepping(Role role, Step step, int depth) {}
 
   private final Demand demand;
@@ -37,6 +32,10 @@ final class Serving {
   private final Costs costs;
   private final Map<MassId, Costs> byMass = new HashMap<>();
   private final Imports imports;
+  private final WholeWear wholes;
+  private final OneSuit suits;
+  private final AsBefore before;
+  private final Map<Integer, List<Supplied>> bySlot = new HashMap<>();
 
   /** For each Mass, the columns of items that visit it with a piece of a class. */
   private final Map<Integer, Map<Integer, List<Integer>>> visiting = new HashMap<>();
@@ -46,9 +45,13 @@ final class Serving {
       Classes classes,
       List<Network> networks,
       Imports imports,
+      Roads roads,
       Program program,
       Costs costs) {
     this.imports = imports;
+    this.wholes = new WholeWear(demand, classes, networks, program, costs);
+    this.suits = new OneSuit(demand, classes, program, costs);
+    this.before = new AsBefore(demand, classes, networks, roads, program, costs);
     this.demand = demand;
     this.classes = classes;
     this.program = program;
@@ -97,10 +100,20 @@ final class Serving {
       }
     }
     byType.forEach((type, uses) -> balance(uses, visits.get(type)));
+    bySlot.put(slot, own);
     imports.write(slot, groups, own);
     countSteps(slot, groups, own);
-    likeSuits(groups, own);
-    likeLast(groups, own);
+    if (classes.arePreferring()) {
+      wholes.write(slot, own);
+      suits.write(demand.slots().get(slot), own);
+      before.write(slot, own);
+      addSettled(demand.slots().get(slot));
+    }
+  }
+
+  /** What the wearers of one Mass have by a solution. */
+  List<Outfit> outfits(int slot, long[] columns) {
+    return new Outfits(demand, slot, columns).read(bySlot.get(slot), wholes.of(slot));
   }
 
   private List<Supplied> columns(int slot, int place, Group group, Set<Integer> types) {
@@ -115,13 +128,14 @@ final class Serving {
         columns.add(new Supplied(slot, place, type, column));
       }
     }
-    if (ask(group).depthWithout() == Ask.NEVER) {
-      int column = program.column(0, group.size());
-      charge(slot, unmet(group), column);
-      columns.add(new Supplied(slot, place, Supplied.UNMET, column));
-    } else {
-      int column = program.column(0, group.size());
-      columns.add(new Supplied(slot, place, Supplied.LEFT_OUT, column));
+    int without = program.column(0, group.size());
+    boolean isLawful = ask(group).depthWithout() != Ask.NEVER;
+    columns.add(new Supplied(slot, place, isLawful ? Supplied.LEFT_OUT : Supplied.UNMET, without));
+    if (!isLawful) {
+      charge(slot, unmet(group), without);
+    }
+    if (classes.arePreferring() && ask(group).displeasureWithout() > 0) {
+      costs.add(Measure.PREFERENCES, without, ask(group).displeasureWithout());
     }
     int row = program.row(group.size(), group.size());
     columns.forEach(one -> program.put(row, one.column(), 1));
@@ -164,20 +178,51 @@ final class Serving {
             .add(one.column());
       }
     }
+    Map<Stepping, Map<PieceKind, Integer>> settled = settledSteps(slot);
+    settled.keySet().forEach(key -> stepping.putIfAbsent(key, new EnumMap<>(PieceKind.class)));
     stepping.forEach(
-        (key, kinds) -> count(slot, Measure.step(key.depth()), kinds.values(), groups));
+        (key, kinds) ->
+            count(
+                slot,
+                Measure.step(key.depth()),
+                kinds,
+                settled.getOrDefault(key, Map.of()),
+                groups));
   }
 
-  private void count(int slot, Measure step, Collection<List<Integer>> kinds, List<Group> groups) {
-    if (kinds.size() == 1) {
-      kinds.iterator().next().forEach(column -> charge(slot, step, column));
+  private Map<Stepping, Map<PieceKind, Integer>> settledSteps(int slot) {
+    Map<Stepping, Map<PieceKind, Integer>> settled = new LinkedHashMap<>();
+    for (Provision one : demand.settled(demand.slots().get(slot))) {
+      one.findStep()
+          .ifPresent(
+              step ->
+                  settled
+                      .computeIfAbsent(
+                          new Stepping(one.need().role(), step, one.depth()),
+                          unknown -> new EnumMap<>(PieceKind.class))
+                      .merge(one.need().kind(), 1, Integer::sum));
+    }
+    return settled;
+  }
+
+  private void count(
+      int slot,
+      Measure step,
+      Map<PieceKind, List<Integer>> kinds,
+      Map<PieceKind, Integer> settled,
+      List<Group> groups) {
+    if (kinds.size() == 1 && settled.isEmpty()) {
+      kinds.values().iterator().next().forEach(column -> charge(slot, step, column));
       return;
     }
-    int persons = program.column(0, groups.stream().mapToInt(Group::size).sum());
+    int more = settled.values().stream().mapToInt(Integer::intValue).sum();
+    int persons = program.column(0, groups.stream().mapToInt(Group::size).sum() + more);
     charge(slot, step, persons);
-    for (List<Integer> columns : kinds) {
-      int row = program.row(-Program.UNBOUNDED, 0);
-      columns.forEach(column -> program.put(row, column, 1));
+    Set<PieceKind> all = new TreeSet<>(kinds.keySet());
+    all.addAll(settled.keySet());
+    for (PieceKind kind : all) {
+      int row = program.row(-Program.UNBOUNDED, -settled.getOrDefault(kind, 0));
+      kinds.getOrDefault(kind, List.of()).forEach(column -> program.put(row, column, 1));
       program.put(row, persons, -1);
     }
   }
@@ -190,80 +235,16 @@ final class Serving {
     };
   }
 
-  /** Those who vest together are glad to wear one suit. */
-  private void likeSuits(List<Group> groups, List<Supplied> own) {
-    List<Supplied> chasubles =
-        own.stream()
-            .filter(one -> ask(groups.get(one.group())).kind() == PieceKind.CHASUBLE)
-            .toList();
-    int persons =
-        groups.stream()
-            .filter(group -> ask(group).kind() == PieceKind.CHASUBLE)
-            .mapToInt(Group::size)
-            .sum();
-    Set<String> suits = new TreeSet<>();
-    chasubles.stream()
-        .filter(one -> one.type() >= 0)
-        .forEach(one -> suits.add(classes.suit(one.type())));
-    suits.remove("");
-    if (persons < 2 || suits.isEmpty()) {
-      return;
-    }
-    int unlike = program.column(0, 1);
-    costs.add(Measure.PREFERENCES, unlike, NOT_ALL_OF_ONE_SUIT);
-    int any = program.row(1, Program.UNBOUNDED);
-    program.put(any, unlike, 1);
-    for (String suit : suits) {
-      int alike = program.column(0, 1);
-      program.put(any, alike, 1);
-      int row = program.row(0, Program.UNBOUNDED);
-      program.put(row, alike, -persons);
-      chasubles.stream()
-          .filter(one -> one.type() >= 0 && classes.suit(one.type()).equals(suit))
-          .forEach(one -> program.put(row, one.column(), 1));
-    }
+  /** What the settled needs of the Mass come to whatever is found. */
+  private void addSettled(Slot slot) {
+    List<Provision> settled = demand.settled(slot);
+    addConstant(Measure.PREFERENCES, Tally.ofPersons(settled, demand.situation()));
+    addConstant(Measure.CHANGES, Tally.changes(settled, demand.situation()));
   }
 
-  /** What the last plan had for each need, as far as it can be kept. */
-  private void likeLast(List<Group> groups, List<Supplied> own) {
-    if (demand.situation().last().isEmpty()) {
-      return;
-    }
-    Map<Need, Provision> last = demand.lastByNeed();
-    for (int place = 0; place < groups.size(); place++) {
-      Map<Integer, Integer> types = new TreeMap<>();
-      for (Need need : groups.get(place).needs()) {
-        Optional.ofNullable(last.get(need))
-            .ifPresent(was -> types.merge(type(was), 1, Integer::sum));
-      }
-      if (!types.isEmpty()) {
-        keep(place, types, own);
-      }
-    }
-  }
-
-  private int type(Provision was) {
-    if (was instanceof Provision.Worn worn) {
-      return classes.of(worn.piece());
-    }
-    return was instanceof Provision.LeftOut ? Supplied.LEFT_OUT : Supplied.UNMET;
-  }
-
-  private void keep(int place, Map<Integer, Integer> types, List<Supplied> own) {
-    int all = types.values().stream().mapToInt(Integer::intValue).sum();
-    int changed = program.column(0, all);
-    costs.add(Measure.CHANGES, changed, 1);
-    int row = program.row(all, Program.UNBOUNDED);
-    program.put(row, changed, 1);
-    Set<Integer> open = new HashSet<>(types.keySet());
-    for (Supplied one : own) {
-      if (one.group() == place && open.remove(one.type())) {
-        int kept = program.column(0, types.get(one.type()));
-        program.put(row, kept, 1);
-        int atMost = program.row(-Program.UNBOUNDED, 0);
-        program.put(atMost, kept, 1);
-        program.put(atMost, one.column(), -1);
-      }
+  private void addConstant(Measure measure, long amount) {
+    if (amount > 0) {
+      costs.add(measure, program.column(1, 1), Math.toIntExact(amount));
     }
   }
 

@@ -15,8 +15,6 @@ final class Trips {
    */
   private static final int FEW_CHURCHES = 12;
 
-  private static final int OWNER_TO_BE_ASKED = 3;
-
   private final Demand demand;
   private final Roads roads;
   private final Manner manner;
@@ -196,8 +194,8 @@ final class Trips {
       return;
     }
     flows.get(number).add(column);
-    if (network.commodity().onAsking()) {
-      costs.add(Measure.PREFERENCES, column, OWNER_TO_BE_ASKED);
+    if (network.commodity().burden() > 0) {
+      costs.add(Measure.PREFERENCES, column, network.commodity().burden());
     }
     if (!trip.isRide() && manner == Manner.PIECES) {
       charge(trip, column);

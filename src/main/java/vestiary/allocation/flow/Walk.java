@@ -15,8 +15,11 @@ final class Walk {
   private final long[] left;
   private final Map<Integer, List<Arc>> leaving = new HashMap<>();
 
-  Walk(Network network, long[] columns) {
+  private final int number;
+
+  Walk(Network network, int number, long[] columns) {
     this.network = network;
+    this.number = number;
     this.left = columns.clone();
     for (Arc arc : network.arcs()) {
       if (left[arc.column()] > 0) {
@@ -33,6 +36,7 @@ final class Walk {
       for (int item = 0; item < supply.size(); item++) {
         chains.add(
             new Chain(
+                number,
                 supply.items(),
                 supply.after(),
                 network.commodity().due(),

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import vestiary.vesting.ChurchId;
-import vestiary.vesting.ColourMatch;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.Step;
@@ -134,9 +133,7 @@ public final class WhyThisOne {
     }
     for (int depth = 1; depth <= need.ladder().size(); depth++) {
       Step step = need.ladder().get(depth - 1);
-      if (!step.isWithout()
-          && ColourMatch.of(piece.colours(), step.colourFor(need.colour()), need.festive())
-              .serves()) {
+      if (need.isServedBy(step, piece.colours())) {
         return depth;
       }
     }

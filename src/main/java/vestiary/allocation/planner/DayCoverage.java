@@ -12,7 +12,6 @@ import vestiary.allocation.flow.Item;
 import vestiary.allocation.flow.Manner;
 import vestiary.allocation.flow.Measure;
 import vestiary.allocation.flow.Roads;
-import vestiary.allocation.plan.Situation;
 import vestiary.allocation.solver.Answer;
 import vestiary.allocation.solver.Solver;
 import vestiary.allocation.solver.Work;
@@ -30,8 +29,7 @@ record DayCoverage(Days day, long[] values, long[] bounds, Set<String> parted) {
 
   /** The best there is; sets are taken apart only if that helps. */
   static DayCoverage of(
-      Days day, Situation situation, List<Item> items, Roads roads, Solver solver, Work work) {
-    Demand demand = Demand.of(day.needs(), situation, roads);
+      Days day, Demand demand, List<Item> items, Roads roads, Solver solver, Work work) {
     FlowModel whole = FlowModel.of(demand, items, roads, day.extent(), Manner.COVERAGE);
     long[] none = new long[MEASURES.size()];
     if (meetsAll(whole, solver)) {

@@ -1,153 +1,213 @@
 package vestiary.allocation.planner;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import vestiary.allocation.flow.Ask;
+import vestiary.allocation.flow.FlowModel;
+import vestiary.allocation.flow.Group;
+import vestiary.allocation.flow.Item;
+import vestiary.allocation.flow.Outfit;
+import vestiary.allocation.flow.Slot;
 import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Situation;
+import vestiary.allocation.plan.WholeSets;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
-import vestiary.vesting.PieceKind;
-import vestiary.vesting.Role;
-import vestiary.vesting.Wearer;
 
 /**
- * Hands out the pieces that are at one Mass: as the norms have it, then as people prefer it, then
- * whole sets, then as it was, then in order of wearers and codes.
+ * Hands out the pieces that are at one Mass as a solution has it: it says how many of a group wear
+ * which class and how many of them a whole set; here each gets a name, the last plan's where that
+ * can be, else in order of wearers and codes.
  */
 final class Dressing {
 
-  private static final long IMPOSSIBLE = 1L << 58;
-  private static final int BASE = 0;
-  private static final int DEEPEST = 3;
-  private static final int OTHER = 4;
-  private static final int MUST = 5;
-  private static final int PRINCIPAL = 6;
-  private static final int LEVELS = 7;
-  private static final long MOST_DISPLEASURE = 16;
+  private record WholeSet(Piece outer, Piece stole) {}
 
+  /** What one wearer has; empty where nothing of it is worn. */
+  private record Worn(Outfit outfit, Optional<Piece> piece, Optional<Piece> mate) {}
+
+  private final FlowModel model;
   private final Situation situation;
-  private final Map<Need, String> last = new HashMap<>();
+  private final LastWorn last;
+  private final Slot slot;
+  private final List<Item> items;
+  private final Set<Piece> taken = new HashSet<>();
 
-  Dressing(Situation situation) {
+  private Dressing(
+      FlowModel model, Situation situation, LastWorn last, Slot slot, List<Item> items) {
+    this.model = model;
     this.situation = situation;
-    situation.last().stream()
-        .filter(was -> was.findPiece().isPresent())
-        .forEach(was -> last.put(was.need(), was.findPiece().get().code()));
+    this.last = last;
+    this.slot = slot;
+    this.items = items;
   }
 
   /**
-   * A provision for each need.
+   * A provision for each need of one Mass.
    *
-   * @param needs of one Mass
-   * @param pieces that are there for them
+   * @param outfits what its wearers have
+   * @param items that are there for them, in order of code
    */
-  List<Provision> dress(List<Need> needs, List<Piece> pieces) {
-    Map<Wearer, String> sets = new HashMap<>();
+  static List<Provision> dress(
+      FlowModel model,
+      Situation situation,
+      LastWorn last,
+      Slot slot,
+      List<Outfit> outfits,
+      List<Item> items) {
+    return new Dressing(model, situation, last, slot, items).provisions(outfits);
+  }
+
+  private List<Provision> provisions(List<Outfit> outfits) {
+    List<Worn> worn = new ArrayList<>(whole(outfits.stream().filter(Outfit::whole).toList()));
+    List<Outfit> others = outfits.stream().filter(outfit -> !outfit.whole()).toList();
+    List<Optional<Piece>> pieces =
+        pick(others.stream().map(Outfit::type).toList(), others.stream().map(this::group).toList());
+    List<Optional<Piece>> mates =
+        pick(others.stream().map(Outfit::mate).toList(), others.stream().map(this::mates).toList());
+    for (int at = 0; at < others.size(); at++) {
+      worn.add(new Worn(others.get(at), pieces.get(at), mates.get(at)));
+    }
     List<Provision> provisions = new ArrayList<>();
-    // Stoles come after what goes over them, so that they can follow it.
-    Map<PieceKind, List<Need>> byKind =
-        needs.stream()
-            .sorted(Comparator.comparing(Dressing::isStole))
-            .collect(Collectors.groupingBy(Need::kind, LinkedHashMap::new, Collectors.toList()));
-    byKind.forEach(
-        (kind, own) -> {
-          List<Piece> there = pieces.stream().filter(piece -> piece.kind() == kind).toList();
-          List<Provision> dressed = dress(own, there, sets);
-          dressed.forEach(
-              one -> one.findPiece().ifPresent(p -> sets.put(one.need().wearer(), p.set())));
-          provisions.addAll(dressed);
-        });
+    for (int place = 0; place < slot.groups().size(); place++) {
+      int group = place;
+      give(
+          slot.groups().get(place),
+          worn.stream().filter(one -> one.outfit().group() == group).toList(),
+          provisions);
+    }
     return provisions;
   }
 
-  private static boolean isStole(Need need) {
-    return need.kind() == PieceKind.STOLE || need.kind() == PieceKind.DEACON_STOLE;
+  private List<Need> group(Outfit outfit) {
+    return slot.groups().get(outfit.group()).needs();
   }
 
-  private List<Provision> dress(List<Need> needs, List<Piece> pieces, Map<Wearer, String> sets) {
-    long[] weights = weights(needs, pieces);
-    long[][] costs = new long[needs.size()][pieces.size() + needs.size()];
-    for (int at = 0; at < needs.size(); at++) {
-      Need need = needs.get(at);
-      for (int piece = 0; piece < pieces.size(); piece++) {
-        costs[at][piece] = cost(need, pieces.get(piece), sets, weights);
+  private List<Need> mates(Outfit outfit) {
+    Group group = slot.groups().get(outfit.group());
+    return group.hasMate() ? slot.groups().get(group.mate()).needs() : List.of();
+  }
+
+  private List<Worn> whole(List<Outfit> outfits) {
+    List<WholeSet> sets = sets();
+    int[] chosen =
+        Matching.of(
+            outfits.size(),
+            sets.size(),
+            (row, column) -> cost(outfits.get(row), sets.get(column)),
+            (row, column) -> take(sets.get(column)));
+    List<Worn> worn = new ArrayList<>();
+    for (int at = 0; at < outfits.size(); at++) {
+      Optional<WholeSet> set = Optional.of(chosen[at]).filter(c -> c >= 0).map(sets::get);
+      worn.add(new Worn(outfits.get(at), set.map(WholeSet::outer), set.map(WholeSet::stole)));
+    }
+    return worn;
+  }
+
+  private boolean take(WholeSet set) {
+    boolean free = !taken.contains(set.outer()) && !taken.contains(set.stole());
+    if (free) {
+      taken.addAll(List.of(set.outer(), set.stole()));
+    }
+    return free;
+  }
+
+  private int cost(Outfit outfit, WholeSet set) {
+    boolean isOfClass =
+        model.type(set.outer()) == outfit.type() && model.type(set.stole()) == outfit.mate();
+    return isOfClass
+        ? changes(group(outfit), set.outer()) + changes(mates(outfit), set.stole())
+        : Matching.NEVER;
+  }
+
+  /** 0 if some of these had it before, 1 else. */
+  private int changes(List<Need> needs, Piece piece) {
+    return needs.stream().anyMatch(need -> last.had(need, piece.code())) ? 0 : 1;
+  }
+
+  /** Both pieces of each set that is there whole, carried together or not. */
+  private List<WholeSet> sets() {
+    Map<String, List<Piece>> bySet = new TreeMap<>();
+    items.stream()
+        .flatMap(item -> item.pieces().stream())
+        .filter(piece -> !piece.set().isEmpty())
+        .forEach(
+            piece -> bySet.computeIfAbsent(piece.set(), unknown -> new ArrayList<>()).add(piece));
+    List<WholeSet> sets = new ArrayList<>();
+    for (List<Piece> pieces : bySet.values()) {
+      for (Piece outer : pieces) {
+        pieces.stream()
+            .filter(
+                other ->
+                    WholeSets.findStole(outer.kind()).filter(k -> k == other.kind()).isPresent())
+            .forEach(stole -> sets.add(new WholeSet(outer, stole)));
       }
-      Arrays.fill(costs[at], pieces.size(), costs[at].length, weights[level(need)]);
     }
-    int[] chosen = LeastCost.of(costs);
-    return IntStream.range(0, needs.size())
-        .mapToObj(
-            at ->
-                chosen[at] < pieces.size()
-                    ? worn(needs.get(at), pieces.get(chosen[at]))
-                    : without(needs.get(at)))
-        .toList();
+    return sets;
   }
 
-  private Provision worn(Need need, Piece piece) {
-    return new Provision.Worn(need, piece, depth(need, piece), false);
-  }
-
-  private Provision without(Need need) {
-    int depth = Ask.of(need, situation).depthWithout();
-    return depth == Ask.NEVER ? new Provision.Unmet(need) : new Provision.LeftOut(need, depth);
-  }
-
-  /**
-   * Weights of the levels, of one person's set and one person's change: each more than all that is
-   * lighter together. Levels that do not occur take no room.
-   */
-  private long[] weights(List<Need> needs, List<Piece> pieces) {
-    SortedSet<Integer> levels = new TreeSet<>();
-    for (Need need : needs) {
-      levels.add(level(need));
-      pieces.stream().map(piece -> depth(need, piece)).filter(d -> d > 0).forEach(levels::add);
+  /** A piece of each class out of what is left, as far as a class is one. */
+  private List<Optional<Piece>> pick(List<Integer> types, List<List<Need>> wearers) {
+    List<Piece> pieces =
+        items.stream()
+            .flatMap(item -> item.pieces().stream())
+            .filter(piece -> !taken.contains(piece))
+            .toList();
+    int[] chosen =
+        Matching.of(
+            types.size(),
+            pieces.size(),
+            (row, column) ->
+                types.get(row) >= 0 && types.get(row) == model.type(pieces.get(column))
+                    ? changes(wearers.get(row), pieces.get(column))
+                    : Matching.NEVER);
+    List<Optional<Piece>> picked = new ArrayList<>();
+    for (int at = 0; at < types.size(); at++) {
+      Optional<Piece> piece = Optional.of(chosen[at]).filter(c -> c >= 0).map(pieces::get);
+      piece.ifPresent(taken::add);
+      picked.add(piece);
     }
-    long base = needs.size() + 1L;
-    long[] weights = new long[LEVELS];
-    weights[BASE] = base;
-    long weight = base * base * base * MOST_DISPLEASURE;
-    for (int level : levels) {
-      weights[level] = weight;
-      weight *= base;
-    }
-    return weights;
+    return picked;
   }
 
-  private long cost(Need need, Piece piece, Map<Wearer, String> sets, long[] weights) {
-    int depth = depth(need, piece);
-    if (depth == Ask.NEVER) {
-      return IMPOSSIBLE;
+  private void give(Group group, List<Worn> worn, List<Provision> provisions) {
+    List<Need> needs = group.needs();
+    List<Need> mates = group.hasMate() ? slot.groups().get(group.mate()).needs() : List.of();
+    int[] chosen =
+        Matching.of(
+            worn.isEmpty() ? 0 : needs.size(),
+            worn.size(),
+            (row, column) ->
+                changes(needs.subList(row, row + 1), worn.get(column).piece())
+                    + (mates.isEmpty()
+                        ? 0
+                        : changes(mates.subList(row, row + 1), worn.get(column).mate())));
+    for (int at = 0; at < chosen.length; at++) {
+      Worn one = worn.get(chosen[at]);
+      provisions.add(provision(needs.get(at), one.piece()));
+      if (!mates.isEmpty()) {
+        provisions.add(provision(mates.get(at), one.mate()));
+      }
     }
-    String set = sets.getOrDefault(need.wearer(), piece.set());
-    String before = last.getOrDefault(need, piece.code());
-    long base = weights[BASE];
-    return (depth == 0 ? 0 : weights[depth])
-        + Ask.of(need, situation).displeasure(situation.traits(piece)) * base * base
-        + (set.equals(piece.set()) ? 0 : base)
-        + (before.equals(piece.code()) ? 0 : 1);
   }
 
-  /** Without a piece: the depth of leaving it out, or how grave it is that the need is unmet. */
-  private int level(Need need) {
-    int depth = Ask.of(need, situation).depthWithout();
-    if (depth != Ask.NEVER) {
-      return Math.min(depth, DEEPEST);
-    }
-    return need.role() == Role.PRINCIPAL ? PRINCIPAL : need.isMust() ? MUST : OTHER;
+  private int changes(List<Need> needs, Optional<Piece> piece) {
+    return piece.map(one -> changes(needs, one)).orElse(1);
   }
 
-  private int depth(Need need, Piece piece) {
-    return Math.min(DEEPEST, Ask.of(need, situation).depth(piece, situation.traits(piece)));
+  private Provision provision(Need need, Optional<Piece> piece) {
+    Ask ask = Ask.of(need, situation);
+    if (piece.isPresent()) {
+      int depth = ask.depth(piece.get(), situation.traits(piece.get()));
+      return new Provision.Worn(need, piece.get(), depth, false);
+    }
+    return ask.depthWithout() == Ask.NEVER
+        ? new Provision.Unmet(need)
+        : new Provision.LeftOut(need, ask.depthWithout());
   }
 }

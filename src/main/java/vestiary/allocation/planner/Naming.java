@@ -1,19 +1,15 @@
 package vestiary.allocation.planner;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 import vestiary.allocation.flow.Chain;
 import vestiary.allocation.flow.FlowModel;
 import vestiary.allocation.flow.Item;
 import vestiary.allocation.flow.Visit;
 import vestiary.allocation.plan.Situation;
-import vestiary.vesting.MassId;
 
 /**
  * Puts items to chains. Items of one supply are alike in all that was measured, so this changes no
@@ -24,21 +20,16 @@ final class Naming {
   private static final long CHANGE = 1L << 40;
   private static final long WEAR = 1L << 16;
 
-  private record Supplied(List<Item> items, Visit after, List<Visit> due) {}
+  private record Supplied(int commodity, List<Item> items, Visit after, List<Visit> due) {}
 
   private final FlowModel model;
   private final Situation situation;
-  private final Map<MassId, Set<String>> last = new HashMap<>();
+  private final LastWorn last;
 
   Naming(FlowModel model, Situation situation) {
     this.model = model;
     this.situation = situation;
-    situation.last().stream()
-        .filter(was -> was.findPiece().isPresent())
-        .forEach(
-            was ->
-                last.computeIfAbsent(was.need().mass(), unknown -> new TreeSet<>())
-                    .add(was.findPiece().get().code()));
+    this.last = new LastWorn(situation);
   }
 
   /** One itinerary for each chain. */
@@ -48,12 +39,12 @@ final class Naming {
         chain ->
             bySupply
                 .computeIfAbsent(
-                    new Supplied(chain.items(), chain.after(), chain.due()),
+                    new Supplied(chain.commodity(), chain.items(), chain.after(), chain.due()),
                     unknown -> new ArrayList<>())
                 .add(chain));
     List<Itinerary> named = new ArrayList<>();
     bySupply.forEach((supply, own) -> named.addAll(name(supply, own)));
-    return named;
+    return last.isEmpty() ? named : new TailSwaps(model, last).of(named);
   }
 
   private List<Itinerary> name(Supplied supply, List<Chain> chains) {
@@ -70,6 +61,7 @@ final class Naming {
         .mapToObj(
             at ->
                 new Itinerary(
+                    supply.commodity(),
                     supply.items().get(itemOf[at]),
                     supply.after(),
                     supply.due(),
@@ -78,18 +70,12 @@ final class Naming {
   }
 
   private long cost(Chain chain, Item item, int at) {
-    List<Chain.Leg> masses = chain.legs().stream().filter(Chain.Leg::isMass).toList();
-    if (masses.isEmpty()) {
+    long masses = chain.legs().stream().filter(Chain.Leg::isMass).count();
+    if (masses == 0) {
       return 0;
     }
-    long changes =
-        masses.stream().filter(leg -> !wasThere(item, model.slot(leg.slot()).mass())).count();
+    long changes = item.pieces().size() * masses - last.kept(item, chain.legs(), model);
     long worn = situation.traits(item.pieces().get(0)).worn();
     return (last.isEmpty() ? 0 : changes * CHANGE) + worn * WEAR + at;
-  }
-
-  private boolean wasThere(Item item, MassId mass) {
-    Set<String> codes = last.getOrDefault(mass, Set.of());
-    return item.pieces().stream().anyMatch(piece -> codes.contains(piece.code()));
   }
 }

@@ -31,7 +31,10 @@ public final class Planner {
 
   /** The best plan the effort allows, with its bounds. */
   public Plan plan(Situation situation, Effort effort) {
-    return new Planning(situation, effort, solver).plan();
+    Plan found = new Planning(situation, effort, solver).plan();
+    return effort.counting() == Effort.Counting.PIECES || situation.last().isEmpty()
+        ? found
+        : new Keeping(situation, effort, solver).keep(found);
   }
 
   /**

@@ -2,7 +2,6 @@ package vestiary.allocation.planner;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -16,9 +15,9 @@ import vestiary.allocation.flow.Measure;
 import vestiary.allocation.flow.Roads;
 import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Plan;
-import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
+import vestiary.allocation.plan.Tally;
 import vestiary.allocation.solver.Answer;
 import vestiary.allocation.solver.Solver;
 import vestiary.allocation.solver.Work;
@@ -36,6 +35,9 @@ final class Planning {
   /** For the journeys of pieces, where the relaxation is not whole. */
   private static final double WORK_OF_A_FLOW = 20;
 
+  /** For who wears what of all that is there. */
+  private static final double WORK_OF_WEARING = 1;
+
   /** With more Masses the first plan is one of single pieces, put together afterwards. */
   private static final int FEW_MASSES = 30;
 
@@ -49,24 +51,34 @@ final class Planning {
   private final Effort effort;
   private final Solver solver;
   private final Roads roads;
-  private final Map<Need, Provision.Worn> held;
+  private final Settled settled;
   private final List<Need> open;
 
   Planning(Situation situation, Effort effort, Solver solver) {
+    this(situation, Settled.held(situation), effort, solver);
+  }
+
+  /**
+   * @param settled what is answered already, what is held included
+   */
+  Planning(Situation situation, Settled settled, Effort effort, Solver solver) {
     this.situation = situation;
+    this.settled = settled;
     this.effort = effort;
     this.solver = solver;
     this.roads = roads(situation);
-    this.held = HeldNeeds.of(situation);
     this.open =
-        situation.span().needs().stream().filter(need -> !held.containsKey(need)).sorted().toList();
+        situation.span().needs().stream()
+            .filter(need -> !settled.provisions().containsKey(need))
+            .sorted()
+            .toList();
   }
 
   Plan plan() {
     List<DayCoverage> coverage = coverage();
     Set<String> parted = new TreeSet<>();
     coverage.forEach(day -> parted.addAll(day.parted()));
-    Items items = Items.of(situation, roads, parted);
+    Items items = items(parted);
     if (effort.counting() == Effort.Counting.PIECES) {
       return byPieces(coverage, items, false);
     }
@@ -84,7 +96,7 @@ final class Planning {
   }
 
   private long masses() {
-    return Stream.concat(open.stream().map(Need::mass), situation.holds().stream().map(Hold::mass))
+    return Stream.concat(open.stream().map(Need::mass), settled.holds().stream().map(Hold::mass))
         .distinct()
         .count();
   }
@@ -98,36 +110,50 @@ final class Planning {
             new long[0],
             new Work(WORK_OF_A_FLOW, effort.isCancelled()));
     if (!answer.isFound()) {
-      model = FlowModel.of(demand(), items.all(), roads, Extent.WHOLE, Manner.PIECES);
+      model = FlowModel.of(demand(open), items.all(), roads, Extent.WHOLE, Manner.PIECES);
       answer = whateverCanBeFound(model);
     }
-    SpanPlan plans = new SpanPlan(model, situation, roads, held, items.contradictions());
+    SpanPlan plans = plans(model, items, coverage);
     if (!merging) {
-      return plans.of(answer, coverage, effort.counting());
+      return plans.of(answer, effort.counting());
     }
     long least = LeastCarriages.of(situation, open, coverage);
-    return plans.merged(answer, coverage, least);
+    return plans.merged(worn(answer, model), least);
   }
 
   private Plan byCarriages(List<DayCoverage> coverage, Items items) {
     FlowModel model = model(coverage, items, Manner.CARRIAGES);
-    SpanPlan plans = new SpanPlan(model, situation, roads, held, items.contradictions());
+    SpanPlan plans = plans(model, items, coverage);
     List<long[]> tiers = JOURNEYS.stream().map(model::costs).toList();
     Work work = new Work(effort.work(), effort.isCancelled());
     FewCarriages carriages = new FewCarriages(model, solver);
     long[] start = carriages.first();
     if (start.length > 0) {
-      effort.onPlan().accept(plans.of(Answer.of(start, tiers), coverage, effort.counting()));
+      effort.onPlan().accept(plans.of(Answer.of(start, tiers), effort.counting()));
       start = carriages.improved(start, extents(coverage), work);
-      effort.onPlan().accept(plans.of(Answer.of(start, tiers), coverage, effort.counting()));
+      effort.onPlan().accept(plans.of(Answer.of(start, tiers), effort.counting()));
     }
     Answer answer = solver.minimise(model.program(), tiers, start, work);
     if (!answer.isFound()) {
       return byPieces(coverage, items, true);
     }
-    Plan plan = plans.of(answer, coverage, effort.counting());
+    Plan plan = plans.of(worn(answer, model), effort.counting());
     effort.onPlan().accept(plan);
     return plan;
+  }
+
+  /** Where the work was over too early: the same journeys, with what they bring worn at best. */
+  private Answer worn(Answer answer, FlowModel model) {
+    if (answer.isProven()) {
+      return answer;
+    }
+    Answer worn =
+        solver.minimise(
+            model.settled(answer.columns()),
+            List.of(model.costs(Measure.PREFERENCES), model.costs(Measure.CHANGES)),
+            answer.columns(),
+            Work.of(WORK_OF_WEARING));
+    return worn.isFound() ? new Answer(worn.columns(), answer.values(), answer.bounds()) : answer;
   }
 
   /**
@@ -144,13 +170,21 @@ final class Planning {
     return Answer.of(answer.columns(), JOURNEYS.stream().map(model::costs).toList());
   }
 
-  private Demand demand() {
-    return Demand.of(open, situation, roads);
+  private SpanPlan plans(FlowModel model, Items items, List<DayCoverage> coverage) {
+    return new SpanPlan(
+        model, situation, roads, settled.provisions().values(), items.contradictions(), coverage);
+  }
+
+  private Items items(Set<String> parted) {
+    return Items.of(situation.withHolds(settled.holds()), roads, parted);
+  }
+
+  private Demand demand(Collection<Need> needs) {
+    return Demand.of(needs, settled.provisions().values(), situation, roads);
   }
 
   private FlowModel model(List<DayCoverage> coverage, Items items, Manner manner) {
-    FlowModel model =
-        FlowModel.of(Demand.of(open, situation, roads), items.all(), roads, Extent.WHOLE, manner);
+    FlowModel model = FlowModel.of(demand(open), items.all(), roads, Extent.WHOLE, manner);
     coverage.forEach(day -> keep(day, model));
     return model;
   }
@@ -162,20 +196,16 @@ final class Planning {
         Measure.coverage().stream()
             .map(m -> days.stream().mapToLong(day -> day.values()[m.ordinal()]).sum())
             .toList();
-    return new Score(
-        values.subList(0, 3),
-        Tally.sum(values.subList(3, 6), Tally.steps(held.values())),
-        0,
-        0,
-        0,
-        0);
+    return Tally.sum(
+        new Score(values.subList(0, 3), values.subList(3, 6), 0, 0, 0, 0),
+        SpanPlan.ofSettledMasses(open, settled.provisions().values(), situation));
   }
 
   private List<DayCoverage> coverage() {
-    Items items = Items.of(situation, roads, Set.of());
+    Items items = items(Set.of());
     Work work = new Work(WORK_OF_A_DAY, effort.isCancelled());
     return Days.of(open, roads).stream()
-        .map(day -> DayCoverage.of(day, situation, items.all(), roads, solver, work))
+        .map(day -> DayCoverage.of(day, demand(day.needs()), items.all(), roads, solver, work))
         .toList();
   }
 

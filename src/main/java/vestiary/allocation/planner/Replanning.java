@@ -3,7 +3,6 @@ package vestiary.allocation.planner;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,13 +10,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import vestiary.allocation.Span;
 import vestiary.allocation.flow.Roads;
 import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Ride;
-import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.solver.Solver;
 import vestiary.vesting.Need;
@@ -46,48 +43,12 @@ final class Replanning {
 
   /** The plan, with scores and bounds for all of it. */
   Plan plan(Effort effort, Solver solver) {
+    Situation after = now.withLast(last.provisions());
     List<Provision> kept = kept();
     if (kept.isEmpty()) {
-      return new Planning(now.withLast(last.provisions()), effort, solver).plan();
+      return new Planner(solver).plan(after, effort);
     }
-    Plan anew = new Planning(withKept(kept), effort, solver).plan();
-    List<Provision> all =
-        Stream.concat(kept.stream(), anew.provisions().stream())
-            .sorted(Comparator.comparing(Provision::need))
-            .toList();
-    return new Plan(
-        all,
-        anew.movements(),
-        added(anew.score(), kept),
-        added(anew.bounds(), kept),
-        anew.contradictions());
-  }
-
-  private Score added(Score score, List<Provision> kept) {
-    return new Score(
-        Tally.sum(score.unmet(), Tally.unmet(kept)),
-        Tally.sum(score.steps(), Tally.steps(kept)),
-        score.carriages(),
-        score.minutes(),
-        score.preferences() + Tally.displeasure(kept, now),
-        score.changes());
-  }
-
-  /** The situation of the other days, with what is kept set aside. */
-  private Situation withKept(List<Provision> kept) {
-    Set<Need> settled = kept.stream().map(Provision::need).collect(Collectors.toSet());
-    List<Hold> holds = new ArrayList<>(now.holds());
-    for (Provision one : kept) {
-      if (one instanceof Provision.Worn worn && !worn.held()) {
-        Need need = one.need();
-        holds.add(new Hold(worn.piece().code(), need.mass(), need.church(), need.window()));
-      }
-    }
-    Span span = now.span();
-    List<Need> open = span.needs().stream().filter(need -> !settled.contains(need)).toList();
-    return now.with(new Span(open, span.pieces(), span.journeys(), span.policies()))
-        .withHolds(holds)
-        .withLast(last.provisions());
+    return new Planning(after, Settled.keeping(kept, after, roads), effort, solver).plan();
   }
 
   private List<Provision> kept() {

@@ -1,15 +1,16 @@
 package vestiary.allocation.planner;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import vestiary.allocation.flow.Chain;
 import vestiary.allocation.flow.FlowModel;
+import vestiary.allocation.flow.Item;
 import vestiary.allocation.flow.Measure;
 import vestiary.allocation.flow.Roads;
 import vestiary.allocation.flow.Slot;
@@ -19,10 +20,10 @@ import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
+import vestiary.allocation.plan.Tally;
 import vestiary.allocation.solver.Answer;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
-import vestiary.vesting.Piece;
 
 /** Reads a plan out of a solution: which item does what, who wears it, what is carried. */
 final class SpanPlan {
@@ -30,39 +31,43 @@ final class SpanPlan {
   private final FlowModel model;
   private final Situation situation;
   private final Roads roads;
-  private final Map<Need, Provision.Worn> held;
+  private final Collection<Provision> settled;
   private final List<Contradiction> contradictions;
+  private final List<DayCoverage> coverage;
 
+  /**
+   * @param settled provisions that are in every plan
+   * @param coverage what of each day can be met
+   */
   SpanPlan(
       FlowModel model,
       Situation situation,
       Roads roads,
-      Map<Need, Provision.Worn> held,
-      List<Contradiction> contradictions) {
+      Collection<Provision> settled,
+      List<Contradiction> contradictions,
+      List<DayCoverage> coverage) {
     this.model = model;
     this.situation = situation;
     this.roads = roads;
-    this.held = held;
+    this.settled = settled;
     this.contradictions = contradictions;
+    this.coverage = coverage;
   }
 
   /**
    * The plan of a solution.
    *
    * @param answer carriages, minutes, preferences and changes
-   * @param coverage what of each day can be met
    */
-  Plan of(Answer answer, List<DayCoverage> coverage, Effort.Counting counting) {
-    List<Itinerary> itineraries = new Naming(model, situation).name(model.chains(answer.columns()));
-    List<Provision> provisions = new ArrayList<>(held.values());
-    List<Itinerary> used = dress(itineraries, provisions);
-    provisions.sort(Comparator.comparing(Provision::need));
-    List<Movement> movements = new Journeying(model, roads, situation).of(used);
+  Plan of(Answer answer, Effort.Counting counting) {
+    List<Provision> provisions = new ArrayList<>(settled);
+    List<Movement> movements = movements(answer, provisions);
+    Score score = Tally.of(provisions, movements, situation);
     return new Plan(
         provisions,
         movements,
-        score(provisions, movements, answer, counting),
-        bounds(coverage, answer),
+        counting == Effort.Counting.PIECES ? byPieces(score, answer) : score,
+        bounds(answer),
         contradictions);
   }
 
@@ -71,100 +76,94 @@ final class SpanPlan {
    *
    * @param least how many carriages there must be at least
    */
-  Plan merged(Answer answer, List<DayCoverage> coverage, long least) {
-    Plan single = of(answer, coverage, Effort.Counting.CARRIAGES);
-    List<Movement> movements = Merging.of(single.movements());
-    Score bounds = single.bounds();
+  Plan merged(Answer answer, long least) {
+    List<Provision> provisions = new ArrayList<>(settled);
+    List<Movement> movements = Merging.of(movements(answer, provisions));
+    Score bounds = bounds(answer);
     return new Plan(
-        single.provisions(),
+        provisions,
         movements,
-        score(single.provisions(), movements, answer, Effort.Counting.CARRIAGES),
+        Tally.of(provisions, movements, situation),
         new Score(bounds.unmet(), bounds.steps(), least, 0, 0, 0),
         contradictions);
   }
 
-  /** Fills in the provisions and answers the itineraries without Masses that come to nothing. */
-  private List<Itinerary> dress(List<Itinerary> itineraries, List<Provision> provisions) {
-    Dressing dressing = new Dressing(situation);
-    Map<Integer, List<Itinerary>> serving = new HashMap<>();
+  /**
+   * What Masses of which nothing is open come to, which is the same in every plan and in no model.
+   */
+  static Score ofSettledMasses(
+      Collection<Need> open, Collection<Provision> settled, Situation situation) {
+    Set<MassId> asking = open.stream().map(Need::mass).collect(Collectors.toSet());
+    return Tally.of(
+        settled.stream().filter(one -> !asking.contains(one.need().mass())).toList(),
+        List.of(),
+        situation);
+  }
+
+  /** Fills in the provisions. */
+  private List<Movement> movements(Answer answer, List<Provision> provisions) {
+    List<Itinerary> itineraries = new Naming(model, situation).name(model.chains(answer.columns()));
+    List<Itinerary> used = dress(answer, itineraries, provisions);
+    provisions.sort(Comparator.comparing(Provision::need));
+    return new Journeying(model, roads, situation).of(used);
+  }
+
+  /** Fills in the provisions and answers the itineraries without what comes to nothing. */
+  private List<Itinerary> dress(
+      Answer answer, List<Itinerary> itineraries, List<Provision> provisions) {
+    Map<Integer, List<Item>> serving = new HashMap<>();
     for (Itinerary itinerary : itineraries) {
       itinerary.legs().stream()
           .filter(Chain.Leg::isMass)
           .forEach(
               leg ->
-                  serving.computeIfAbsent(leg.slot(), unknown -> new ArrayList<>()).add(itinerary));
+                  serving
+                      .computeIfAbsent(leg.slot(), unknown -> new ArrayList<>())
+                      .add(itinerary.item()));
     }
-    Map<MassId, Set<String>> worn = new HashMap<>();
+    LastWorn last = new LastWorn(situation);
+    Map<Integer, Set<String>> worn = new HashMap<>();
     for (int number = 0; number < model.slots(); number++) {
       Slot slot = model.slot(number);
-      List<Piece> pieces =
-          serving.getOrDefault(number, List.of()).stream()
-              .flatMap(itinerary -> itinerary.item().pieces().stream())
-              .sorted(Comparator.comparing(Piece::code))
-              .toList();
-      List<Need> needs = slot.groups().stream().flatMap(g -> g.needs().stream()).sorted().toList();
-      List<Provision> dressed = dressing.dress(needs, pieces);
+      List<Item> items = new ArrayList<>(serving.getOrDefault(number, List.of()));
+      items.sort(Comparator.comparing(Item::code));
+      List<Provision> dressed =
+          Dressing.dress(
+              model, situation, last, slot, model.outfits(number, answer.columns()), items);
       provisions.addAll(dressed);
       worn.put(
-          slot.mass(),
+          number,
           dressed.stream()
               .flatMap(one -> one.findPiece().stream())
-              .map(Piece::code)
+              .map(piece -> piece.code())
               .collect(Collectors.toSet()));
     }
-    return itineraries.stream().map(one -> withoutIdling(one, worn)).toList();
+    Idling idling = new Idling(model, worn);
+    return itineraries.stream().map(idling::without).toList();
   }
 
-  private Itinerary withoutIdling(Itinerary itinerary, Map<MassId, Set<String>> worn) {
-    List<Chain.Leg> legs =
-        itinerary.legs().stream()
-            .filter(leg -> !leg.isMass() || isWorn(itinerary, leg, worn))
-            .toList();
-    if (!itinerary.due().isEmpty()) {
-      return itinerary.with(legs);
-    }
-    int last = IntStream.range(0, legs.size()).filter(at -> legs.get(at).isMass()).max().orElse(-1);
-    return itinerary.with(legs.subList(0, last + 1));
-  }
-
-  private boolean isWorn(Itinerary itinerary, Chain.Leg leg, Map<MassId, Set<String>> worn) {
-    Set<String> codes = worn.get(model.slot(leg.slot()).mass());
-    return itinerary.item().pieces().stream().anyMatch(piece -> codes.contains(piece.code()));
-  }
-
-  private Score score(
-      List<Provision> provisions,
-      List<Movement> movements,
-      Answer answer,
-      Effort.Counting counting) {
-    boolean byPieces = counting == Effort.Counting.PIECES;
-    List<Movement> carriages = movements.stream().filter(Movement::isCarriage).toList();
+  private static Score byPieces(Score score, Answer answer) {
     return new Score(
-        Tally.unmet(provisions),
-        Tally.steps(provisions),
-        byPieces ? answer.values()[0] : carriages.size(),
-        byPieces ? answer.values()[1] : carriages.stream().mapToLong(this::minutes).sum(),
-        answer.values()[2],
-        answer.values()[3]);
+        score.unmet(),
+        score.steps(),
+        answer.values()[0],
+        answer.values()[1],
+        score.preferences(),
+        score.changes());
   }
 
-  private long minutes(Movement movement) {
-    long seconds = roads.between(roads.place(movement.from()), roads.place(movement.to()));
-    return (seconds + 59) / 60;
-  }
-
-  private Score bounds(List<DayCoverage> coverage, Answer answer) {
+  private Score bounds(Answer answer) {
     List<Long> least = new ArrayList<>();
     for (Measure measure : Measure.coverage()) {
       least.add(coverage.stream().mapToLong(day -> day.bounds()[measure.ordinal()]).sum());
     }
-    long[] bounds = answer.bounds();
-    return new Score(
-        least.subList(0, 3),
-        Tally.sum(least.subList(3, 6), Tally.steps(held.values())),
-        bounds[0],
-        bounds[1],
-        bounds[2],
-        bounds[3]);
+    // Which set is best taken apart was not asked, so that nothing is known of what comes after.
+    boolean isParted = coverage.stream().anyMatch(day -> !day.parted().isEmpty());
+    long[] bounds = isParted ? new long[4] : answer.bounds();
+    List<Need> open = coverage.stream().flatMap(day -> day.day().needs().stream()).toList();
+    return Tally.sum(
+        new Score(
+            least.subList(0, 3), least.subList(3, 6), bounds[0], bounds[1], bounds[2], bounds[3]),
+        ofSettledMasses(open, settled, situation));
   }
 }

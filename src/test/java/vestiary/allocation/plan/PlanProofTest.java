@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import vestiary.allocation.WenlowValley;
 import vestiary.allocation.planner.Effort;
 import vestiary.allocation.planner.Planner;
@@ -102,15 +104,99 @@ class PlanProofTest {
             .anyMatch(objection -> objection.contains(worn.piece().code())));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "0, the unmet of principal celebrants",
+    "1, the unmet that must be met",
+    "2, the others unmet",
+    "3, the third steps",
+    "4, the second steps",
+    "5, the first steps",
+    "6, the carriages",
+    "7, the minutes",
+    "8, the preferences",
+    "9, the changes"
+  })
+  void a_number_that_is_not_that_of_the_plan_is_found(int place, String words) {
+    List<Long> numbers = new ArrayList<>(plan.score().unmet());
+    numbers.addAll(plan.score().steps());
+    numbers.add(plan.score().carriages());
+    numbers.add(plan.score().minutes());
+    numbers.add(plan.score().preferences());
+    numbers.add(plan.score().changes());
+    numbers.set(place, numbers.get(place) + 1);
+    Score more =
+        new Score(
+            numbers.subList(0, 3),
+            numbers.subList(3, 6),
+            numbers.get(6),
+            numbers.get(7),
+            numbers.get(8),
+            numbers.get(9));
+
+    List<String> objections =
+        PlanProof.findObjections(
+            new Plan(plan.provisions(), plan.movements(), more, plan.bounds(), List.of()),
+            situation);
+
+    assertEquals(1, objections.size(), objections::toString);
+    assertTrue(objections.get(0).startsWith(words + " are miscounted"), objections::toString);
+  }
+
   @Test
-  void numbers_that_are_not_those_of_the_plan_are_found() {
-    Score score = plan.score();
-    Score better =
-        new Score(score.unmet(), score.steps(), 0, 0, score.preferences(), score.changes());
+  void stoles_that_are_exchanged_are_found_in_the_preferences() {
+    Provision.Worn one = stole(JUBILEE, 0);
+    Provision.Worn other = stole(JUBILEE, 1);
+
+    assertObjection("the preferences are miscounted", exchanged(one, other));
+  }
+
+  @Test
+  void names_that_are_exchanged_are_found_in_the_changes() {
+    Situation after = situation.withLast(plan.provisions());
+    Provision.Worn one = stole(JUBILEE, 0);
+    Provision.Worn other = stole(JUBILEE, 1);
+
+    List<String> objections = PlanProof.findObjections(exchanged(one, other), after);
+
+    assertTrue(objections.contains("the changes are miscounted: 2, not 0"), objections::toString);
+  }
+
+  @Test
+  void a_set_that_rides_along_for_nothing_is_found() {
+    Movement one = plan.movements().get(0);
+    List<Piece> more = new ArrayList<>(one.pieces());
+    more.add(piece("HT-G1-C"));
+    Movement fuller =
+        new Movement(
+            more, one.from(), one.to(), one.ready(), one.leaveBy(), one.arriveBy(), "", false);
 
     assertObjection(
-        "miscounted",
-        new Plan(plan.provisions(), plan.movements(), better, plan.bounds(), List.of()));
+        "HT-G1-C is carried for nothing",
+        new Plan(plan.provisions(), List.of(fuller), plan.score(), plan.bounds(), List.of()));
+  }
+
+  @Test
+  void what_sacristans_have_set_aside_in_two_places_is_told_and_no_objection() {
+    Provision.Worn worn = chasuble(JUBILEE, 0);
+    String code = worn.piece().code();
+    Hold one = new Hold(code, new MassId(new UUID(7, 7)), HT, worn.need().window());
+    Hold other = new Hold(code, new MassId(new UUID(7, 8)), SA, worn.need().window());
+    Situation held = situation.withHolds(List.of(one, other));
+
+    Plan anyway = Planner.onThisMachine().plan(held, Effort.of(5));
+
+    assertEquals(1, anyway.contradictions().size());
+    assertEquals(List.of(), PlanProof.findObjections(anyway, held));
+  }
+
+  private Plan exchanged(Provision.Worn one, Provision.Worn other) {
+    List<Provision> provisions = new ArrayList<>(plan.provisions());
+    provisions.set(
+        provisions.indexOf(one), new Provision.Worn(one.need(), other.piece(), 0, false));
+    provisions.set(
+        provisions.indexOf(other), new Provision.Worn(other.need(), one.piece(), 0, false));
+    return new Plan(provisions, plan.movements(), plan.score(), plan.bounds(), List.of());
   }
 
   private void assertObjection(String words, Plan spoilt) {
@@ -126,9 +212,17 @@ class PlanProofTest {
   }
 
   private Provision.Worn chasuble(VestedMass mass, int place) {
+    return worn(mass, PieceKind.CHASUBLE, place);
+  }
+
+  private Provision.Worn stole(VestedMass mass, int place) {
+    return worn(mass, PieceKind.STOLE, place);
+  }
+
+  private Provision.Worn worn(VestedMass mass, PieceKind kind, int place) {
     return plan.assignments().stream()
         .filter(worn -> worn.need().mass().equals(mass.id()))
-        .filter(worn -> worn.need().kind() == PieceKind.CHASUBLE)
+        .filter(worn -> worn.need().kind() == kind)
         .skip(place)
         .findFirst()
         .orElseThrow();

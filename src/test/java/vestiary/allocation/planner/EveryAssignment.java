@@ -20,7 +20,6 @@ import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Ride;
 import vestiary.allocation.plan.Situation;
 import vestiary.vesting.ChurchId;
-import vestiary.vesting.ColourMatch;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
@@ -47,14 +46,18 @@ final class EveryAssignment {
   private final Map<Need, Piece> chosen = new HashMap<>();
   private final Map<Need, Integer> depths = new HashMap<>();
   private final List<Provision.Worn> heldProvisions;
+  private final boolean partingFreely;
   private long[] best;
 
   /**
    * @param heldProvisions which needs the held pieces serve, taken as given
+   * @param partingFreely whether a set may be taken apart even if it could go together, and it
+   *     counts for nothing that it is
    */
-  EveryAssignment(Situation situation, List<Provision.Worn> heldProvisions) {
+  EveryAssignment(Situation situation, List<Provision.Worn> heldProvisions, boolean partingFreely) {
     this.situation = situation;
     this.heldProvisions = heldProvisions;
+    this.partingFreely = partingFreely;
     Set<Need> served =
         heldProvisions.stream().map(Provision.Worn::need).collect(Collectors.toSet());
     this.open =
@@ -64,7 +67,7 @@ final class EveryAssignment {
 
   /**
    * Unmet of principals, musts and others; third, second and first steps; sets parted; carriages;
-   * minutes; preferences.
+   * minutes; preferences; needs that had another piece in the last plan.
    */
   long[] best() {
     choose(0);
@@ -114,9 +117,7 @@ final class EveryAssignment {
     }
     for (int depth = 1; depth <= need.ladder().size(); depth++) {
       Step step = need.ladder().get(depth - 1);
-      if (!step.isWithout()
-          && ColourMatch.of(piece.colours(), step.colourFor(need.colour()), need.festive())
-              .serves()) {
+      if (need.isServedBy(step, piece.colours())) {
         return depth;
       }
     }
@@ -124,11 +125,11 @@ final class EveryAssignment {
   }
 
   private void measure() {
-    long[] measured = new long[10];
+    long[] measured = new long[11];
     Map<Object, Map<PieceKind, Long>> steps = new HashMap<>();
     Map<Object, Integer> deepest = new HashMap<>();
-    for (Need need : open) {
-      int depth = depths.get(need);
+    for (Need need : situation.span().needs()) {
+      int depth = depths.containsKey(need) ? depths.get(need) : heldDepth(need);
       if (depth < 0) {
         measured[need.role() == Role.PRINCIPAL ? 0 : need.isMust() ? 1 : 2]++;
       } else if (depth > 0) {
@@ -144,45 +145,60 @@ final class EveryAssignment {
     if (isWorse(measured, 6)) {
       return;
     }
-    List<List<Piece>> items = new ArrayList<>();
-    measured[6] = pack(items);
-    if (isWorse(measured, 7)) {
-      return;
+    for (List<List<Piece>> items : packings(measured)) {
+      if (!isWorse(measured, 7)) {
+        List<Move> moves = new ArrayList<>();
+        items.forEach(item -> move(item, moves));
+        long[] driven = drive(moves);
+        measured[7] = driven[0];
+        measured[8] = driven[1];
+        measured[9] = preferences(moves);
+        measured[10] = changes();
+        if (best == null || Arrays.compare(measured, best) < 0) {
+          best = measured.clone();
+        }
+      }
     }
-    List<Move> moves = new ArrayList<>();
-    items.forEach(item -> move(item, moves));
-    long[] driven = drive(moves);
-    measured[7] = driven[0];
-    measured[8] = driven[1];
-    measured[9] = preferences(moves);
-    if (best == null || Arrays.compare(measured, best) < 0) {
-      best = measured;
-    }
+  }
+
+  private int heldDepth(Need need) {
+    return heldProvisions.stream()
+        .filter(one -> one.need().equals(need))
+        .mapToInt(Provision::depth)
+        .findFirst()
+        .orElseThrow();
   }
 
   private boolean isWorse(long[] measured, int until) {
     return best != null && Arrays.compare(measured, 0, until, best, 0, until) > 0;
   }
 
-  /** Whole sets where both pieces can go together, and how many cannot. */
-  private long pack(List<List<Piece>> items) {
+  /** Whole sets where both pieces can go together, and how many cannot; or every way to pack. */
+  private List<List<List<Piece>>> packings(long[] measured) {
     Map<String, List<Piece>> sets = new TreeMap<>();
     for (Piece piece : situation.span().pieces()) {
       sets.computeIfAbsent(
               piece.set().isEmpty() ? piece.code() : piece.set(), unknown -> new ArrayList<>())
           .add(piece);
     }
-    long parted = 0;
+    List<List<List<Piece>>> packings = new ArrayList<>(List.of(List.of()));
     for (List<Piece> set : sets.values()) {
       boolean whole = set.size() == 2 && fixed(set.get(0)).equals(fixed(set.get(1)));
-      if (whole && isChain(stays(set), set.get(0))) {
-        items.add(set);
-      } else {
-        parted += whole ? 1 : 0;
-        set.forEach(piece -> items.add(List.of(piece)));
+      boolean together = whole && isChain(stays(set), set.get(0));
+      List<List<Piece>> loose = set.stream().map(List::of).toList();
+      List<List<List<Piece>>> longer = new ArrayList<>();
+      for (List<List<Piece>> packing : packings) {
+        if (together) {
+          longer.add(Stream.concat(packing.stream(), Stream.of(set)).toList());
+        }
+        if (!together || partingFreely) {
+          longer.add(Stream.concat(packing.stream(), loose.stream()).toList());
+        }
       }
+      packings = longer;
+      measured[6] += whole && !together && !partingFreely ? 1 : 0;
     }
-    return parted;
+    return packings;
   }
 
   private List<Stay> fixed(Piece piece) {
@@ -292,27 +308,65 @@ final class EveryAssignment {
         && !ride.arrives().isAfter(move.due());
   }
 
+  private Map<Need, Piece> worn() {
+    Map<Need, Piece> worn = new HashMap<>(chosen);
+    heldProvisions.forEach(one -> worn.put(one.need(), one.piece()));
+    return worn;
+  }
+
   private long preferences(List<Move> moves) {
     long sum = 0;
-    for (Need need : open) {
-      if (chosen.containsKey(need)) {
-        String wanted = situation.occasion(need).grade();
-        String grade = situation.traits(chosen.get(need)).grade();
-        sum += !wanted.isEmpty() && !grade.isEmpty() && !wanted.equals(grade) ? 4 : 0;
-        int length = situation.traits(chosen.get(need)).length();
-        sum += situation.fit(need).suits(length) ? 0 : 6;
+    Map<Need, Piece> worn = worn();
+    for (Need need : worn.keySet()) {
+      String wanted = situation.occasion(need).grade();
+      String grade = situation.traits(worn.get(need)).grade();
+      sum += !wanted.isEmpty() && !grade.isEmpty() && !wanted.equals(grade) ? 4 : 0;
+      int length = situation.traits(worn.get(need)).length();
+      sum += situation.fit(need).suits(length) ? 0 : 6;
+    }
+    for (Move move : moves) {
+      for (Piece piece : move.what()) {
+        sum += situation.traits(piece).onAsking() ? 4 : 1;
       }
     }
-    sum += 3 * moves.stream().filter(move -> isOnAsking(move.what())).count();
-    return sum + 8 * massesOfSeveralSuits();
+    return sum + 16 * massesOfSeveralSuits(worn) + 100 * mixed(worn);
   }
 
-  private boolean isOnAsking(List<Piece> item) {
-    return item.stream().anyMatch(piece -> situation.traits(piece).onAsking());
+  private long changes() {
+    Map<Need, Piece> worn = worn();
+    long changes = 0;
+    for (Provision was : situation.last()) {
+      String before = was.findPiece().map(Piece::code).orElse("");
+      String now = worn.containsKey(was.need()) ? worn.get(was.need()).code() : "";
+      boolean asked = situation.span().needs().contains(was.need());
+      boolean lacks = now.isEmpty() && before.isEmpty();
+      boolean lawfully = asked && lacks && depths.getOrDefault(was.need(), 0) > 0;
+      boolean otherLack = asked && lacks && lawfully != (was instanceof Provision.LeftOut);
+      changes += asked && (!before.equals(now) || otherLack) ? 1 : 0;
+    }
+    return changes;
   }
 
-  private long massesOfSeveralSuits() {
-    return open.stream()
+  /** Chasubles without the stole of their set, where the pool is asked for a stole. */
+  private long mixed(Map<Need, Piece> worn) {
+    long mixed = 0;
+    for (Need outer : worn.keySet()) {
+      for (Need stole : situation.span().needs()) {
+        if (outer.kind() == PieceKind.CHASUBLE
+            && stole.kind() == PieceKind.STOLE
+            && stole.wearer().equals(outer.wearer())) {
+          String set = worn.get(outer).set();
+          boolean whole =
+              worn.containsKey(stole) && !set.isEmpty() && worn.get(stole).set().equals(set);
+          mixed += whole ? 0 : 1;
+        }
+      }
+    }
+    return mixed;
+  }
+
+  private long massesOfSeveralSuits(Map<Need, Piece> worn) {
+    return situation.span().needs().stream()
         .filter(need -> need.kind() == PieceKind.CHASUBLE)
         .collect(Collectors.groupingBy(Need::mass))
         .values()
@@ -322,34 +376,17 @@ final class EveryAssignment {
         .filter(
             needs -> {
               Set<String> suits = new TreeSet<>();
-              needs.forEach(n -> suits.add(chosen.containsKey(n) ? suit(chosen.get(n)) : ""));
+              needs.forEach(n -> suits.add(worn.containsKey(n) ? suit(worn.get(n)) : ""));
               return suits.size() > 1 || suits.contains("");
             })
         .count();
   }
 
-  /** Only where some piece that could come is of a suit is there anything to prefer. */
+  /** Only where some lawful piece is of a suit is there anything to prefer. */
   private boolean couldBeAlike(List<Need> needs) {
     return situation.span().pieces().stream()
-        .anyMatch(
-            piece ->
-                !suit(piece).isEmpty()
-                    && needs.stream()
-                        .anyMatch(need -> depth(piece, need) >= 0 && reaches(piece, need)));
-  }
-
-  private boolean reaches(Piece piece, Need need) {
-    Piece taken = chosen.remove(need);
-    Map<Need, Piece> others = new HashMap<>(chosen);
-    chosen.clear();
-    chosen.put(need, piece);
-    boolean reaches = isChain(stays(List.of(piece)), piece);
-    chosen.clear();
-    chosen.putAll(others);
-    if (taken != null) {
-      chosen.put(need, taken);
-    }
-    return reaches;
+        .filter(piece -> !suit(piece).isEmpty())
+        .anyMatch(piece -> needs.stream().anyMatch(need -> depth(piece, need) >= 0));
   }
 
   private String suit(Piece piece) {

@@ -44,6 +44,7 @@ final class SmallWorld {
 
   private final Random random;
   private final int churches;
+  private final boolean halves;
   private final List<Need> needs = new ArrayList<>();
   private final List<Piece> pieces = new ArrayList<>();
   private final List<Hold> holds = new ArrayList<>();
@@ -51,17 +52,23 @@ final class SmallWorld {
   private final Map<MassId, Occasion> occasions = new HashMap<>();
   private final Map<Wearer, Fit> fits = new HashMap<>();
 
-  private SmallWorld(int seed, int churches) {
+  private SmallWorld(int seed, int churches, boolean halves) {
     this.random = new Random(seed);
     this.churches = churches;
+    this.halves = halves;
   }
 
   static Situation of(int seed, int churches) {
-    return new SmallWorld(seed, churches).situation();
+    return new SmallWorld(seed, churches, false).situation();
+  }
+
+  /** Where many bring a part of their own, so that sets of one colour must often be parted. */
+  static Situation ofHalves(int seed, int churches) {
+    return new SmallWorld(seed, churches, true).situation();
   }
 
   private Situation situation() {
-    boolean withStoles = random.nextInt(3) == 0;
+    boolean withStoles = random.nextInt(3) == 0 || halves;
     int masses = withStoles ? 2 + random.nextInt(2) : 2 + random.nextInt(3);
     int stock = withStoles ? 1 + random.nextInt(3) : 1 + random.nextInt(4);
     IntStream.range(0, masses).forEach(number -> addMass(number, withStoles));
@@ -83,7 +90,7 @@ final class SmallWorld {
             minute(start),
             minute(start + length),
             minute(start + length + 15));
-    Colour colour = COLOURS.get(random.nextInt(2));
+    Colour colour = COLOURS.get(halves ? 0 : random.nextInt(2));
     int persons = 1 + random.nextInt(withStoles ? 2 : 3) / (random.nextInt(2) + 1);
     boolean festive = random.nextInt(3) == 0;
     if (random.nextInt(3) == 0) {
@@ -98,8 +105,11 @@ final class SmallWorld {
       }
       boolean principal = person == 1;
       Norm norm = new Norm(principal, principal ? List.of() : ladder(), "invented");
-      add(new Need(wearer, church, window, PieceKind.CHASUBLE, colour, festive, norm));
-      if (withStoles) {
+      int own = halves ? random.nextInt(3) : 0;
+      if (own != 1) {
+        add(new Need(wearer, church, window, PieceKind.CHASUBLE, colour, festive, norm));
+      }
+      if (withStoles && own != 2) {
         Norm must = new Norm(true, List.of(), "invented");
         add(new Need(wearer, church, window, PieceKind.STOLE, colour, festive, must));
       }
@@ -120,7 +130,7 @@ final class SmallWorld {
 
   private void addPieces(int number, boolean withStoles) {
     ChurchId home = randomChurch();
-    Colour colour = COLOURS.get(random.nextInt(3));
+    Colour colour = COLOURS.get(halves ? 0 : random.nextInt(3));
     boolean stays = random.nextInt(6) == 0;
     List<Away> away = away();
     String code = "s" + number;
