@@ -143,7 +143,7 @@ class PlanResourceTest {
   }
 
   @Test
-  void a_plan_that_is_over_can_be_asked_for_again_and_is_as_good() {
+  void a_plan_that_is_over_can_be_asked_for_again_and_is_the_same() {
     Map<String, Object> first = Planning.applied(MONDAY, SUNDAY);
 
     Map<String, Object> again = Planning.finished(Planning.ask(MONDAY, SUNDAY));
@@ -151,8 +151,8 @@ class PlanResourceTest {
     assertNotEquals(first.get("id"), again.get("id"));
     assertEquals(first.get("score"), again.get("score"));
     assertEquals(
-        Planning.list(first, "assignments").stream().map(one -> one.get("kind")).toList(),
-        Planning.list(again, "assignments").stream().map(one -> one.get("kind")).toList());
+        Planning.list(first, "assignments").stream().map(one -> one.get("piece")).toList(),
+        Planning.list(again, "assignments").stream().map(one -> one.get("piece")).toList());
   }
 
   @Test
