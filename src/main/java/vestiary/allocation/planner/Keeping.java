@@ -12,8 +12,11 @@ import vestiary.allocation.flow.Ask;
 import vestiary.allocation.flow.Roads;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.PlanProof;
+import vestiary.allocation.plan.PlanStatus;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
+import vestiary.allocation.plan.Tally;
 import vestiary.allocation.solver.Solver;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
@@ -39,33 +42,53 @@ final class Keeping {
 
   /** What was found, or a plan that is as good and changes less. */
   Plan keep(Plan found) {
-    Plan best = found;
-    if (found.score().changes() == 0) {
-      return best;
-    }
     List<Provision> kept = kept();
-    best = better(best, found, kept);
-    if (best == found) {
-      best = better(best, found, ofUntouchedDays(kept));
+    if (found.score().changes() == 0 || kept.isEmpty()) {
+      return found;
     }
-    return best;
+    Plan all = filledUp(kept, found);
+    if (isAsGood(all, found)) {
+      return all;
+    }
+    List<Provision> untouched = ofUntouchedDays(kept);
+    Plan some = untouched.isEmpty() ? found : filledUp(untouched, found);
+    if (some != found && isAsGood(some, found)) {
+      return some;
+    }
+    return found.status() == PlanStatus.STOPPED && isTheLast(all) ? unlessTheSame(found) : found;
   }
 
-  private Plan better(Plan best, Plan found, List<Provision> kept) {
-    if (kept.isEmpty()) {
-      return best;
-    }
+  private Plan filledUp(List<Provision> kept, Plan found) {
     Plan plan =
         new Planning(situation, Settled.keeping(kept, situation, roads), effort, solver).plan();
-    Plan own =
-        new Plan(
-            plan.provisions(),
-            plan.movements(),
-            plan.score(),
-            found.bounds(),
-            plan.contradictions());
-    boolean holds = PlanProof.findObjections(own, situation).isEmpty();
-    return holds && own.score().compareTo(best.score()) <= 0 ? own : best;
+    return new Plan(
+        plan.provisions(), plan.movements(), plan.score(), found.bounds(), plan.contradictions());
+  }
+
+  private boolean isAsGood(Plan plan, Plan found) {
+    return plan.score().compareTo(found.score()) <= 0
+        && PlanProof.findObjections(plan, situation).isEmpty();
+  }
+
+  /** Whether nothing is worn but what was worn by the last plan. */
+  private boolean isTheLast(Plan plan) {
+    Set<Need> known = new HashSet<>();
+    situation.last().forEach(was -> known.add(was.need()));
+    return plan.score().changes() == 0
+        && plan.assignments().stream().allMatch(one -> known.contains(one.need()));
+  }
+
+  /**
+   * A search that was stopped may by luck find better the second time. If without the last plan it
+   * comes to that very plan again, nothing has changed, and the same question gets the same answer.
+   */
+  private Plan unlessTheSame(Plan found) {
+    Plan first = new Planning(situation.withLast(List.of()), effort, solver).plan();
+    Score score = Tally.of(first.provisions(), first.movements(), situation);
+    return score.changes() == 0
+        ? new Plan(
+            first.provisions(), first.movements(), score, first.bounds(), first.contradictions())
+        : found;
   }
 
   /** What the last plan had and can still be, as far as one need can tell. */
