@@ -9,8 +9,9 @@ import java.util.Objects;
  * @param provisions one for each need, in canonical order
  * @param movements by the hour of leaving, then churches
  * @param score of this plan
- * @param bounds what each number of the score can be at least, those before it being what they are;
- *     0 after the first that differs
+ * @param bounds what each number of the score can be at least, those before it being what they are,
+ *     among all plans that take a set apart only where somebody would else go without or step down;
+ *     0 after the first that differs, and after the steps where a set is taken apart
  * @param contradictions holds and absences that no plan can keep, in words
  */
 public record Plan(

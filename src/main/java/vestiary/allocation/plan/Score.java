@@ -12,8 +12,9 @@ import java.util.List;
  * @param steps persons with a substitute, the deepest step first
  * @param carriages journeys made for vestments alone
  * @param minutes driven on these
- * @param preferences how far grade, suit, size, shade and owners' leave fall short, weighted
- * @param changes needs served otherwise than by the last plan
+ * @param preferences how far whole sets, grade, suit, size, shade and owners' leave fall short and
+ *     how much rides, weighted as in {@link Displeasure}
+ * @param changes needs served by another piece than in the last plan, name by name
  */
 public record Score(
     List<Long> unmet,

@@ -4,12 +4,14 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
@@ -107,12 +109,10 @@ public final class Tally {
   }
 
   /** Whether both say the same: the same piece by its code, or the same kind of lack. */
-  public static boolean isSame(Provision one, Provision other) {
-    return one.findPiece().isPresent() || other.findPiece().isPresent()
-        ? one.findPiece()
-            .map(piece -> piece.code())
-            .equals(other.findPiece().map(piece -> piece.code()))
-        : one.getClass().equals(other.getClass());
+  private static boolean isSame(Provision one, Provision other) {
+    Optional<String> code = one.findPiece().map(Piece::code);
+    return code.equals(other.findPiece().map(Piece::code))
+        && (code.isPresent() || one.getClass().equals(other.getClass()));
   }
 
   /**
@@ -126,16 +126,13 @@ public final class Tally {
         && situation.span().pieces().stream()
             .filter(piece -> piece.kind() == PieceKind.CHASUBLE)
             .filter(piece -> !situation.traits(piece).suit().isEmpty())
-            .anyMatch(
-                piece ->
-                    chasubles.stream()
-                        .anyMatch(
-                            need ->
-                                need.isLawfullyServedBy(piece.colours())
-                                    && (!situation.fit(need).must()
-                                        || situation
-                                            .fit(need)
-                                            .suits(situation.traits(piece).length()))));
+            .anyMatch(piece -> chasubles.stream().anyMatch(n -> mayWear(n, piece, situation)));
+  }
+
+  private static boolean mayWear(Need need, Piece piece, Situation situation) {
+    Fit fit = situation.fit(need);
+    return need.isLawfullyServedBy(piece.colours())
+        && (!fit.must() || fit.suits(situation.traits(piece).length()));
   }
 
   /** One score and another, number by number. */

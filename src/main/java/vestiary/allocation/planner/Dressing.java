@@ -96,7 +96,7 @@ final class Dressing {
   private List<Worn> whole(List<Outfit> outfits) {
     List<WholeSet> sets = sets();
     int[] chosen =
-        Matching.of(
+        CheapestFirst.of(
             outfits.size(),
             sets.size(),
             (row, column) -> cost(outfits.get(row), sets.get(column)),
@@ -122,7 +122,7 @@ final class Dressing {
         model.type(set.outer()) == outfit.type() && model.type(set.stole()) == outfit.mate();
     return isOfClass
         ? changes(group(outfit), set.outer()) + changes(mates(outfit), set.stole())
-        : Matching.NEVER;
+        : CheapestFirst.NEVER;
   }
 
   /** 0 if some of these had it before, 1 else. */
@@ -159,13 +159,13 @@ final class Dressing {
             .filter(piece -> !taken.contains(piece))
             .toList();
     int[] chosen =
-        Matching.of(
+        CheapestFirst.of(
             types.size(),
             pieces.size(),
             (row, column) ->
                 types.get(row) >= 0 && types.get(row) == model.type(pieces.get(column))
                     ? changes(wearers.get(row), pieces.get(column))
-                    : Matching.NEVER);
+                    : CheapestFirst.NEVER);
     List<Optional<Piece>> picked = new ArrayList<>();
     for (int at = 0; at < types.size(); at++) {
       Optional<Piece> piece = Optional.of(chosen[at]).filter(c -> c >= 0).map(pieces::get);
@@ -179,7 +179,7 @@ final class Dressing {
     List<Need> needs = group.needs();
     List<Need> mates = group.hasMate() ? slot.groups().get(group.mate()).needs() : List.of();
     int[] chosen =
-        Matching.of(
+        CheapestFirst.of(
             worn.isEmpty() ? 0 : needs.size(),
             worn.size(),
             (row, column) ->

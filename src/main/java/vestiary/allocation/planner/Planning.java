@@ -47,6 +47,9 @@ final class Planning {
   private static final List<Measure> JOURNEYS =
       List.of(Measure.CARRIAGES, Measure.MINUTES, Measure.PREFERENCES, Measure.CHANGES);
 
+  private static final Answer NOTHING_TO_DECIDE =
+      new Answer(new long[0], new long[JOURNEYS.size()], new long[JOURNEYS.size()]);
+
   private final Situation situation;
   private final Effort effort;
   private final Solver solver;
@@ -103,6 +106,9 @@ final class Planning {
 
   private Plan byPieces(List<DayCoverage> coverage, Items items, boolean merging) {
     FlowModel model = model(coverage, items, Manner.PIECES);
+    if (model.program().columns() == 0) {
+      return plans(model, items, coverage).of(NOTHING_TO_DECIDE, effort.counting());
+    }
     Answer answer =
         solver.minimise(
             model.program(),
@@ -124,6 +130,9 @@ final class Planning {
   private Plan byCarriages(List<DayCoverage> coverage, Items items) {
     FlowModel model = model(coverage, items, Manner.CARRIAGES);
     SpanPlan plans = plans(model, items, coverage);
+    if (model.program().columns() == 0) {
+      return plans.of(NOTHING_TO_DECIDE, effort.counting());
+    }
     List<long[]> tiers = JOURNEYS.stream().map(model::costs).toList();
     Work work = new Work(effort.work(), effort.isCancelled());
     FewCarriages carriages = new FewCarriages(model, solver);

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Puts rows and columns together, the cheapest first, then in order of rows and columns. */
-final class Matching {
+final class CheapestFirst {
 
   static final int NEVER = Integer.MAX_VALUE;
 
@@ -22,7 +22,7 @@ final class Matching {
     boolean take(int row, int column);
   }
 
-  private Matching() {}
+  private CheapestFirst() {}
 
   /** The column of each row, -1 where none was left. */
   static int[] of(int rows, int columns, Cost cost) {
