@@ -13,9 +13,8 @@ import vestiary.vesting.PieceKind;
  * Finds where needs are more than the pieces that can serve them in time. Each kind of piece is
  * counted by itself: a set is but a label here.
  *
- * <p>Every finding is a proof by counting: its needs all clash, and are more than the pieces that
- * serve any of them. Where no such set exists nothing is found, although in rare cases (about one
- * in two hundred of those short, on random examples) the pieces still do not suffice.
+ * <p>Every finding carries what shows it. Once those who go without are left out of all findings,
+ * the pieces suffice for the others, unless a search has to give up: then nothing is claimed.
  */
 public final class ClashCheck {
 

@@ -21,10 +21,9 @@ final class ClashingSets {
   }
 
   /** The sets, each in ascending order; the same ones every time. */
-  static List<List<Integer>> find(
-      List<Integer> needs, Succession succession, Eligibility eligibility) {
+  static List<List<Integer>> find(int[] block, Succession succession, Eligibility eligibility) {
     ClashingSets sets = new ClashingSets(succession, eligibility);
-    new Blocks(succession, eligibility).of(needs).forEach(sets::search);
+    sets.search(block);
     return sets.found;
   }
 

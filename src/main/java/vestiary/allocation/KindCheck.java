@@ -1,6 +1,5 @@
 package vestiary.allocation;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.Function;
@@ -15,6 +14,11 @@ import vestiary.vesting.PieceKind;
 final class KindCheck {
 
   private record Label(Colour colour, ChurchId church) {}
+
+  /**
+   * @param exhausted needs of the set, or of the one it stands for, that nothing lawful serves
+   */
+  private record Finding(ShortSet set, List<Integer> exhausted) {}
 
   private final Span span;
   private final List<Need> needs;
@@ -41,28 +45,30 @@ final class KindCheck {
   }
 
   List<Shortage> find() {
-    List<List<Integer>> sets = search(all(), anywhere, this::region);
-    List<List<Integer>> exhausted = sets.isEmpty() ? List.of() : exhaustedSets();
-    List<Shortage> cluster =
-        withExhausted(sets, exhausted).stream()
-            .map(set -> shortage(Level.CLUSTER, set, exhausted))
-            .toList();
-    Stream<Shortage> local =
-        search(all(), atHome, Need::church).stream()
-            .map(set -> shortage(Level.LOCAL, set, List.of()));
-    return Stream.concat(cluster.stream(), local).toList();
+    ShortSets anywhereSets = sets(anywhere, this::region);
+    List<ShortSet> sets = anywhereSets.find(all());
+    List<Finding> cluster = sets.isEmpty() ? List.of() : withExhausted(sets, anywhereSets);
+    Stream<Finding> local =
+        sets(atHome, Need::church).find(all()).stream().map(set -> new Finding(set, List.of()));
+    return Stream.concat(
+            cluster.stream().map(finding -> shortage(Level.CLUSTER, finding)),
+            local.map(finding -> shortage(Level.LOCAL, finding)))
+        .toList();
   }
 
   private List<Integer> all() {
     return IntStream.range(0, needs.size()).boxed().toList();
   }
 
-  private List<List<Integer>> search(
-      List<Integer> asked, List<BitSet> serving, Function<Need, ChurchId> place) {
+  private ShortSets sets(List<BitSet> serving, Function<Need, ChurchId> place) {
     Function<Integer, Object> label =
         need -> new Label(needs.get(need).colour(), place.apply(needs.get(need)));
     Eligibility eligibility = new Eligibility(serving, pool.size(), label);
-    return ClashingSets.find(asked, succession, eligibility);
+    return new ShortSets(
+        succession,
+        eligibility,
+        new Certifier(needs::get, pool::piece, succession, eligibility),
+        set -> Unserved.of(set, needs, serving, atHome));
   }
 
   /** The first church to and from which this one has journeys, the same for all of a region. */
@@ -78,49 +84,64 @@ final class KindCheck {
         && span.journeys().seconds(other, one) != Journeys.NO_WAY;
   }
 
-  private List<List<Integer>> exhaustedSets() {
+  private List<ShortSet> exhaustedSets() {
     List<BitSet> lawful = needs.stream().map(pool::servingLawfully).toList();
     List<Integer> musts = all().stream().filter(need -> needs.get(need).isMust()).toList();
-    return search(musts, lawful, this::region);
+    return sets(lawful, this::region).find(musts);
   }
 
-  /** Adds exhausted sets that lie in no other, and drops the sets that lie in one of these. */
-  private static List<List<Integer>> withExhausted(
-      List<List<Integer>> sets, List<List<Integer>> exhausted) {
+  /**
+   * Tells which sets are exhausted, adds exhausted ones that lie in no other, and drops the sets
+   * that lie in one of these.
+   */
+  private List<Finding> withExhausted(List<ShortSet> sets, ShortSets anywhereSets) {
+    List<List<Integer>> exhausted = exhaustedSets().stream().map(ShortSet::needs).toList();
     List<List<Integer>> added =
         exhausted.stream()
-            .filter(own -> sets.stream().noneMatch(set -> set.containsAll(own)))
+            .filter(own -> sets.stream().noneMatch(set -> set.needs().containsAll(own)))
             .toList();
-    List<List<Integer>> all = new ArrayList<>(added);
-    sets.stream()
-        .filter(set -> added.stream().noneMatch(own -> own.containsAll(set)))
-        .forEach(all::add);
-    return all;
+    Stream<Finding> own =
+        added.stream()
+            .flatMap(
+                needs ->
+                    anywhereSets.findWhole(needs).stream()
+                        .map(set -> finding(set, needs, exhausted)));
+    Stream<Finding> others =
+        sets.stream()
+            .filter(set -> added.stream().noneMatch(one -> one.containsAll(set.needs())))
+            .map(set -> finding(set, set.needs(), exhausted));
+    return Stream.concat(own, others).toList();
   }
 
-  private Shortage shortage(Level level, List<Integer> set, List<List<Integer>> exhausted) {
-    List<Need> named = set.stream().map(needs::get).toList();
-    List<BitSet> serving = level == Level.LOCAL ? atHome : anywhere;
-    List<LateArrival> late = LateArrivals.first(named, span.journeys());
-    List<Need> musts =
+  private static Finding finding(ShortSet set, List<Integer> needs, List<List<Integer>> exhausted) {
+    return new Finding(
+        set,
         exhausted.stream()
-            .filter(set::containsAll)
+            .filter(needs::containsAll)
             .flatMap(List::stream)
             .distinct()
             .sorted()
-            .map(needs::get)
-            .toList();
+            .toList());
+  }
+
+  private Shortage shortage(Level level, Finding finding) {
+    ShortSet set = finding.set();
+    List<Need> named = set.needs().stream().map(needs::get).toList();
+    List<BitSet> serving = level == Level.LOCAL ? atHome : anywhere;
+    List<LateArrival> late =
+        set.allClash() ? LateArrivals.first(named, span.journeys()) : List.of();
     return new Shortage(
         level,
         late.isEmpty() ? ShortageKind.SHORTAGE : ShortageKind.UNREACHABLE,
         named,
         pool.stock(named, union(set, serving), union(set, anywhere)),
-        Unserved.of(set, needs, serving, atHome),
-        musts,
-        late);
+        Unserved.of(set, needs, serving, atHome).stream().map(needs::get).toList(),
+        finding.exhausted().stream().map(needs::get).toList(),
+        late,
+        set.certificate());
   }
 
-  private static BitSet union(List<Integer> set, List<BitSet> serving) {
-    return set.stream().map(serving::get).collect(BitSet::new, BitSet::or, BitSet::or);
+  private static BitSet union(ShortSet set, List<BitSet> serving) {
+    return set.needs().stream().map(serving::get).collect(BitSet::new, BitSet::or, BitSet::or);
   }
 }

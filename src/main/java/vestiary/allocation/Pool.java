@@ -39,6 +39,10 @@ final class Pool {
     return pieces.size();
   }
 
+  Piece piece(int place) {
+    return pieces.get(place);
+  }
+
   /** The pieces that serve the need in the colour it asks for. */
   BitSet serving(Need need) {
     return serving(need, List.of());

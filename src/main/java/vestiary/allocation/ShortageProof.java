@@ -3,199 +3,204 @@ package vestiary.allocation;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import vestiary.vesting.Away;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
-import vestiary.vesting.Window;
 
 /**
- * Checks a finding again by comparing pairs and counting, as a person would with pencil and paper.
- * It shares no step with the search that found it.
+ * Checks findings again by comparing pairs, counting and following, as a person would with pencil
+ * and paper. It shares no step with the search that found them.
  */
 public final class ShortageProof {
 
-  private final Shortage shortage;
   private final Span span;
-  private final List<String> objections = new ArrayList<>();
+  private final Reckoning reckoning;
+  private final Set<Need> asked;
+  private final Map<PieceKind, List<Piece>> pieces;
 
-  private ShortageProof(Shortage shortage, Span span) {
-    this.shortage = shortage;
+  private ShortageProof(Span span) {
     this.span = span;
+    this.reckoning = new Reckoning(span);
+    this.asked = new HashSet<>(span.needs());
+    this.pieces =
+        span.pieces().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Piece::kind, () -> new EnumMap<>(PieceKind.class), Collectors.toList()));
+  }
+
+  /** Proves findings of this span. */
+  public static ShortageProof of(Span span) {
+    return new ShortageProof(span);
   }
 
   /** What is wrong with a finding, in words; empty if it holds. */
   public static List<String> findObjections(Shortage shortage, Span span) {
-    ShortageProof proof = new ShortageProof(shortage, span);
-    proof.checkNeeds();
-    proof.checkStock();
-    proof.checkUnserved();
-    proof.checkExhausted();
-    proof.checkKind();
-    return List.copyOf(proof.objections);
+    return of(span).findObjections(shortage);
   }
 
-  private void checkNeeds() {
-    require(span.needs().containsAll(shortage.needs()), "a need is not asked for");
-    require(Set.copyOf(shortage.needs()).size() == shortage.needed(), "a need stands twice");
-    require(ofOneKind(shortage.needs()), "the needs are of several kinds");
-    require(allClash(shortage.needs()), "two of the needs can share a piece");
-    require(
-        shortage.level() == Level.CLUSTER
-            || shortage.needs().stream().map(Need::church).distinct().count() == 1,
-        "a local finding has needs of several churches");
+  /** What is wrong with a finding, in words; empty if it holds. */
+  public List<String> findObjections(Shortage shortage) {
+    return findObjections(shortage, piece -> piece.home().equals(shortage.needs().get(0).church()));
   }
 
-  private void checkStock() {
-    Set<Piece> anywhere = piecesThat(piece -> serves(piece, false));
-    Set<Piece> counted =
-        shortage.level() == Level.CLUSTER ? anywhere : keep(anywhere, this::isAtHome);
-    Set<Piece> elsewhere = keep(anywhere, piece -> !counted.contains(piece));
-    Set<Piece> others =
-        piecesThat(
-            piece ->
-                !anywhere.contains(piece)
-                    && shortage.needs().stream().anyMatch(n -> n.isServedBy(piece.colours())));
-    require(counted.equals(Set.copyOf(shortage.pieces())), "the pieces are not those that serve");
-    require(elsewhere.equals(Set.copyOf(shortage.elsewhere())), "the pieces elsewhere differ");
-    require(
-        others.equals(
-            shortage.notServing().stream().map(NotServing::piece).collect(Collectors.toSet())),
-        "the pieces that do not serve differ");
-    require(counted.size() == shortage.available(), "a piece stands twice");
-    require(counted.size() < shortage.needed(), "there are pieces enough");
+  /**
+   * The same where pieces of a local finding are elsewhere than at home.
+   *
+   * @param isThere whether a piece is at the church of the finding
+   */
+  public List<String> findObjections(Shortage shortage, Predicate<Piece> isThere) {
+    Check check = new Check(shortage, isThere);
+    check.checkNeeds();
+    check.checkStock();
+    check.checkCertificate();
+    check.checkUnserved();
+    check.checkExhausted();
+    check.checkKind();
+    return List.copyOf(check.objections);
   }
 
-  private void checkUnserved() {
-    require(
-        Set.copyOf(shortage.unserved()).size() == shortage.missing(),
-        "not as many go without as pieces are missing");
-    require(shortage.needs().containsAll(shortage.unserved()), "one without is no need of these");
+  private final class Check {
+
+    private final Shortage shortage;
+    private final Predicate<Piece> isThere;
+    private final List<String> objections = new ArrayList<>();
+
+    Check(Shortage shortage, Predicate<Piece> isThere) {
+      this.shortage = shortage;
+      this.isThere = isThere;
+    }
+
+    void checkNeeds() {
+      require(asked.containsAll(shortage.needs()), "a need is not asked for");
+      require(Set.copyOf(shortage.needs()).size() == shortage.needed(), "a need stands twice");
+      require(
+          shortage.needs().stream().map(Need::kind).distinct().count() == 1,
+          "the needs are of several kinds");
+      require(
+          shortage.level() == Level.CLUSTER
+              || shortage.needs().stream().map(Need::church).distinct().count() == 1,
+          "a local finding has needs of several churches");
+    }
+
+    void checkStock() {
+      List<Need> asks = distinctAsks();
+      Set<Piece> counted = new HashSet<>();
+      Set<Piece> elsewhere = new HashSet<>();
+      Set<Piece> others = new HashSet<>();
+      for (Piece piece : pieces.getOrDefault(shortage.pieceKind(), List.of())) {
+        if (asks.stream().anyMatch(need -> reckoning.serves(piece, need))) {
+          boolean counts = shortage.level() == Level.CLUSTER || isThere.test(piece);
+          (counts ? counted : elsewhere).add(piece);
+        } else if (asks.stream().anyMatch(need -> need.isServedBy(piece.colours()))) {
+          others.add(piece);
+        }
+      }
+      require(isListOf(counted, shortage.pieces()), "the pieces are not those that serve");
+      require(isListOf(elsewhere, shortage.elsewhere()), "the pieces elsewhere differ");
+      require(
+          isListOf(others, shortage.notServing().stream().map(NotServing::piece).toList()),
+          "the pieces that do not serve differ");
+      require(shortage.notServing().stream().allMatch(this::isHindered), "a hindrance is wrong");
+    }
+
+    /** Of needs that ask the same of a piece one will do. */
+    private List<Need> distinctAsks() {
+      Set<List<Object>> seen = new HashSet<>();
+      return shortage.needs().stream()
+          .filter(n -> seen.add(List.of(n.church(), n.window(), n.colour(), n.festive())))
+          .toList();
+    }
+
+    private boolean isHindered(NotServing not) {
+      return shortage.needs().stream()
+          .filter(need -> need.isServedBy(not.piece().colours()))
+          .findFirst()
+          .flatMap(need -> reckoning.findHindrance(not.piece(), need))
+          .filter(not.hindrance()::equals)
+          .isPresent();
+    }
+
+    void checkCertificate() {
+      CertificateProof proof =
+          new CertificateProof(shortage.needs(), shortage.pieces(), reckoning::serves, reckoning);
+      objections.addAll(proof.findObjections(shortage.certificate()));
+    }
+
+    void checkUnserved() {
+      int missing = shortage.allClash() ? shortage.needed() - shortage.available() : 1;
+      require(
+          Set.copyOf(shortage.unserved()).size() == missing,
+          "not as many go without as pieces are missing");
+      require(shortage.needs().containsAll(shortage.unserved()), "one without is no need of these");
+    }
+
+    void checkExhausted() {
+      require(shortage.exhausted().stream().allMatch(Need::isMust), "not all exhausted are musts");
+      shortage.exhausted().stream()
+          .collect(Collectors.groupingBy(Need::kind))
+          .forEach(this::checkExhausted);
+    }
+
+    private void checkExhausted(PieceKind kind, List<Need> needs) {
+      BiPredicate<Piece, Need> serves = reckoning::servesLawfully;
+      Collection<Piece> lawful =
+          pieces.getOrDefault(kind, List.of()).stream()
+              .filter(piece -> needs.stream().anyMatch(need -> serves.test(piece, need)))
+              .toList();
+      require(
+          new CertificateProof(needs, lawful, serves, reckoning).cannotAllBeServed(),
+          "a lawful colour serves all the exhausted needs");
+    }
+
+    void checkKind() {
+      boolean byJourneyAlone =
+          shortage.allClash() && pairs(shortage.needs()).anyMatch(Check::isByJourneyAlone);
+      require(
+          byJourneyAlone == (shortage.kind() == ShortageKind.UNREACHABLE),
+          "journey or hour is wrongly blamed");
+      require(byJourneyAlone == !shortage.late().isEmpty(), "the late journey is not told");
+      shortage.late().forEach(this::checkLate);
+    }
+
+    private static boolean isByJourneyAlone(List<Need> pair) {
+      return !pair.get(0).window().overlaps(pair.get(1).window())
+          && !pair.get(0).church().equals(pair.get(1).church());
+    }
+
+    private void checkLate(LateArrival late) {
+      Optional<Duration> journey = span.journeys().find(late.from().church(), late.to().church());
+      Instant arrives = journey.map(late.from().window().cleared()::plus).orElse(Instant.MAX);
+      require(shortage.needs().containsAll(List.of(late.from(), late.to())), "a stranger is late");
+      require(arrives.equals(late.arrives()), "the hour of arrival differs");
+      require(late.due().equals(late.to().window().setOut()), "the hour due differs");
+    }
+
+    private void require(boolean holds, String objection) {
+      if (!holds) {
+        objections.add(objection);
+      }
+    }
   }
 
-  private void checkExhausted() {
-    require(shortage.exhausted().stream().allMatch(Need::isMust), "not all exhausted are musts");
-    shortage.exhausted().stream()
-        .collect(Collectors.groupingBy(Need::kind))
-        .values()
-        .forEach(this::checkExhaustedOfOneKind);
-  }
-
-  private void checkExhaustedOfOneKind(List<Need> needs) {
-    Set<Piece> lawful =
-        span.pieces().stream()
-            .filter(piece -> needs.stream().anyMatch(need -> serves(piece, need, true)))
-            .collect(Collectors.toSet());
-    require(allClash(needs), "two of the exhausted needs can share a piece");
-    require(lawful.size() < needs.size(), "a lawful colour serves all the exhausted needs");
-  }
-
-  private void checkKind() {
-    boolean byJourneyAlone =
-        pairs(shortage.needs())
-            .anyMatch(
-                pair ->
-                    !pair.get(0).window().overlaps(pair.get(1).window())
-                        && !pair.get(0).church().equals(pair.get(1).church()));
-    require(
-        byJourneyAlone == (shortage.kind() == ShortageKind.UNREACHABLE),
-        "journey or hour is wrongly blamed");
-    require(byJourneyAlone == !shortage.late().isEmpty(), "the late journey is not told");
-    shortage.late().forEach(this::checkLate);
-  }
-
-  private void checkLate(LateArrival late) {
-    Optional<Duration> journey = span.journeys().find(late.from().church(), late.to().church());
-    Instant arrives = journey.map(late.from().window().cleared()::plus).orElse(Instant.MAX);
-    require(shortage.needs().containsAll(List.of(late.from(), late.to())), "a stranger is late");
-    require(arrives.equals(late.arrives()), "the hour of arrival differs");
-    require(late.due().equals(late.to().window().setOut()), "the hour due differs");
-  }
-
-  private boolean allClash(List<Need> needs) {
-    return pairs(needs).noneMatch(pair -> precedes(pair.get(0), pair.get(1)));
-  }
-
-  private boolean precedes(Need one, Need other) {
-    Window first = one.window();
-    Window next = other.window();
-    boolean staysOut =
-        one.church().equals(other.church())
-            && !first.end().plus(span.policies().turn()).isAfter(next.start());
-    boolean carried =
-        span.journeys()
-            .find(one.church(), other.church())
-            .filter(time -> !first.cleared().plus(time).isAfter(next.setOut()))
-            .isPresent();
-    return staysOut || carried;
-  }
-
-  private boolean serves(Piece piece, boolean lawfully) {
-    return shortage.needs().stream().anyMatch(need -> serves(piece, need, lawfully));
-  }
-
-  private boolean serves(Piece piece, Need need, boolean lawfully) {
-    boolean colour =
-        lawfully ? need.isLawfullyServedBy(piece.colours()) : need.isServedBy(piece.colours());
-    return piece.kind() == need.kind() && colour && canBeThere(piece, need);
-  }
-
-  private boolean canBeThere(Piece piece, Need need) {
-    boolean atHome = piece.home().equals(need.church());
-    Optional<Duration> there = span.journeys().find(piece.home(), need.church());
-    return (atHome || !piece.staysHome())
-        && there.isPresent()
-        && piece.away().stream().allMatch(away -> leavesTime(away, piece, need, there.get()));
-  }
-
-  private boolean leavesTime(Away away, Piece piece, Need need, Duration there) {
-    // Subtracted on the side of the Mass: an absence may last to the end of all time.
-    boolean before = !need.window().setOut().minus(there).isBefore(away.until());
-    boolean after =
-        span.journeys()
-            .find(need.church(), piece.home())
-            .filter(back -> !need.window().cleared().plus(back).isAfter(away.from()))
-            .isPresent();
-    return before || after;
-  }
-
-  private boolean isAtHome(Piece piece) {
-    return piece.home().equals(shortage.needs().get(0).church());
-  }
-
-  private Set<Piece> piecesThat(Predicate<Piece> wanted) {
-    PieceKind kind = shortage.pieceKind();
-    return keep(
-        span.pieces().stream().filter(piece -> piece.kind() == kind).collect(Collectors.toSet()),
-        wanted);
-  }
-
-  private static Set<Piece> keep(Set<Piece> pieces, Predicate<Piece> wanted) {
-    Set<Piece> kept = new HashSet<>(pieces);
-    kept.removeIf(wanted.negate());
-    return kept;
-  }
-
-  private static boolean ofOneKind(List<Need> needs) {
-    return needs.stream().map(Need::kind).distinct().count() == 1;
+  private static boolean isListOf(Set<Piece> wanted, List<Piece> list) {
+    return list.size() == wanted.size() && wanted.containsAll(list);
   }
 
   private static Stream<List<Need>> pairs(List<Need> needs) {
     return needs.stream()
         .flatMap(
             one -> needs.stream().filter(other -> other != one).map(other -> List.of(one, other)));
-  }
-
-  private void require(boolean holds, String objection) {
-    if (!holds) {
-      objections.add(objection);
-    }
   }
 }

@@ -1,6 +1,7 @@
 package vestiary.allocation;
 
 import java.time.Duration;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -64,6 +65,16 @@ final class Succession {
   /** Whether no piece can serve both. */
   boolean clash(int one, int other) {
     return !precedes(one, other) && !precedes(other, one);
+  }
+
+  /** The needs in an order in which what precedes stands before what follows. */
+  List<Integer> inTurn(Collection<Integer> needs) {
+    return needs.stream()
+        .sorted(
+            Comparator.comparing((Integer need) -> setOut[need])
+                .thenComparing(need -> start[need])
+                .thenComparing(need -> need))
+        .toList();
   }
 
   /** The same number for needs of one church and window. */

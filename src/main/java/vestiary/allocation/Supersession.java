@@ -51,13 +51,7 @@ final class Supersession {
   }
 
   private static Shortage withExhausted(Shortage set, Shortage stole) {
-    return new Shortage(
-        set.level(),
-        set.kind(),
-        set.needs(),
-        set.stock(),
-        set.unserved(),
-        Stream.concat(set.exhausted().stream(), stole.exhausted().stream()).sorted().toList(),
-        set.late());
+    return set.withExhausted(
+        Stream.concat(set.exhausted().stream(), stole.exhausted().stream()).sorted().toList());
   }
 }

@@ -32,27 +32,30 @@ final class Unserved {
   private Unserved() {}
 
   /**
-   * Those who go without, in canonical order.
+   * Those who go without, in ascending order: of needs that all clash as many as there are pieces
+   * too few, since each piece serves but one of them; else one.
    *
-   * @param set needs that all clash, so that each piece serves but one of them
    * @param serving for each need, the pieces that serve it
    * @param atHome for each need, those of its own church
    */
-  static List<Need> of(
-      List<Integer> set, List<Need> needs, List<BitSet> serving, List<BitSet> atHome) {
+  static List<Integer> of(
+      ShortSet set, List<Need> needs, List<BitSet> serving, List<BitSet> atHome) {
     Comparator<Integer> order =
         Comparator.comparing((Integer need) -> ORDER.indexOf(needs.get(need).role()))
             .thenComparing(need -> atHome.get(need).isEmpty())
             .thenComparing(need -> needs.get(need).window().start())
             .thenComparing(need -> needs.get(need));
-    List<Integer> ordered = set.stream().sorted(order).toList();
+    List<Integer> ordered = set.needs().stream().sorted(order).toList();
+    if (!set.allClash()) {
+      return ordered.subList(ordered.size() - 1, ordered.size());
+    }
     int[][] pieces =
         ordered.stream().map(need -> serving.get(need).stream().toArray()).toArray(int[][]::new);
     int rights = ordered.stream().mapToInt(need -> serving.get(need).length()).max().orElse(0);
     Matching matching = Matching.inOrder(pieces, rights);
     return IntStream.range(0, ordered.size())
         .filter(place -> !matching.isMatched(place))
-        .mapToObj(place -> needs.get(ordered.get(place)))
+        .mapToObj(ordered::get)
         .sorted()
         .toList();
   }

@@ -107,17 +107,12 @@ final class Mended {
     }
     List<Piece> all =
         Stream.concat(shortage.pieces().stream(), shortage.elsewhere().stream()).toList();
-    return new Shortage(
-        shortage.level(),
-        shortage.kind(),
-        shortage.needs(),
+    return shortage.with(
         new Stock(
             there,
             all.stream().filter(piece -> !there.contains(piece)).toList(),
             shortage.notServing()),
-        unserved(shortage, there),
-        shortage.exhausted(),
-        shortage.late());
+        unserved(shortage, there));
   }
 
   /** The needs that are left when each piece is given to one that it may serve. */

@@ -101,7 +101,8 @@ class ShortageProofTest {
             found.stock(),
             found.unserved(),
             found.exhausted(),
-            List.of());
+            List.of(),
+            found.certificate());
 
     assertRefused("journey or hour is wrongly blamed", blamed);
   }
@@ -116,7 +117,8 @@ class ShortageProofTest {
             found.stock(),
             found.unserved(),
             List.of(early),
-            found.late());
+            found.late(),
+            found.certificate());
 
     assertRefused("a lawful colour serves all the exhausted needs", graver);
   }
@@ -131,14 +133,22 @@ class ShortageProofTest {
             found.stock(),
             List.of(far),
             found.exhausted(),
-            found.late());
+            found.late(),
+            found.certificate());
 
     assertRefused("not as many go without as pieces are missing", milder);
   }
 
   private Shortage with(List<Need> needs, Stock stock) {
     return new Shortage(
-        found.level(), found.kind(), needs, stock, found.unserved(), List.of(), found.late());
+        found.level(),
+        found.kind(),
+        needs,
+        stock,
+        found.unserved(),
+        List.of(),
+        found.late(),
+        found.certificate());
   }
 
   private void assertRefused(String objection, Shortage tampered) {

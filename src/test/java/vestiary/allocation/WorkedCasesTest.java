@@ -15,6 +15,8 @@ import static vestiary.allocation.Minutes.piece;
 import static vestiary.allocation.Minutes.roads;
 import static vestiary.calendar.Colour.GREEN;
 import static vestiary.calendar.Colour.RED;
+import static vestiary.calendar.Colour.ROSE;
+import static vestiary.calendar.Colour.VIOLET;
 import static vestiary.calendar.Colour.WHITE;
 
 import java.util.ArrayList;
@@ -104,27 +106,88 @@ class WorkedCasesTest {
     assertEquals(two, found.get(0).needs());
   }
 
-  /** One need goes without, but no set of clashing needs shows it: nothing is claimed. */
+  /**
+   * A path through the order takes one from each set of clashing elements (R. P. Dilworth 1950).
+   */
   @Test
-  void what_no_clashing_set_proves_is_not_claimed() {
+  void what_no_clashing_set_proves_is_proved_by_the_longest_chains() {
     List<Need> needs =
         List.of(need(1, A, 1, 5, RED), need(2, A, 3, 6, WHITE), need(3, A, 5, 6, GREEN));
     List<Piece> pieces = List.of(piece("p", A, WHITE, GREEN), piece("q", A, WHITE, RED));
 
-    assertEquals(List.of(), check(needs, pieces, nowhere()));
+    Shortage found = only(check(needs, pieces, nowhere()));
+
+    Certificate.Chains chains = (Certificate.Chains) found.certificate();
+    assertEquals(needs, found.needs());
+    assertEquals(List.of(1, 1), chains.chains().stream().map(c -> c.needs().size()).toList());
+    assertEquals(1, found.missing());
+    assertEquals(Severity.MUST, found.severity());
+  }
+
+  /** Unit propagation: M. Davis, G. Logemann, D. Loveland (1962; from memory). */
+  @Test
+  void what_chains_do_not_prove_is_proved_by_one_forced_choice_after_another() {
+    Need first = need(1, A, 3, 5, RED);
+    Need whole = need(2, A, 3, 7, WHITE);
+    Need second = need(3, A, 4, 6, GREEN);
+    Need last = need(4, A, 5, 8, VIOLET);
+    List<Piece> pieces =
+        List.of(
+            piece("p", A, GREEN, VIOLET),
+            piece("q", A, WHITE, RED, VIOLET),
+            piece("r", A, RED, GREEN));
+
+    Shortage found = only(check(List.of(first, whole, second, last), pieces, nowhere()));
+
+    Certificate.ForcedChoices forced = (Certificate.ForcedChoices) found.certificate();
+    assertEquals(
+        List.of("q to 2", "r to 1", "p to 3"),
+        forced.choices().stream().map(WorkedCasesTest::told).toList());
+    assertEquals(last, forced.without());
+    assertEquals(1, found.missing());
+  }
+
+  /** Found by trying small cases at random; worked again by hand. */
+  @Test
+  void what_no_choice_forces_is_proved_by_trying_all_ways() {
+    List<Need> needs =
+        List.of(
+            need(1, A, 2, 5, WHITE),
+            need(2, A, 1, 3, RED),
+            need(3, A, 4, 6, GREEN),
+            need(4, A, 2, 5, VIOLET),
+            need(5, A, 3, 4, ROSE));
+    List<Piece> pieces =
+        List.of(
+            piece("p", A, WHITE, GREEN, VIOLET, ROSE),
+            piece("q", A, WHITE, RED, ROSE),
+            piece("r", A, WHITE, RED, GREEN, VIOLET));
+
+    Shortage found = only(check(needs, pieces, nowhere()));
+
+    assertEquals(CertificateKind.EXHAUSTION, found.certificate().kind());
+    assertEquals(Set.copyOf(needs), Set.copyOf(found.needs()));
+    assertEquals(1, found.missing());
+  }
+
+  /** L. Mirsky, "A dual of Dilworth's decomposition theorem" (1971). */
+  @Test
+  void the_longest_chain_is_as_long_as_the_fewest_groups_that_clash() {
+    List<Need> needs = greedyFails();
+    Succession order = new Succession(needs, bothWays(2, A, B), NO_TURN.turn());
+
+    List<Integer> chain = LongestChain.of(List.of(0, 1, 2, 3, 4, 5), order);
+    List<List<Integer>> groups = List.of(List.of(0), List.of(1, 2), List.of(3), List.of(4, 5));
+
+    assertEquals(List.of(0, 2, 3, 5), chain);
+    assertEquals(groups.size(), chain.size());
+    assertTrue(order.clash(1, 2) && order.clash(4, 5));
   }
 
   /** C. Greene (1976): two chains cover the six, though a longest chain first leaves some over. */
   @Test
   void two_pieces_serve_six_masses_that_a_greedy_hand_would_not_get_through() {
-    List<Need> needs =
-        List.of(
-            need(1, A, 1, 2, WHITE),
-            need(2, B, 3, 6, WHITE),
-            need(3, B, 4, 5, WHITE),
-            need(4, B, 6, 7, WHITE),
-            need(5, A, 7, 10, WHITE),
-            need(6, B, 7, 10, WHITE));
+    List<Need> needs = greedyFails();
 
     assertEquals(List.of(), check(needs, whites(2), bothWays(2, A, B)));
     assertEquals(
@@ -134,6 +197,7 @@ class WorkedCasesTest {
             .collect(Collectors.toSet()));
   }
 
+  /** Journeys closed under shortest ways (R. W. Floyd 1962) make the order transitive. */
   @Test
   void a_way_round_that_is_quicker_than_the_direct_one_is_taken() {
     List<Journey> roads = new ArrayList<>(roads(10, A, B));
@@ -174,6 +238,26 @@ class WorkedCasesTest {
     assertEquals(needs.subList(1, 2), found.get(0).needs());
     assertEquals(0, found.get(0).available());
     assertEquals(Hindrance.NO_JOURNEY, found.get(0).notServing().get(0).hindrance());
+  }
+
+  private static List<Need> greedyFails() {
+    return List.of(
+        need(1, A, 1, 2, WHITE),
+        need(2, B, 3, 6, WHITE),
+        need(3, B, 4, 5, WHITE),
+        need(4, B, 6, 7, WHITE),
+        need(5, A, 7, 10, WHITE),
+        need(6, B, 7, 10, WHITE));
+  }
+
+  private static Shortage only(List<Shortage> found) {
+    assertEquals(1, found.size());
+    return found.get(0);
+  }
+
+  private static String told(Certificate.Choice choice) {
+    String pieces = String.join(", ", WenlowValley.codes(choice.pieces()));
+    return pieces + " to " + choice.need().mass().value().getLeastSignificantBits();
   }
 
   private static List<Piece> whites(int number) {
