@@ -2,7 +2,6 @@ package vestiary.allocation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,26 +28,14 @@ final class Blocks {
   }
 
   private Stream<List<Integer>> bySharedPieces(List<Integer> needs) {
-    Map<Integer, Integer> roots = new HashMap<>();
-    for (int need : needs) {
-      int first = root(roots, eligibility.of(need).nextSetBit(0));
-      eligibility.of(need).stream().forEach(piece -> roots.put(root(roots, piece), first));
-    }
+    SharedPieces shared = new SharedPieces();
+    needs.forEach(need -> shared.join(eligibility.of(need)));
     Map<Integer, List<Integer>> groups = new LinkedHashMap<>();
     for (int need : needs) {
-      int group = root(roots, eligibility.of(need).nextSetBit(0));
+      int group = shared.group(eligibility.of(need));
       groups.computeIfAbsent(group, unknown -> new ArrayList<>()).add(need);
     }
     return groups.values().stream();
-  }
-
-  private static int root(Map<Integer, Integer> roots, int piece) {
-    int root = piece;
-    while (roots.getOrDefault(root, root) != root) {
-      root = roots.get(root);
-    }
-    roots.put(piece, root);
-    return root;
   }
 
   private Stream<int[]> byNights(List<Integer> needs) {

@@ -16,6 +16,7 @@ final class Eligibility {
 
   private final BitSet[] serving;
   private final int pieces;
+  private final int places;
 
   /**
    * @param serving for each need the pieces that serve it
@@ -34,6 +35,7 @@ final class Eligibility {
       }
       this.serving[need] = alike.computeIfAbsent(own, Function.identity());
     }
+    this.places = pieces + labels.size();
   }
 
   /** Pieces and label; the same object for needs that are served alike, not to be changed. */
@@ -43,7 +45,13 @@ final class Eligibility {
 
   /** The pieces proper that serve a need. */
   int[] piecesOf(int need) {
-    return serving[need].stream().takeWhile(piece -> piece < pieces).toArray();
+    BitSet own = serving[need];
+    int[] proper = new int[count(own)];
+    for (int at = 0, piece = own.nextSetBit(0); at < proper.length; at++) {
+      proper[at] = piece;
+      piece = own.nextSetBit(piece + 1);
+    }
+    return proper;
   }
 
   /** How many pieces proper are in the set. */
@@ -57,6 +65,11 @@ final class Eligibility {
 
   int pieces() {
     return pieces;
+  }
+
+  /** How many pieces and labels there are. */
+  int places() {
+    return places;
   }
 
   /**

@@ -1,8 +1,8 @@
 package vestiary.allocation;
 
+import java.util.BitSet;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 
 /**
  * Whether the pieces can serve all of some needs. A quick hand goes first and is right wherever it
@@ -20,24 +20,31 @@ final class HandOut {
   /** A step looks at one piece for one need: about a millisecond's work. */
   private static final long MOST_STEPS_AT_ONCE = 100_000;
 
+  private static final int NONE = -1;
+
   private final Succession succession;
   private final Eligibility eligibility;
+  private final int[] wanted;
+  private final int[] last;
   private long steps;
 
-  /**
-   * @param mostSteps for all questions together
-   */
-  HandOut(Succession succession, Eligibility eligibility, long mostSteps) {
+  HandOut(Succession succession, Eligibility eligibility) {
     this.succession = succession;
     this.eligibility = eligibility;
-    this.steps = mostSteps;
+    this.wanted = new int[eligibility.places()];
+    this.last = new int[eligibility.places()];
+  }
+
+  /** Allows so many steps for all questions from now on. */
+  void allow(long mostSteps) {
+    steps = mostSteps;
   }
 
   Outcome of(Collection<Integer> needs) {
-    int[] inTurn = succession.inTurn(needs).stream().mapToInt(Integer::intValue).toArray();
-    if (servesQuickly(inTurn)) {
+    if (servesQuickly(needs)) {
       return Outcome.ALL_SERVED;
     }
+    int[] inTurn = succession.inTurn(needs).stream().mapToInt(Integer::intValue).toArray();
     HandOutSearch search =
         new HandOutSearch(inTurn, succession, eligibility, Math.min(steps, MOST_STEPS_AT_ONCE));
     Outcome outcome = search.run();
@@ -45,39 +52,57 @@ final class HandOut {
     return outcome;
   }
 
-  /** Gives each need in turn the piece that serves fewest, among those the one in use last. */
-  private boolean servesQuickly(int[] inTurn) {
-    Map<Integer, Integer> wanted = new HashMap<>();
+  /**
+   * Gives each need in turn the piece that serves fewest, among those the one in use last. Where
+   * that gets through all can be served; where it does not, nothing is known.
+   */
+  boolean servesQuickly(Collection<Integer> needs) {
+    List<Integer> inTurn = succession.inTurn(needs);
+    inTurn.forEach(this::forget);
     for (int need : inTurn) {
-      for (int piece : eligibility.piecesOf(need)) {
-        wanted.merge(piece, 1, Integer::sum);
+      BitSet own = eligibility.of(need);
+      for (int piece = own.nextSetBit(0); piece >= 0; piece = own.nextSetBit(piece + 1)) {
+        wanted[piece]++;
       }
     }
-    Map<Integer, Integer> last = new HashMap<>();
     for (int need : inTurn) {
-      int best = -1;
-      for (int piece : eligibility.piecesOf(need)) {
-        Integer before = last.get(piece);
-        boolean free = before == null || succession.precedes(before, need);
-        if (free && (best < 0 || isBetter(piece, best, wanted, last))) {
-          best = piece;
-        }
-      }
-      if (best < 0) {
+      int piece = quickest(need);
+      if (piece == NONE) {
         return false;
       }
-      last.put(best, need);
+      last[piece] = need;
     }
     return true;
   }
 
-  private boolean isBetter(
-      int piece, int best, Map<Integer, Integer> wanted, Map<Integer, Integer> last) {
-    int fewer = Integer.compare(wanted.get(piece), wanted.get(best));
-    return fewer < 0 || (fewer == 0 && freeSince(piece, last) > freeSince(best, last));
+  private void forget(int need) {
+    BitSet own = eligibility.of(need);
+    for (int piece = own.nextSetBit(0); piece >= 0; piece = own.nextSetBit(piece + 1)) {
+      wanted[piece] = 0;
+      last[piece] = NONE;
+    }
   }
 
-  private long freeSince(int piece, Map<Integer, Integer> last) {
-    return last.containsKey(piece) ? succession.cleared(last.get(piece)) : Long.MIN_VALUE;
+  private int quickest(int need) {
+    int best = NONE;
+    BitSet own = eligibility.of(need);
+    int most = eligibility.pieces();
+    for (int piece = own.nextSetBit(0); piece >= 0 && piece < most; ) {
+      boolean better = best == NONE || isBetter(piece, best);
+      if (better && (last[piece] == NONE || succession.precedes(last[piece], need))) {
+        best = piece;
+      }
+      piece = own.nextSetBit(piece + 1);
+    }
+    return best;
+  }
+
+  private boolean isBetter(int piece, int best) {
+    return wanted[piece] < wanted[best]
+        || (wanted[piece] == wanted[best] && freeSince(piece) > freeSince(best));
+  }
+
+  private long freeSince(int piece) {
+    return last[piece] == NONE ? Long.MIN_VALUE : succession.cleared(last[piece]);
   }
 }

@@ -114,6 +114,7 @@ final class HandOutSearch {
     if (place == needs.length) {
       return true;
     }
+    steps += last.length;
     IntBuffer state = state(place);
     if (leadNowhere.contains(state)) {
       return false;

@@ -21,6 +21,7 @@ public final class Journeys {
 
   private final Map<ChurchId, Integer> places = new HashMap<>();
   private final long[][] seconds;
+  private final boolean complete;
 
   private Journeys(List<Journey> journeys) {
     journeys.forEach(j -> List.of(j.from(), j.to()).forEach(this::admit));
@@ -31,6 +32,7 @@ public final class Journeys {
     }
     journeys.forEach(this::enter);
     shorten();
+    complete = Arrays.stream(seconds).flatMapToLong(Arrays::stream).noneMatch(s -> s == NO_WAY);
   }
 
   /**
@@ -45,6 +47,21 @@ public final class Journeys {
   public Optional<Duration> find(ChurchId from, ChurchId to) {
     long time = seconds(from, to);
     return time == NO_WAY ? Optional.empty() : Optional.of(Duration.ofSeconds(time));
+  }
+
+  /** The church's place among these; negative if nothing is known of it. */
+  int place(ChurchId church) {
+    return places.getOrDefault(church, -1);
+  }
+
+  /** Between two places, in seconds. */
+  long seconds(int from, int to) {
+    return seconds[from][to];
+  }
+
+  /** Whether there is a way from each church to each other. */
+  boolean areComplete() {
+    return complete;
   }
 
   /** As {@link #find}, in seconds, {@link #NO_WAY} if there is none. */

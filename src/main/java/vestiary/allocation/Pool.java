@@ -21,8 +21,15 @@ final class Pool {
 
   private record Asking(ChurchId church, Window window, Tint tint) {}
 
+  private static final BitSet NONE = new BitSet();
+
   private final List<Piece> pieces;
   private final Access access;
+  private final Journeys journeys;
+  private final Map<ChurchId, BitSet> homes = new HashMap<>();
+  private final Map<ChurchId, BitSet> reaching = new HashMap<>();
+  private final BitSet movable = new BitSet();
+  private final BitSet awayAtTimes = new BitSet();
   private final Map<Tint, BitSet> tinted = new HashMap<>();
   private final Map<Asking, BitSet> serving = new HashMap<>();
 
@@ -33,6 +40,13 @@ final class Pool {
             .filter(piece -> piece.kind() == kind)
             .sorted(Comparator.comparing(Piece::code))
             .toList();
+    this.journeys = span.journeys();
+    for (int place = 0; place < pieces.size(); place++) {
+      Piece piece = pieces.get(place);
+      homes.computeIfAbsent(piece.home(), unknown -> new BitSet()).set(place);
+      movable.set(place, !piece.staysHome() && journeys.place(piece.home()) >= 0);
+      awayAtTimes.set(place, !piece.away().isEmpty());
+    }
   }
 
   int size() {
@@ -55,7 +69,9 @@ final class Pool {
 
   /** Those of the pieces whose home is the need's church. */
   BitSet atHome(BitSet places, Need need) {
-    return kept(places, piece -> piece.home().equals(need.church()));
+    BitSet own = (BitSet) places.clone();
+    own.and(homes.getOrDefault(need.church(), NONE));
+    return own;
   }
 
   /**
@@ -80,7 +96,37 @@ final class Pool {
     Tint tint = new Tint(need.colour(), need.festive(), steps);
     return serving.computeIfAbsent(
         new Asking(need.church(), need.window(), tint),
-        like -> kept(tinted(need, steps), piece -> access.isPossible(piece, need)));
+        like -> possible(tinted(need, steps), need));
+  }
+
+  /** Only a piece that is away at times has to be looked at by itself. */
+  private BitSet possible(BitSet places, Need need) {
+    BitSet possible = (BitSet) places.clone();
+    possible.and(reaching.computeIfAbsent(need.church(), this::reaching));
+    BitSet doubtful = (BitSet) possible.clone();
+    doubtful.and(awayAtTimes);
+    doubtful.stream()
+        .filter(place -> !access.isPossible(pieces.get(place), need))
+        .forEach(possible::clear);
+    return possible;
+  }
+
+  /** The pieces that can come to a church, if they are not away. */
+  private BitSet reaching(ChurchId church) {
+    BitSet reaching = new BitSet();
+    if (journeys.place(church) >= 0) {
+      reaching.or(movable);
+      if (!journeys.areComplete()) {
+        homes.forEach(
+            (home, own) -> {
+              if (journeys.seconds(home, church) == Journeys.NO_WAY) {
+                reaching.andNot(own);
+              }
+            });
+      }
+    }
+    reaching.or(homes.getOrDefault(church, NONE));
+    return reaching;
   }
 
   private BitSet tinted(Need need, List<Step> steps) {

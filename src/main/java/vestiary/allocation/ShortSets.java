@@ -25,6 +25,7 @@ final class ShortSets {
   private final Eligibility eligibility;
   private final Certifier certifier;
   private final Function<ShortSet, List<Integer>> unserved;
+  private final HandOut handOut;
 
   /**
    * @param unserved which needs of a set go without
@@ -38,6 +39,7 @@ final class ShortSets {
     this.eligibility = eligibility;
     this.certifier = certifier;
     this.unserved = unserved;
+    this.handOut = new HandOut(succession, eligibility);
   }
 
   /** The sets; the same ones every time. */
@@ -51,32 +53,29 @@ final class ShortSets {
    */
   Optional<ShortSet> findWhole(List<Integer> needs) {
     ShortSet whole = new ShortSet(needs, certifier.certify(needs));
-    return whole.allClash()
-        ? Optional.of(whole)
-        : findWithin(needs, new HandOut(succession, eligibility, MOST_STEPS));
+    handOut.allow(MOST_STEPS);
+    return whole.allClash() ? Optional.of(whole) : findIn(needs);
   }
 
   private Stream<ShortSet> search(int[] block) {
-    HandOut handOut = new HandOut(succession, eligibility, MOST_STEPS);
     List<Integer> rest = new ArrayList<>(IntStream.of(block).boxed().toList());
-    if (handOut.of(rest) == HandOut.Outcome.ALL_SERVED) {
+    if (handOut.servesQuickly(rest)) {
       return Stream.empty();
     }
+    handOut.allow(MOST_STEPS);
     List<ShortSet> found = new ArrayList<>();
     for (List<Integer> set : ClashingSets.find(block, succession, eligibility)) {
       found.add(new ShortSet(set, new Certificate.AllClash()));
     }
     found.forEach(set -> rest.removeAll(unserved.apply(set)));
-    for (Optional<ShortSet> more = findWithin(rest, handOut);
-        more.isPresent();
-        more = findWithin(rest, handOut)) {
+    for (Optional<ShortSet> more = findIn(rest); more.isPresent(); more = findIn(rest)) {
       found.add(more.get());
       rest.removeAll(unserved.apply(more.get()));
     }
     return found.stream();
   }
 
-  private Optional<ShortSet> findWithin(List<Integer> needs, HandOut handOut) {
+  private Optional<ShortSet> findIn(List<Integer> needs) {
     if (handOut.of(needs) != HandOut.Outcome.ONE_WITHOUT) {
       return Optional.empty();
     }
@@ -84,7 +83,7 @@ final class ShortSets {
     return Stream.of(true, false)
         .map(farthestFirst -> filter.reduce(needs, farthestFirst))
         .map(set -> new ShortSet(set, certifier.certify(set)))
-        .filter(set -> isEasy(set) || isExhausted(set, handOut))
+        .filter(set -> isEasy(set) || isExhausted(set))
         .min(
             Comparator.comparing((ShortSet set) -> set.certificate().kind())
                 .thenComparing(set -> certifier.available(set.needs()))
@@ -95,7 +94,7 @@ final class ShortSets {
     return set.certificate().kind() != CertificateKind.EXHAUSTION;
   }
 
-  private static boolean isExhausted(ShortSet set, HandOut handOut) {
+  private boolean isExhausted(ShortSet set) {
     return set.needs().size() <= MOST_TO_EXHAUST
         && set.needs().stream()
             .map(need -> set.needs().stream().filter(other -> !other.equals(need)).toList())

@@ -1,6 +1,7 @@
 package vestiary.allocation;
 
 import java.time.Duration;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -32,7 +33,8 @@ import vestiary.vesting.Window;
  */
 final class Succession {
 
-  private final long[][] journeys;
+  private final Journeys journeys;
+  private final int[] place;
   private final int[] church;
   private final int[] slot;
   private final long[] setOut;
@@ -50,7 +52,9 @@ final class Succession {
     this.end = windows.stream().mapToLong(w -> Seconds.ceiling(w.end())).toArray();
     this.cleared = windows.stream().mapToLong(w -> Seconds.ceiling(w.cleared())).toArray();
     this.turn = turn.toSeconds();
-    this.journeys = matrix(number(needs), known);
+    this.journeys = known;
+    number(needs);
+    this.place = needs.stream().mapToInt(need -> known.place(need.church())).toArray();
     capAll();
   }
 
@@ -59,7 +63,16 @@ final class Succession {
     if (church[one] == church[other] && end[one] + turn <= start[other]) {
       return true;
     }
-    return cleared[one] + journeys[church[one]][church[other]] <= setOut[other];
+    return cleared[one] + journey(one, other) <= setOut[other];
+  }
+
+  private long journey(int one, int other) {
+    if (church[one] == church[other]) {
+      return 0;
+    }
+    return place[one] < 0 || place[other] < 0
+        ? Journeys.NO_WAY
+        : journeys.seconds(place[one], place[other]);
   }
 
   /** Whether no piece can serve both. */
@@ -94,14 +107,25 @@ final class Succession {
    * The longest journey between churches of the needs, {@link Journeys#NO_WAY} if one is missing.
    */
   long longestJourney(int[] needs) {
-    int[] places = IntStream.of(needs).map(need -> church[need]).distinct().toArray();
-    return IntStream.of(places)
-        .mapToLong(a -> IntStream.of(places).mapToLong(b -> journeys[a][b]).max().orElse(0))
-        .max()
-        .orElse(0);
+    int[] first = new int[church.length];
+    int churches = 0;
+    BitSet seen = new BitSet();
+    for (int need : needs) {
+      if (!seen.get(church[need])) {
+        seen.set(church[need]);
+        first[churches++] = need;
+      }
+    }
+    long longest = 0;
+    for (int one = 0; one < churches; one++) {
+      for (int other = 0; other < churches; other++) {
+        longest = Math.max(longest, journey(first[one], first[other]));
+      }
+    }
+    return longest;
   }
 
-  private List<ChurchId> number(List<Need> needs) {
+  private void number(List<Need> needs) {
     Map<ChurchId, Integer> churches = new HashMap<>();
     Map<Map.Entry<ChurchId, Window>, Integer> slots = new HashMap<>();
     for (int need = 0; need < church.length; need++) {
@@ -111,16 +135,6 @@ final class Succession {
           slots.computeIfAbsent(
               Map.entry(place, needs.get(need).window()), unknown -> slots.size());
     }
-    return churches.entrySet().stream()
-        .sorted(Map.Entry.comparingByValue())
-        .map(Map.Entry::getKey)
-        .toList();
-  }
-
-  private static long[][] matrix(List<ChurchId> churches, Journeys known) {
-    return churches.stream()
-        .map(from -> churches.stream().mapToLong(to -> known.seconds(from, to)).toArray())
-        .toArray(long[][]::new);
   }
 
   private void capAll() {

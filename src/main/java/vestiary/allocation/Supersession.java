@@ -1,10 +1,13 @@
 package vestiary.allocation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
+import vestiary.vesting.MassId;
 import vestiary.vesting.PieceKind;
 
 /**
@@ -19,35 +22,47 @@ final class Supersession {
 
   private Supersession() {}
 
+  private record Place(PieceKind kind, Level level, List<MassId> masses) {
+    static Place of(Shortage shortage) {
+      return new Place(shortage.pieceKind(), shortage.level(), shortage.masses());
+    }
+
+    /** Where the finding of what it comes with would stand. */
+    Place set() {
+      return new Place(COMES_WITH.get(kind), level, masses);
+    }
+  }
+
   /** What is left, graver where the finding left out was graver; order is kept. */
   static List<Shortage> apply(List<Shortage> shortages) {
-    List<Shortage> left =
-        new ArrayList<>(
-            shortages.stream().filter(one -> !isWithinCluster(one, shortages)).toList());
-    for (Shortage stole : List.copyOf(left)) {
-      findSet(stole, left).ifPresent(set -> merge(stole, set, left));
+    List<Shortage> ofCluster =
+        shortages.stream().filter(one -> one.level() == Level.CLUSTER).toList();
+    List<Shortage> left = new ArrayList<>();
+    Map<Place, List<Integer>> places = new HashMap<>();
+    for (Shortage one : shortages) {
+      if (one.level() == Level.CLUSTER || !isWithin(one, ofCluster)) {
+        places.computeIfAbsent(Place.of(one), unknown -> new ArrayList<>()).add(left.size());
+        left.add(one);
+      }
     }
-    return List.copyOf(left);
+    List<Shortage> kept = new ArrayList<>(left);
+    for (int at = 0; at < left.size(); at++) {
+      Shortage stole = left.get(at);
+      OptionalInt set =
+          places.getOrDefault(Place.of(stole).set(), List.of()).stream()
+              .mapToInt(Integer::intValue)
+              .filter(place -> left.get(place).missing() >= stole.missing())
+              .findFirst();
+      if (set.isPresent()) {
+        kept.set(set.getAsInt(), withExhausted(kept.get(set.getAsInt()), stole));
+        kept.set(at, null);
+      }
+    }
+    return kept.stream().filter(Objects::nonNull).toList();
   }
 
-  private static boolean isWithinCluster(Shortage one, List<Shortage> shortages) {
-    return one.level() == Level.LOCAL
-        && shortages.stream()
-            .filter(other -> other.level() == Level.CLUSTER)
-            .anyMatch(other -> other.needs().containsAll(one.needs()));
-  }
-
-  private static Optional<Shortage> findSet(Shortage stole, List<Shortage> left) {
-    return left.stream()
-        .filter(set -> set.pieceKind() == COMES_WITH.get(stole.pieceKind()))
-        .filter(set -> set.level() == stole.level() && set.missing() >= stole.missing())
-        .filter(set -> set.masses().equals(stole.masses()))
-        .findFirst();
-  }
-
-  private static void merge(Shortage stole, Shortage set, List<Shortage> left) {
-    left.remove(stole);
-    left.set(left.indexOf(set), withExhausted(set, stole));
+  private static boolean isWithin(Shortage one, List<Shortage> ofCluster) {
+    return ofCluster.stream().anyMatch(other -> other.needs().containsAll(one.needs()));
   }
 
   private static Shortage withExhausted(Shortage set, Shortage stole) {

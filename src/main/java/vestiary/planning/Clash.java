@@ -1,9 +1,13 @@
 package vestiary.planning;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import vestiary.allocation.Shortage;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.MassId;
 
 /**
  * Something that cannot stand, as people are told of it. A finding, never a refusal.
@@ -34,6 +38,10 @@ public record Clash(
   /** The first of the Masses. */
   public DatedMass first() {
     return masses.get(0);
+  }
+
+  Map<MassId, DatedMass> massesById() {
+    return masses.stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
   }
 
   /** Whether the Mass is one of those concerned. */

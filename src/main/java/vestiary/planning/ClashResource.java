@@ -49,6 +49,7 @@ class ClashResource {
       List<String> unservedMasses,
       List<String> pieces,
       List<String> elsewhere,
+      ProofBody proof,
       String sentence,
       List<String> remedies) {
 
@@ -70,6 +71,7 @@ class ClashResource {
           proof.map(s -> ids(s.unservedMasses())).orElse(List.of()),
           proof.map(s -> codes(s.pieces())).orElse(List.of()),
           proof.map(s -> codes(s.elsewhere())).orElse(List.of()),
+          proof.map(s -> ProofBody.from(clash, s)).orElse(null),
           clash.words().sentence(),
           List.of());
     }

@@ -63,6 +63,10 @@ final class ClashScene {
     return new ShortageWords(shortage, masses, zone);
   }
 
+  ProofWords proofWords(Shortage shortage) {
+    return new ProofWords(shortage, masses);
+  }
+
   /** Whole minutes from one church to another; empty if no journey is known. */
   Optional<Duration> findJourney(ChurchId from, ChurchId to) {
     return span.journeys().find(from, to);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import vestiary.allocation.CertificateKind;
 import vestiary.allocation.Level;
 import vestiary.allocation.Shortage;
 import vestiary.schedule.DatedMass;
@@ -34,6 +35,7 @@ final class ClashSheet {
         frame,
         CountPicture.Drawing.NONE,
         JourneyPicture.Drawing.NONE,
+        ProofView.COUNTED,
         List.of(clash.words().title() + ".", clash.words().more()),
         "",
         "",
@@ -46,18 +48,15 @@ final class ClashSheet {
   private ClashView shortage(Frame frame, Shortage s) {
     ClashPictures pictures = new ClashPictures(scene);
     ClashStock stock = new ClashStock(scene, s);
+    ProofView proof = new ProofSheet(scene, s).view();
     boolean late = !s.late().isEmpty();
     return view(
         frame,
-        late ? CountPicture.Drawing.NONE : pictures.count(s),
+        late || proof.pictureTitle().isEmpty() ? CountPicture.Drawing.NONE : pictures.count(s),
         late ? pictures.journey(s.late().get(0)) : JourneyPicture.Drawing.NONE,
+        proof,
         words(s, scene.words(s)),
-        "%s needed, %s %s, %s short."
-            .formatted(
-                English.sentence(English.count(s.needed())),
-                English.count(s.available()),
-                s.level() == Level.LOCAL ? "there" : "that could serve",
-                English.count(s.missing())),
+        verdict(s),
         stock.title(),
         stock.lines(),
         stock.total(),
@@ -65,10 +64,30 @@ final class ClashSheet {
         stock.carriages());
   }
 
+  private static String verdict(Shortage s) {
+    if (s.certificate().kind() == CertificateKind.UNPROVEN) {
+      return "Not proven.";
+    }
+    if (!s.allClash()) {
+      return "%s needed, %s at most can be served, %s short."
+          .formatted(
+              English.sentence(English.count(s.needed())),
+              English.count(s.needed() - s.missing()),
+              English.count(s.missing()));
+    }
+    return "%s needed, %s %s, %s short."
+        .formatted(
+            English.sentence(English.count(s.needed())),
+            English.count(s.available()),
+            s.level() == Level.LOCAL ? "there" : "that could serve",
+            English.count(s.missing()));
+  }
+
   private ClashView view(
       Frame frame,
       CountPicture.Drawing count,
       JourneyPicture.Drawing journey,
+      ProofView proof,
       List<String> words,
       String verdict,
       String tallyTitle,
@@ -97,6 +116,7 @@ final class ClashSheet {
         turn,
         count,
         journey,
+        proof,
         words.stream().filter(w -> !w.isBlank()).toList(),
         verdict,
         sources(),
@@ -136,13 +156,25 @@ final class ClashSheet {
             .orElse(List.of());
     return sources.isEmpty()
         ? ""
-        : "Checked by counting both, not by search. Vesture: %s. %s"
-            .formatted(String.join("; ", sources), clash.first().option().reason());
+        : "%s Vesture: %s. %s"
+            .formatted(checked(), String.join("; ", sources), clash.first().option().reason())
+            .strip();
+  }
+
+  private String checked() {
+    return switch (clash.findProof().orElseThrow().certificate().kind()) {
+      case ALL_CLASH -> "Checked by counting both, not by search.";
+      case CHAINS -> "Checked by adding up what each can serve, not by search.";
+      case FORCED_CHOICES -> "Checked by following each choice, not by search.";
+      case EXHAUSTION -> "Checked by trying all ways once more.";
+      case UNPROVEN -> "";
+    };
   }
 
   private List<String> words(Shortage s, ShortageWords words) {
     List<String> said = new ArrayList<>();
-    for (DatedMass mass : clash.masses()) {
+    LongList list = new LongList(s);
+    for (DatedMass mass : list.isLong() ? List.<DatedMass>of() : clash.masses()) {
       List<Need> needs = s.needs().stream().filter(n -> n.mass().equals(mass.id())).toList();
       Need one = needs.get(0);
       said.add(
@@ -158,10 +190,21 @@ final class ClashSheet {
                   scene.clock(one.window().cleared())));
     }
     s.late().forEach(l -> said.add(scene.road(l)));
-    said.add(
-        s.level() == Level.LOCAL
-            ? "No piece can serve two of them: they run at once, or follow with no time between."
-            : "No two of them can share a piece: they run at once, or the road between them is too long.");
+    if (list.isLong() && !list.allInUse().isEmpty()) {
+      said.add(
+          "All %s are in use from %s to %s."
+              .formatted(
+                  English.count(s.needed()),
+                  scene.clock(list.allInUse().get(0)),
+                  scene.clock(list.allInUse().get(1))));
+    }
+    said.add(s.allClash() ? whyAllClash(s) : scene.proofWords(s).sentence());
     return said;
+  }
+
+  private static String whyAllClash(Shortage s) {
+    return s.level() == Level.LOCAL
+        ? "No piece can serve two of them: they run at once, or follow with no time between."
+        : "No two of them can share a piece: they run at once, or the road between them is too long.";
   }
 }

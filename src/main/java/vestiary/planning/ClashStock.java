@@ -17,6 +17,9 @@ import vestiary.web.English;
 /** Accounts for every piece of the kind that is short, so that the numbers add up. */
 final class ClashStock {
 
+  /** Of many pieces so many are drawn and named; the number tells the rest. */
+  private static final int MOST_DRAWN = 12;
+
   private final ClashScene scene;
   private final Shortage shortage;
   private final ShortageWords words;
@@ -65,9 +68,15 @@ final class ClashStock {
   private static ClashView.TallyLine line(List<Piece> pieces, String words, boolean canBeHad) {
     return new ClashView.TallyLine(
         pieces.size(),
-        pieces.stream().map(p -> canBeHad ? p.colours().get(0).id() : "away").toList(),
+        pieces.stream()
+            .limit(MOST_DRAWN)
+            .map(p -> canBeHad ? p.colours().get(0).id() : "away")
+            .toList(),
         words,
-        pieces.stream().map(ClashScene::name).collect(Collectors.joining(", ")));
+        pieces.stream().limit(MOST_DRAWN).map(ClashScene::name).collect(Collectors.joining(", "))
+            + (pieces.size() > MOST_DRAWN
+                ? " and %d more".formatted(pieces.size() - MOST_DRAWN)
+                : ""));
   }
 
   List<String> steps() {

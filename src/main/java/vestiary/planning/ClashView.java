@@ -15,6 +15,7 @@ import vestiary.web.Link;
  * @param turn back to the week, the day and the Mass
  * @param count {@link CountPicture.Drawing#NONE} if this is no shortage
  * @param journey {@link JourneyPicture.Drawing#NONE} if nothing comes too late
+ * @param proof the table of a proof that is longer than counting two lists
  * @param words the proof, one paragraph each
  * @param verdict for example "Three needed, two there, one short."
  * @param sources for example "Colour: GIRM 346."
@@ -34,6 +35,7 @@ public record ClashView(
     List<Link> turn,
     CountPicture.Drawing count,
     JourneyPicture.Drawing journey,
+    ProofView proof,
     List<String> words,
     String verdict,
     String sources,

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.allocation.ClashCheck;
@@ -79,16 +80,22 @@ final class Mended {
     Span all =
         span.toSpan(span.masses().stream().filter(mass -> masses.contains(mass.id())).toList());
     List<Need> stoles = all.needs().stream().filter(n -> STOLES.contains(n.kind())).toList();
-    return ClashCheck.find(new Span(stoles, all.pieces(), all.journeys(), all.policies())).stream()
-        .filter(shortage -> shortage.level() == Level.LOCAL && gone.contains(shortage.masses()))
-        .flatMap(shortage -> findStanding(shortage).stream())
-        .filter(shortage -> left.stream().noneMatch(one -> one.needs().equals(shortage.needs())))
-        .toList();
+    Span alone = new Span(stoles, all.pieces(), all.journeys(), all.policies());
+    return new CheckedShortages(alone)
+        .all(ClashCheck.find(alone)).stream()
+            .filter(shortage -> shortage.level() == Level.LOCAL && gone.contains(shortage.masses()))
+            .flatMap(shortage -> findStanding(shortage).stream())
+            .filter(
+                shortage -> left.stream().noneMatch(one -> one.needs().equals(shortage.needs())))
+            .toList();
   }
 
   private Optional<Shortage> findStanding(Shortage shortage) {
     if (shortage.level() != Level.LOCAL) {
       return Optional.of(shortage);
+    }
+    if (!shortage.allClash()) {
+      return isServedAsPlanned(shortage) ? Optional.empty() : Optional.of(shortage);
     }
     List<Piece> there =
         Stream.concat(
@@ -96,9 +103,22 @@ final class Mended {
                 shortage.elsewhere().stream()
                     .filter(piece -> shortage.needs().stream().anyMatch(n -> isFor(piece, n))))
             .toList();
-    return unserved(shortage, there).isEmpty()
+    return unserved(shortage.needs(), there, this::serves).isEmpty()
         ? Optional.empty()
         : Optional.of(recounted(shortage, there));
+  }
+
+  /**
+   * Where one piece may serve several of the Masses, each Mass looks for what is planned for it.
+   */
+  private boolean isServedAsPlanned(Shortage shortage) {
+    List<Piece> all =
+        Stream.concat(shortage.pieces().stream(), shortage.elsewhere().stream()).toList();
+    return shortage.needs().stream().collect(Collectors.groupingBy(Need::mass)).values().stream()
+        .allMatch(
+            own ->
+                unserved(own, all, (piece, need) -> serves(piece, need) && isFor(piece, need))
+                    .isEmpty());
   }
 
   private Shortage recounted(Shortage shortage, List<Piece> there) {
@@ -107,22 +127,25 @@ final class Mended {
     }
     List<Piece> all =
         Stream.concat(shortage.pieces().stream(), shortage.elsewhere().stream()).toList();
-    return shortage.with(
-        new Stock(
-            there,
-            all.stream().filter(piece -> !there.contains(piece)).toList(),
-            shortage.notServing()),
-        unserved(shortage, there));
+    List<Need> without = unserved(shortage.needs(), there, this::serves);
+    Shortage recounted =
+        shortage.with(
+            new Stock(
+                there,
+                all.stream().filter(piece -> !there.contains(piece)).toList(),
+                shortage.notServing()),
+            without.subList(0, shortage.needed() - there.size()));
+    return new CheckedShortages(span.toSpan(span.masses())).checked(recounted, there::contains);
   }
 
   /** The needs that are left when each piece is given to one that it may serve. */
-  private List<Need> unserved(Shortage shortage, List<Piece> there) {
-    List<Need> needs = shortage.needs();
+  private static List<Need> unserved(
+      List<Need> needs, List<Piece> there, BiPredicate<Piece, Need> serves) {
     int[] giver = new int[there.size()];
     Arrays.fill(giver, -1);
     List<Need> left = new ArrayList<>();
     for (int need = 0; need < needs.size(); need++) {
-      if (!give(need, needs, there, giver, new boolean[there.size()])) {
+      if (!give(need, needs, there, giver, new boolean[there.size()], serves)) {
         left.add(needs.get(need));
       }
     }
@@ -130,12 +153,17 @@ final class Mended {
   }
 
   /** An augmenting path: who has the piece may take another, if there is one. */
-  private boolean give(
-      int need, List<Need> needs, List<Piece> there, int[] giver, boolean[] tried) {
+  private static boolean give(
+      int need,
+      List<Need> needs,
+      List<Piece> there,
+      int[] giver,
+      boolean[] tried,
+      BiPredicate<Piece, Need> serves) {
     for (int piece = 0; piece < there.size(); piece++) {
-      if (!tried[piece] && serves(there.get(piece), needs.get(need))) {
+      if (!tried[piece] && serves.test(there.get(piece), needs.get(need))) {
         tried[piece] = true;
-        if (giver[piece] < 0 || give(giver[piece], needs, there, giver, tried)) {
+        if (giver[piece] < 0 || give(giver[piece], needs, there, giver, tried, serves)) {
           giver[piece] = need;
           return true;
         }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.allocation.CertificateKind;
 import vestiary.allocation.LateArrival;
 import vestiary.allocation.Level;
 import vestiary.allocation.NotServing;
@@ -29,6 +30,9 @@ import vestiary.vesting.Step;
 
 /** Puts a shortage in words. It shows needs alike and never says who goes without. */
 final class ShortageWords {
+
+  /** Of more Masses a line names the hours and counts the churches. */
+  private static final int MOST_NAMED = 6;
 
   private final Shortage shortage;
   private final Map<MassId, DatedMass> masses;
@@ -47,17 +51,43 @@ final class ShortageWords {
   private String about() {
     List<DatedMass> concerned = masses();
     String day = day(concerned.get(0).date());
+    if (new LongList(shortage).isLong() && concerned.size() > MOST_NAMED) {
+      return "%s, %s to %s, %s"
+          .formatted(
+              day,
+              clock(shortage.from().atZone(zone)),
+              clock(shortage.to().atZone(zone)),
+              churches(concerned));
+    }
     if (concerned.size() == 1) {
       return "%s, %s, %s".formatted(place(concerned.get(0)), day, clock(concerned.get(0).start()));
     }
     return day + ", " + list(concerned.stream().map(this::placeAndTime).toList());
   }
 
+  private static String churches(List<DatedMass> masses) {
+    int churches = (int) masses.stream().map(ShortageWords::place).distinct().count();
+    return count(churches) + (churches == 1 ? " church" : " churches");
+  }
+
   private String title() {
+    if (!shortage.allClash()) {
+      return notAllClash();
+    }
     if (!shortage.late().isEmpty()) {
       return late(shortage.late().get(0));
     }
     return shortage.level() == Level.LOCAL ? local() : cluster();
+  }
+
+  private String notAllClash() {
+    return "%s; the %s that could serve them %s"
+        .formatted(
+            who(),
+            count(shortage.available()) + " " + noun(shortage.available()),
+            shortage.certificate().kind() == CertificateKind.UNPROVEN
+                ? "may not suffice"
+                : "do not suffice");
   }
 
   private String local() {
@@ -87,10 +117,14 @@ final class ShortageWords {
         shortage.needed() == shortage.masses().size()
             ? liturgies
             : "%s at %s".formatted(count(shortage.needed(), "minister"), liturgies);
-    return sentence(many)
-        + " need "
-        + wanted()
-        + (shortage.level() == Level.LOCAL ? " with no time between" : " at once");
+    return sentence(many) + " need " + wanted() + when();
+  }
+
+  private String when() {
+    if (!shortage.allClash()) {
+      return " close together";
+    }
+    return shortage.level() == Level.LOCAL ? " with no time between" : " at once";
   }
 
   private String ministers() {
@@ -187,6 +221,9 @@ final class ShortageWords {
 
   private String more() {
     List<String> more = new ArrayList<>();
+    if (!shortage.allClash()) {
+      more.add(new ProofWords(shortage, masses).sentence());
+    }
     if (!shortage.late().isEmpty()) {
       more.add(sentence(stock()) + " cannot serve all of these Masses.");
     }

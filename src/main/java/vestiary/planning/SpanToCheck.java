@@ -62,9 +62,10 @@ public record SpanToCheck(
     return Mended.without(shortages(masses), this);
   }
 
-  /** The shortages there would be with these Masses instead. */
+  /** The shortages there would be with these Masses instead, each checked again. */
   List<Shortage> shortages(List<DatedMass> others) {
-    return ClashCheck.find(toSpan(others));
+    Span all = toSpan(others);
+    return new CheckedShortages(all).all(ClashCheck.find(all));
   }
 
   /** What these Masses ask for, and all that there is. */

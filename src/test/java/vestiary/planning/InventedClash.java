@@ -29,6 +29,7 @@ final class InventedClash {
         TURN,
         CountPicture.of(count()),
         JourneyPicture.Drawing.NONE,
+        ProofView.COUNTED,
         List.of(
             "At 18:30 Tarnwick, Ilverton and Wexcombe stand at the altar together. No set can serve"
                 + " two of them, so three are needed.",
@@ -102,6 +103,7 @@ final class InventedClash {
                 "due 10:00",
                 "there at 10:11",
                 "Cleared by 09:45, then 26 minutes on the road: eleven late.")),
+        ProofView.COUNTED,
         List.of("The Mass at Upper Wenlow ends at 09:30 and the set is cleared by 09:45."),
         "Due at 10:00, there at 10:11.",
         "",

@@ -1,0 +1,138 @@
+package vestiary.planning;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import vestiary.allocation.Certificate;
+import vestiary.allocation.Certificate.Chains;
+import vestiary.allocation.Certificate.Exhaustion;
+import vestiary.allocation.Certificate.ForcedChoices;
+import vestiary.allocation.Certificate.Taken;
+import vestiary.allocation.Shortage;
+import vestiary.vesting.Need;
+import vestiary.web.English;
+
+/** Sets out in a table what shows a shortage. */
+final class ProofSheet {
+
+  private static final String IN_TIME = "In time";
+
+  private final ClashScene scene;
+  private final Shortage shortage;
+  private final ProofWords words;
+  private final LongList needs;
+
+  ProofSheet(ClashScene scene, Shortage shortage) {
+    this.scene = scene;
+    this.shortage = shortage;
+    this.words = scene.proofWords(shortage);
+    this.needs = new LongList(shortage);
+  }
+
+  ProofView view() {
+    Certificate certificate = shortage.certificate();
+    if (certificate instanceof Chains chains) {
+      return chains(chains);
+    }
+    if (certificate instanceof ForcedChoices forced) {
+      return forced(forced);
+    }
+    if (certificate instanceof Exhaustion exhaustion) {
+      return exhaustion(exhaustion);
+    }
+    return needs.isLong() ? byChurch() : ProofView.COUNTED;
+  }
+
+  private ProofView chains(Chains chains) {
+    return new ProofView(
+        IN_TIME,
+        "What each can serve at most",
+        List.of("Piece", "At most", "For example"),
+        chains.chains().stream()
+            .map(
+                chain ->
+                    List.of(
+                        ProofWords.name(chain.piece()),
+                        English.count(chain.needs().size()),
+                        then(chain.needs())))
+            .toList(),
+        "%s together, and %s are needed."
+            .formatted(
+                English.sentence(English.count(chains.atMost())),
+                English.count(shortage.needed())));
+  }
+
+  private String then(List<Need> needs) {
+    return needs.stream().map(words::need).collect(Collectors.joining(", then "));
+  }
+
+  private ProofView forced(ForcedChoices forced) {
+    List<List<String>> rows = new ArrayList<>();
+    forced
+        .choices()
+        .forEach(
+            choice ->
+                rows.add(
+                    List.of(
+                        String.valueOf(rows.size() + 1),
+                        words.need(choice.need()),
+                        ProofWords.oneOf(choice.pieces()),
+                        since(choice.gone()))));
+    rows.add(
+        List.of(
+            String.valueOf(rows.size() + 1),
+            words.need(forced.without()),
+            "none",
+            since(forced.gone())));
+    return new ProofView(
+        IN_TIME, "One choice after another", List.of("", "For", "Left", "Since"), rows, "");
+  }
+
+  private String since(List<Taken> gone) {
+    return gone.isEmpty()
+        ? "nothing else can serve it"
+        : gone.stream().map(words::gone).collect(Collectors.joining("; "));
+  }
+
+  private ProofView exhaustion(Exhaustion exhaustion) {
+    return new ProofView(
+        IN_TIME,
+        "What could serve each",
+        List.of("For", "Could serve"),
+        exhaustion.options().stream()
+            .map(option -> List.of(words.need(option.need()), ProofWords.oneOf(option.pieces())))
+            .toList(),
+        "Tried in every order that the hours and journeys allow.");
+  }
+
+  /** For needs too many to be drawn: how many at each church, and the hours between which. */
+  private ProofView byChurch() {
+    Map<String, List<Need>> churches =
+        shortage.needs().stream()
+            .collect(Collectors.groupingBy(scene::church, TreeMap::new, Collectors.toList()));
+    return new ProofView(
+        "",
+        "Needed at each church",
+        List.of("Church", "Needed", "Set out from", "Put away by"),
+        churches.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList(),
+        "%s together. Nearest to one another: %s."
+            .formatted(
+                English.sentence(English.count(shortage.needed())),
+                needs.nearest(scene::findJourney).stream()
+                    .map(words::need)
+                    .distinct()
+                    .collect(Collectors.joining("; "))));
+  }
+
+  private List<String> row(String church, List<Need> own) {
+    Instant from =
+        own.stream().map(n -> n.window().setOut()).min(Comparator.naturalOrder()).orElseThrow();
+    Instant to =
+        own.stream().map(n -> n.window().cleared()).max(Comparator.naturalOrder()).orElseThrow();
+    return List.of(church, String.valueOf(own.size()), scene.clock(from), scene.clock(to));
+  }
+}
