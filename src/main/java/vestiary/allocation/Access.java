@@ -25,7 +25,15 @@ final class Access {
     boolean reaches =
         piece.home().equals(need.church())
             || (!piece.staysHome() && hasJourney(piece.home(), need.church()));
-    return reaches && piece.away().stream().noneMatch(away -> isInTheWay(away, piece, need));
+    if (!reaches) {
+      return false;
+    }
+    for (Away away : piece.away()) {
+      if (isInTheWay(away, piece, need)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What keeps the piece from the Mass; empty if nothing does. */

@@ -53,12 +53,15 @@ final class HandOut {
   }
 
   /**
-   * Gives each need in turn the piece that serves fewest, among those the one in use last. Where
-   * that gets through all can be served; where it does not, nothing is known.
+   * Lets a first hand try; then gives each need in turn the piece that serves fewest, among those
+   * the one in use last. Where that gets through all can be served; else nothing is known.
    */
   boolean servesQuickly(Collection<Integer> needs) {
     List<Integer> inTurn = succession.inTurn(needs);
-    inTurn.forEach(this::forget);
+    if (new FirstHand(succession, eligibility).serves(inTurn)) {
+      return true;
+    }
+    forget(inTurn);
     for (int need : inTurn) {
       BitSet own = eligibility.of(need);
       for (int piece = own.nextSetBit(0); piece >= 0; piece = own.nextSetBit(piece + 1)) {
@@ -75,9 +78,10 @@ final class HandOut {
     return true;
   }
 
-  private void forget(int need) {
-    BitSet own = eligibility.of(need);
-    for (int piece = own.nextSetBit(0); piece >= 0; piece = own.nextSetBit(piece + 1)) {
+  private void forget(List<Integer> needs) {
+    BitSet all = new BitSet();
+    needs.forEach(need -> all.or(eligibility.of(need)));
+    for (int piece = all.nextSetBit(0); piece >= 0; piece = all.nextSetBit(piece + 1)) {
       wanted[piece] = 0;
       last[piece] = NONE;
     }

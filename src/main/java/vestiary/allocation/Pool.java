@@ -84,12 +84,30 @@ final class Pool {
     BitSet elsewhere = (BitSet) reachable.clone();
     elsewhere.andNot(counted);
     BitSet others = new BitSet();
-    needs.forEach(need -> others.or(tinted(need, List.of())));
+    tints(needs).forEach(need -> others.or(tinted(need, List.of())));
     others.andNot(reachable);
     return new Stock(
-        counted.stream().mapToObj(pieces::get).toList(),
-        elsewhere.stream().mapToObj(pieces::get).toList(),
+        those(counted),
+        those(elsewhere),
         others.stream().mapToObj(pieces::get).map(piece -> hindered(piece, needs)).toList());
+  }
+
+  /** Needs of the same colour ask for the same pieces. */
+  private static List<Need> tints(List<Need> needs) {
+    Need first = needs.get(0);
+    boolean alike =
+        needs.stream()
+            .allMatch(n -> n.colour() == first.colour() && n.festive() == first.festive());
+    return alike ? needs.subList(0, 1) : needs;
+  }
+
+  private List<Piece> those(BitSet places) {
+    Piece[] those = new Piece[places.cardinality()];
+    for (int at = 0, place = places.nextSetBit(0); at < those.length; at++) {
+      those[at] = pieces.get(place);
+      place = places.nextSetBit(place + 1);
+    }
+    return List.of(those);
   }
 
   private BitSet serving(Need need, List<Step> steps) {

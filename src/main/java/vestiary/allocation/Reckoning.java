@@ -67,10 +67,13 @@ final class Reckoning {
 
   private boolean canBeThere(Piece piece, Need need) {
     boolean atHome = piece.home().equals(need.church());
+    if (!atHome && piece.staysHome()) {
+      return false;
+    }
     Optional<Duration> there = span.journeys().find(piece.home(), need.church());
-    return (atHome || !piece.staysHome())
-        && there.isPresent()
-        && piece.away().stream().allMatch(away -> leavesTime(away, piece, need, there.get()));
+    return there.isPresent()
+        && (piece.away().isEmpty()
+            || piece.away().stream().allMatch(away -> leavesTime(away, piece, need, there.get())));
   }
 
   private boolean leavesTime(Away away, Piece piece, Need need, Duration there) {

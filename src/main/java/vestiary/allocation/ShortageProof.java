@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -35,6 +36,7 @@ public final class ShortageProof {
     this.asked = new HashSet<>(span.needs());
     this.pieces =
         span.pieces().stream()
+            .sorted(Comparator.comparing(Piece::code))
             .collect(
                 Collectors.groupingBy(
                     Piece::kind, () -> new EnumMap<>(PieceKind.class), Collectors.toList()));
@@ -96,23 +98,45 @@ public final class ShortageProof {
 
     void checkStock() {
       List<Need> asks = distinctAsks();
-      Set<Piece> counted = new HashSet<>();
-      Set<Piece> elsewhere = new HashSet<>();
-      Set<Piece> others = new HashSet<>();
+      List<Piece> counted = new ArrayList<>();
+      List<Piece> elsewhere = new ArrayList<>();
+      List<Piece> others = new ArrayList<>();
       for (Piece piece : pieces.getOrDefault(shortage.pieceKind(), List.of())) {
-        if (asks.stream().anyMatch(need -> reckoning.serves(piece, need))) {
-          boolean counts = shortage.level() == Level.CLUSTER || isThere.test(piece);
-          (counts ? counted : elsewhere).add(piece);
-        } else if (asks.stream().anyMatch(need -> need.isServedBy(piece.colours()))) {
+        if (!isOfColour(piece, asks)) {
+          continue;
+        }
+        if (!serves(piece, asks)) {
           others.add(piece);
+        } else if (shortage.level() == Level.CLUSTER || isThere.test(piece)) {
+          counted.add(piece);
+        } else {
+          elsewhere.add(piece);
         }
       }
-      require(isListOf(counted, shortage.pieces()), "the pieces are not those that serve");
-      require(isListOf(elsewhere, shortage.elsewhere()), "the pieces elsewhere differ");
+      require(areSame(counted, shortage.pieces()), "the pieces are not those that serve");
+      require(areSame(elsewhere, shortage.elsewhere()), "the pieces elsewhere differ");
       require(
-          isListOf(others, shortage.notServing().stream().map(NotServing::piece).toList()),
+          areSame(others, shortage.notServing().stream().map(NotServing::piece).toList()),
           "the pieces that do not serve differ");
       require(shortage.notServing().stream().allMatch(this::isHindered), "a hindrance is wrong");
+    }
+
+    private static boolean isOfColour(Piece piece, List<Need> asks) {
+      for (Need need : asks) {
+        if (need.isServedBy(piece.colours())) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    private boolean serves(Piece piece, List<Need> asks) {
+      for (Need need : asks) {
+        if (reckoning.serves(piece, need)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     /** Of needs that ask the same of a piece one will do. */
@@ -194,8 +218,13 @@ public final class ShortageProof {
     }
   }
 
-  private static boolean isListOf(Set<Piece> wanted, List<Piece> list) {
-    return list.size() == wanted.size() && wanted.containsAll(list);
+  /** Both in order of code. */
+  private static boolean areSame(List<Piece> wanted, List<Piece> listed) {
+    boolean same = wanted.size() == listed.size();
+    for (int at = 0; same && at < wanted.size(); at++) {
+      same = wanted.get(at) == listed.get(at) || wanted.get(at).equals(listed.get(at));
+    }
+    return same;
   }
 
   private static Stream<List<Need>> pairs(List<Need> needs) {

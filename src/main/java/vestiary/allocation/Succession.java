@@ -90,6 +90,11 @@ final class Succession {
         .toList();
   }
 
+  /** The same number for needs of one church. */
+  int church(int need) {
+    return church[need];
+  }
+
   /** The same number for needs of one church and window. */
   int slot(int need) {
     return slot[need];

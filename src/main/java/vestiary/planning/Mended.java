@@ -3,6 +3,7 @@ package vestiary.planning;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -102,6 +103,7 @@ final class Mended {
                 shortage.pieces().stream().filter(piece -> !isAwayThroughout(piece, shortage)),
                 shortage.elsewhere().stream()
                     .filter(piece -> shortage.needs().stream().anyMatch(n -> isFor(piece, n))))
+            .sorted(Comparator.comparing(Piece::code))
             .toList();
     return unserved(shortage.needs(), there, this::serves).isEmpty()
         ? Optional.empty()
@@ -126,7 +128,9 @@ final class Mended {
       return shortage;
     }
     List<Piece> all =
-        Stream.concat(shortage.pieces().stream(), shortage.elsewhere().stream()).toList();
+        Stream.concat(shortage.pieces().stream(), shortage.elsewhere().stream())
+            .sorted(Comparator.comparing(Piece::code))
+            .toList();
     List<Need> without = unserved(shortage.needs(), there, this::serves);
     Shortage recounted =
         shortage.with(
