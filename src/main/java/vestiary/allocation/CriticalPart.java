@@ -16,7 +16,7 @@ final class CriticalPart {
   /** Those of the needs, in the order given; empty if all can be served. */
   static List<Integer> of(int[] needs, Eligibility eligibility) {
     int[][] pieces = IntStream.of(needs).mapToObj(eligibility::piecesOf).toArray(int[][]::new);
-    return Matching.largest(pieces, eligibility.pieces()).reachableLefts().stream()
+    return Matching.largest(pieces).reachableLefts().stream()
         .mapToObj(place -> needs[place])
         .toList();
   }

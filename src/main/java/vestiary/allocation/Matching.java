@@ -4,6 +4,8 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -43,6 +45,35 @@ final class Matching {
       matching.free().forEach(matching::augment);
     }
     return matching;
+  }
+
+  /**
+   * A largest matching, where few of many rights are named.
+   *
+   * @param neighbours for each left, the rights it may be matched to, by any numbers
+   */
+  static Matching largest(int[][] neighbours) {
+    Map<Integer, Integer> rights = new HashMap<>();
+    int[][] few = renumbered(neighbours, rights);
+    return largest(few, rights.size());
+  }
+
+  /** As {@link #inOrder(int[][], int)}, where few of many rights are named. */
+  static Matching inOrder(int[][] neighbours) {
+    Map<Integer, Integer> rights = new HashMap<>();
+    int[][] few = renumbered(neighbours, rights);
+    return inOrder(few, rights.size());
+  }
+
+  private static int[][] renumbered(int[][] neighbours, Map<Integer, Integer> numbers) {
+    int[][] few = new int[neighbours.length][];
+    for (int left = 0; left < few.length; left++) {
+      few[left] = new int[neighbours[left].length];
+      for (int at = 0; at < few[left].length; at++) {
+        few[left][at] = numbers.computeIfAbsent(neighbours[left][at], fresh -> numbers.size());
+      }
+    }
+    return few;
   }
 
   /**

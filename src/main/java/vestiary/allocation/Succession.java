@@ -112,7 +112,7 @@ final class Succession {
    * The longest journey between churches of the needs, {@link Journeys#NO_WAY} if one is missing.
    */
   long longestJourney(int[] needs) {
-    int[] first = new int[church.length];
+    int[] first = new int[needs.length];
     int churches = 0;
     BitSet seen = new BitSet();
     for (int need : needs) {

@@ -51,8 +51,7 @@ final class Unserved {
     }
     int[][] pieces =
         ordered.stream().map(need -> serving.get(need).stream().toArray()).toArray(int[][]::new);
-    int rights = ordered.stream().mapToInt(need -> serving.get(need).length()).max().orElse(0);
-    Matching matching = Matching.inOrder(pieces, rights);
+    Matching matching = Matching.inOrder(pieces);
     return IntStream.range(0, ordered.size())
         .filter(place -> !matching.isMatched(place))
         .mapToObj(ordered::get)

@@ -35,7 +35,8 @@ final class ClashPictures {
             .max(Comparator.naturalOrder())
             .orElseThrow();
     boolean atOnce = s.needs().stream().allMatch(n -> n.window().end().isAfter(latestStart));
-    String pieces = English.sentence(words.tinted(words.noun(2)));
+    String pieces =
+        English.sentence(words.isOfOneColour() ? words.tinted(words.noun(2)) : words.noun(2));
     String where =
         s.level() == Level.LOCAL
             ? "%s at %s".formatted(pieces, scene.church(s.needs().get(0)))

@@ -143,9 +143,11 @@ final class ClashSheet {
             .collect(Collectors.joining(" "));
     String calm =
         clash.severity() == ClashSeverity.DECIDE ? " Mass can be celebrated all the same." : "";
-    return "%s: %s. %s%s"
-        .formatted(English.sentence(clash.first().colour().id()), which, notes, calm)
-        .strip();
+    return "%s: %s. %s%s".formatted(English.sentence(colours()), which, notes, calm).strip();
+  }
+
+  private String colours() {
+    return English.list(clash.masses().stream().map(m -> m.colour().id()).distinct().toList());
   }
 
   private String sources() {

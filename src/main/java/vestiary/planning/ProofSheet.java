@@ -119,13 +119,16 @@ final class ProofSheet {
         "Needed at each church",
         List.of("Church", "Needed", "Set out from", "Put away by"),
         churches.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList(),
-        "%s together. Nearest to one another: %s."
-            .formatted(
-                English.sentence(English.count(shortage.needed())),
-                needs.nearest(scene::findJourney).stream()
-                    .map(words::need)
-                    .distinct()
-                    .collect(Collectors.joining("; "))));
+        English.sentence(English.count(shortage.needed())) + " together." + nearest());
+  }
+
+  private String nearest() {
+    return shortage.masses().size() == 1
+        ? ""
+        : needs.nearest(scene::findJourney).stream()
+            .map(words::need)
+            .distinct()
+            .collect(Collectors.joining("; ", " Nearest to one another: ", "."));
   }
 
   private List<String> row(String church, List<Need> own) {

@@ -57,14 +57,15 @@ final class ProofWords {
   }
 
   private String allClash() {
+    if (shortage.needed() == 1) {
+      return "No piece can serve it.";
+    }
+    String both =
+        shortage.needed() == 2 ? "both of these" : "two of these " + count(shortage.needed());
     String serve =
-        shortage.available() == 0
-            ? "no piece serves any of them"
-            : "%s can serve them".formatted(count(shortage.available(), "piece"));
-    return shortage.needed() == 1
-        ? English.sentence(serve.replace("any of them", "it")) + "."
-        : "No piece can serve two of these %s, and %s: %s short."
-            .formatted(count(shortage.needed()), serve, count(shortage.missing()));
+        shortage.available() == 0 ? "none serves any" : count(shortage.available()) + " can serve";
+    return "No piece can serve %s, and %s: %s short."
+        .formatted(both, serve, count(shortage.missing()));
   }
 
   private String chains(Chains chains) {
@@ -107,11 +108,19 @@ final class ProofWords {
             count(shortage.needed() - 1));
   }
 
-  /** For example "Saint Anne, 10:30", with the wearer where several of that Mass are concerned. */
+  /**
+   * For example "Saint Anne, 10:30", with the colour where there are several, and the wearer where
+   * several of that Mass are concerned.
+   */
   String need(Need need) {
     DatedMass mass = masses.get(need.mass());
-    String place = "%s, %s".formatted(mass.church().name(), clock(mass.start()));
+    String colour = ofOneColour() ? "" : ", in " + need.colour().id();
+    String place = "%s, %s%s".formatted(mass.church().name(), clock(mass.start()), colour);
     return needsOfMass.getOrDefault(need.mass(), 1L) == 1 ? place : who(need) + " at " + place;
+  }
+
+  private boolean ofOneColour() {
+    return shortage.needs().stream().map(Need::colour).distinct().count() == 1;
   }
 
   private static String who(Need need) {

@@ -62,7 +62,7 @@ final class ShortageWords {
     if (concerned.size() == 1) {
       return "%s, %s, %s".formatted(place(concerned.get(0)), day, clock(concerned.get(0).start()));
     }
-    return day + ", " + list(concerned.stream().map(this::placeAndTime).toList());
+    return day + ", " + list(concerned.stream().map(this::placeAndTime).distinct().toList());
   }
 
   private static String churches(List<DatedMass> masses) {
@@ -159,6 +159,10 @@ final class ShortageWords {
   /** The noun with its colour, if it has one that matters. */
   String tinted(String noun) {
     return hasColour() ? colours() + " " + noun : noun;
+  }
+
+  boolean isOfOneColour() {
+    return shortage.needs().stream().map(Need::colour).distinct().count() == 1;
   }
 
   boolean hasColour() {

@@ -35,6 +35,20 @@ class ClashTemplateTest {
   }
 
   @Test
+  void choices_that_follow_from_one_another_stand_in_a_table() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/clash", "clash-forced", InventedClash.forced(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules()
+        .says(
+            "One choice after another",
+            "2 Holy Trinity, 10:00 HT-R1 SA-R1 goes to Saint Anne, 10:30",
+            "Three needed, two at most can be served, one short.");
+    page.keepsSilentOn("Count the two", "In time");
+  }
+
+  @Test
   void the_list_leads_to_each_clash() {
     RenderedPage page =
         RenderedPage.of(

@@ -115,6 +115,38 @@ final class InventedClash {
         List.of());
   }
 
+  static ClashView forced(Frame frame) {
+    return new ClashView(
+        frame,
+        MUST,
+        "Wednesday 20 January, Holy Trinity (10:00), Saint Anne (10:30) and Our Lady (12:00)",
+        "Three Masses need red close together; the two sets that could serve them do not suffice",
+        "Red: votive Masses of the Holy Spirit.",
+        TURN,
+        CountPicture.Drawing.NONE,
+        JourneyPicture.Drawing.NONE,
+        new ProofView(
+            "In time",
+            "One choice after another",
+            List.of("", "For", "Left", "Since"),
+            List.of(
+                List.of("1", "Saint Anne, 10:30", "SA-R1", "nothing else can serve it"),
+                List.of("2", "Holy Trinity, 10:00", "HT-R1", "SA-R1 goes to Saint Anne, 10:30"),
+                List.of("3", "Our Lady, 12:00", "none", "HT-R1 goes to Holy Trinity, 10:00")),
+            ""),
+        List.of(
+            "Only SA-R1 can serve Saint Anne, 10:30; so only HT-R1 is left for Holy Trinity, 10:00;"
+                + " so none is left for Our Lady, 12:00."),
+        "Three needed, two at most can be served, one short.",
+        "Checked by following each choice, not by search.",
+        "",
+        List.of(),
+        "",
+        "",
+        List.of(),
+        List.of());
+  }
+
   static ClashesView list(Frame frame) {
     return new ClashesView(
         frame,

@@ -86,7 +86,7 @@ class LongerProofTest {
         .says(
             "One choice after another",
             "nothing else can serve it",
-            "so none is left for Church of ht, 12:00",
+            "so none is left for Church of ht, 12:00, in violet",
             "Four needed, three at most can be served, one short.",
             "Checked by following each choice, not by search.");
   }
@@ -124,9 +124,27 @@ class LongerProofTest {
 
     assertEquals("all-clash", proof(clash, "kind"));
     assertEquals(
-        "No piece can serve two of these two, and one piece can serve them: one short.",
+        "No piece can serve both of these, and one can serve: one short.",
         proof(clash, "sentence"));
     page(address(clash)).says("Count the two").keepsSilentOn("One choice after another");
+  }
+
+  @Test
+  void more_than_a_dozen_are_counted_by_church_with_the_hours_and_not_listed() {
+    piece("P", "chasuble", List.of("green"));
+    Sending.mass(
+        Map.of("church", "ht", "start", DAY + "T10:00", "minutes", 60, "concelebrants", 13));
+
+    Map<String, Object> clash = only();
+
+    assertEquals(14, clash.get("needed"));
+    page(address(clash))
+        .says(
+            "Needed at each church",
+            "Fourteen together.",
+            "All fourteen are in use from 09:00 to 11:30.",
+            "Fourteen needed, one there, thirteen short.")
+        .keepsSilentOn("Count the two", "concelebrant 13");
   }
 
   private static void piece(String code, String kind, List<String> colours) {
