@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.calendar.Colour;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
@@ -25,10 +27,13 @@ import vestiary.vesting.PieceKind;
  */
 public final class ShortageProof {
 
+  private record Colours(PieceKind kind, Colour colour, boolean festive) {}
+
   private final Span span;
   private final Reckoning reckoning;
   private final Set<Need> asked;
   private final Map<PieceKind, List<Piece>> pieces;
+  private final Map<List<Colours>, List<Piece>> ofColours = new HashMap<>();
 
   private ShortageProof(Span span) {
     this.span = span;
@@ -73,6 +78,18 @@ public final class ShortageProof {
     return List.copyOf(check.objections);
   }
 
+  /** The pieces of a kind that have a colour which one of the needs asks for. */
+  private List<Piece> ofColours(PieceKind kind, List<Need> asks) {
+    List<Colours> asked =
+        asks.stream().map(n -> new Colours(kind, n.colour(), n.festive())).distinct().toList();
+    return ofColours.computeIfAbsent(
+        asked,
+        unknown ->
+            pieces.getOrDefault(kind, List.of()).stream()
+                .filter(piece -> asks.stream().anyMatch(n -> n.isServedBy(piece.colours())))
+                .toList());
+  }
+
   private final class Check {
 
     private final Shortage shortage;
@@ -101,10 +118,7 @@ public final class ShortageProof {
       List<Piece> counted = new ArrayList<>();
       List<Piece> elsewhere = new ArrayList<>();
       List<Piece> others = new ArrayList<>();
-      for (Piece piece : pieces.getOrDefault(shortage.pieceKind(), List.of())) {
-        if (!isOfColour(piece, asks)) {
-          continue;
-        }
+      for (Piece piece : ofColours(shortage.pieceKind(), asks)) {
         if (!serves(piece, asks)) {
           others.add(piece);
         } else if (shortage.level() == Level.CLUSTER || isThere.test(piece)) {
@@ -119,15 +133,6 @@ public final class ShortageProof {
           areSame(others, shortage.notServing().stream().map(NotServing::piece).toList()),
           "the pieces that do not serve differ");
       require(shortage.notServing().stream().allMatch(this::isHindered), "a hindrance is wrong");
-    }
-
-    private static boolean isOfColour(Piece piece, List<Need> asks) {
-      for (Need need : asks) {
-        if (need.isServedBy(piece.colours())) {
-          return true;
-        }
-      }
-      return false;
     }
 
     private boolean serves(Piece piece, List<Need> asks) {
