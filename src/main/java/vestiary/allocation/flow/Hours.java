@@ -65,6 +65,24 @@ final class Hours {
     return within;
   }
 
+  /** The hours up to a time, it included. */
+  Hours until(long last) {
+    Hours until = new Hours(roads);
+    for (int place = 0; place < byPlace.size(); place++) {
+      until.byPlace.get(place).putAll(byPlace.get(place).headMap(last, true));
+    }
+    return until;
+  }
+
+  /** The latest of all; {@link Roads#ALWAYS} if there is none. */
+  long last() {
+    return byPlace.stream()
+        .filter(times -> !times.isEmpty())
+        .mapToLong(TreeMap::lastKey)
+        .max()
+        .orElse(Roads.ALWAYS);
+  }
+
   boolean isEmpty(int place) {
     return byPlace.get(place).isEmpty();
   }

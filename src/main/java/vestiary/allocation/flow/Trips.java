@@ -148,7 +148,9 @@ final class Trips {
     for (Network network : networks) {
       Hours own = network.hours(false);
       boolean everywhere = roads.churches() <= FEW_CHURCHES && network.commodity().mayBeCarried();
-      network.write(shared.within(place -> everywhere || !own.isEmpty(place)), false);
+      // After the last that it is wanted for there is nothing to be done with it.
+      Hours useful = shared.within(place -> everywhere || !own.isEmpty(place)).until(own.last());
+      network.write(useful, false);
       if (network.commodity().mayBeCarried()) {
         IntStream.range(0, trips.size()).forEach(trip -> charge(trip, network));
       }
@@ -209,7 +211,7 @@ final class Trips {
 
   private int carriage(int number) {
     if (carriages.get(number) < 0) {
-      int column = program.column(0, 1);
+      int column = program.switchColumn();
       carriages.set(number, column);
       charge(trips.get(number), column);
     }

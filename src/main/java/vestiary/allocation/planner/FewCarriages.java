@@ -18,8 +18,11 @@ final class FewCarriages {
   /** So often the cost of a carriage is shared out anew among those who rode together. */
   private static final int SHARINGS = 6;
 
-  /** For one day's journeys. */
+  /** For one day's journeys, once. */
   private static final double WORK_OF_A_DAY = 1;
+
+  /** Of the work allowed, what all days' journeys may take. */
+  private static final double SHARE = 0.05;
 
   private static final double WORK_OF_A_FLOW = 10;
 
@@ -59,17 +62,19 @@ final class FewCarriages {
   /** Better flows, each day's journeys chosen anew until a round changes nothing. */
   long[] improved(long[] start, List<Extent> days, Work work) {
     long[] best = start;
-    if (days.size() < 2 || work.units() == 0) {
-      return best;
-    }
     long[] before;
+    double left = days.size() < 2 ? 0 : work.units() * SHARE;
     do {
       before = best;
       for (Extent day : days) {
-        if (!work.isCancelled().getAsBoolean()) {
+        if (left > 0 && !work.isCancelled().getAsBoolean()) {
           Answer answer =
               solver.minimise(
-                  model.focused(best, day), List.of(costs), best, Work.of(WORK_OF_A_DAY));
+                  model.focused(best, day),
+                  List.of(costs),
+                  best,
+                  new Work(Math.min(left, WORK_OF_A_DAY), work.isCancelled()));
+          left -= answer.work();
           best = answer.isFound() ? better(answer.columns(), best) : best;
         }
       }

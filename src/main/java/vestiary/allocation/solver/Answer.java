@@ -10,18 +10,19 @@ import java.util.List;
  * @param values of each measure
  * @param bounds the least each measure can be where those before it are at their values; equal to
  *     the values where proven. After the first that differs the bounds say nothing and are 0
+ * @param work units done in searches; what needs none is not counted
  */
-public record Answer(long[] columns, long[] values, long[] bounds) {
+public record Answer(long[] columns, long[] values, long[] bounds, double work) {
 
   /** No values at all. */
-  static Answer none(int tiers) {
-    return new Answer(new long[0], new long[tiers], new long[tiers]);
+  static Answer none(int tiers, double work) {
+    return new Answer(new long[0], new long[tiers], new long[tiers], work);
   }
 
   /** Values of which nothing is proven. */
   public static Answer of(long[] columns, List<long[]> tiers) {
     long[] values = tiers.stream().mapToLong(costs -> measure(costs, columns)).toArray();
-    return new Answer(columns, values, new long[values.length]);
+    return new Answer(columns, values, new long[values.length], 0);
   }
 
   public boolean isFound() {

@@ -18,6 +18,9 @@ final class LinearFace implements AutoCloseable {
 
   private static final double TOLERANCE = 1e-6;
 
+  /** Smaller ones are solved in less than a second. */
+  private static final int MANY_COLUMNS = 10_000;
+
   private final MPSolver solver = MPSolver.createSolver("GLOP");
   private final MPVariable[] columns;
   private final MPConstraint[] rows;
@@ -44,8 +47,10 @@ final class LinearFace implements AutoCloseable {
     }
   }
 
-  /** The least value of a measure on the face; not a number if the face is empty. */
-  double minimise(long[] costs) {
+  /**
+   * The least value of a measure on the face; not a number if the face is empty, or on stopping.
+   */
+  double minimise(long[] costs, Work work) {
     MPObjective objective = solver.objective();
     objective.clear();
     for (int column = 0; column < costs.length; column++) {
@@ -54,7 +59,16 @@ final class LinearFace implements AutoCloseable {
       }
     }
     objective.setMinimization();
-    return solver.solve() == MPSolver.ResultStatus.OPTIMAL ? objective.value() : Double.NaN;
+    return solve(work) == MPSolver.ResultStatus.OPTIMAL ? objective.value() : Double.NaN;
+  }
+
+  private MPSolver.ResultStatus solve(Work work) {
+    if (columns.length < MANY_COLUMNS) {
+      return solver.solve();
+    }
+    MPSolver.ResultStatus[] status = new MPSolver.ResultStatus[1];
+    Interruptible.run(() -> status[0] = solver.solve(), solver::interruptSolve, work.isCancelled());
+    return status[0];
   }
 
   /** Narrows the face to what is best by the measure minimised last. */

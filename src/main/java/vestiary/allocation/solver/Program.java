@@ -1,6 +1,7 @@
 package vestiary.allocation.solver;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * A linear program whose columns are whole numbers: each column and each row has a least and a
@@ -19,6 +20,7 @@ public final class Program {
   private int[] entryRow = new int[256];
   private int[] entryColumn = new int[256];
   private int[] entryCoefficient = new int[256];
+  private final BitSet switches = new BitSet();
   private int columns;
   private int rows;
   private int entries;
@@ -30,6 +32,21 @@ public final class Program {
     columnLeast[columns] = least;
     columnMost[columns] = most;
     return columns++;
+  }
+
+  /**
+   * A new column that is off, 0, or on, 1, and by being on only ever allows more: whatever has a
+   * solution with some switches on has one with more of them on.
+   */
+  public int switchColumn() {
+    int column = column(0, 1);
+    switches.set(column);
+    return column;
+  }
+
+  /** The columns that are switches. */
+  BitSet switches() {
+    return (BitSet) switches.clone();
   }
 
   /** A new row, a sum of nothing as yet, and its place. */
@@ -116,6 +133,7 @@ public final class Program {
     copy.entryRow = entryRow.clone();
     copy.entryColumn = entryColumn.clone();
     copy.entryCoefficient = entryCoefficient.clone();
+    copy.switches.or(switches);
     copy.columns = columns;
     copy.rows = rows;
     copy.entries = entries;
@@ -130,6 +148,12 @@ public final class Program {
         put(row, column, (int) costs[column]);
       }
     }
+  }
+
+  /** Adds the row that at least one of some columns is not 0. */
+  void requireAny(BitSet some) {
+    int row = row(1, UNBOUNDED);
+    some.stream().forEach(column -> put(row, column, 1));
   }
 
   /** All rows, each with its entries together. */

@@ -38,18 +38,18 @@ final class TieredSearch {
     left = work.units();
     best = hint.length == program.columns() && program.admits(hint) ? hint : new long[0];
     if (least.size() == tiers.size() && attains(least, hint, work)) {
-      return new Answer(best, values, bounds);
+      return new Answer(best, values, bounds, work.units() - left);
     }
     Program narrowed = program.copy();
     long[] start = hint;
     for (int tier = 0; tier < tiers.size(); tier++) {
       long bound = proven && tier < least.size() ? least.get(tier) : 0;
       if (!settle(narrowed, tier, bound, start, work)) {
-        return Answer.none(tiers.size());
+        return Answer.none(tiers.size(), work.units() - left);
       }
       start = best;
     }
-    return new Answer(best, values, bounds);
+    return new Answer(best, values, bounds, work.units() - left);
   }
 
   /** Tries for whole values at which every measure is the least it can be. */

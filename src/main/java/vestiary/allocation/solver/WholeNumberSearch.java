@@ -7,23 +7,15 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import java.util.stream.IntStream;
 
-/**
- * Looks for the best whole values by one measure, in slices of work, each starting from the best of
- * those before it, so that it can be stopped between them.
- */
+/** Looks for the best whole values by one measure, starting from the best that is known. */
 final class WholeNumberSearch {
-
-  /** Of the first slice; each later one is twice as long, so that little is done twice. */
-  private static final double FIRST_SLICE = 2;
 
   private final CpModel model = new CpModel();
   private final IntVar[] columns;
-  private long[] best;
-  private long bound;
-  private double done;
+  private final long[] start;
 
   private WholeNumberSearch(Program program, long[] costs, long[] start) {
-    this.best = start;
+    this.start = start;
     this.columns =
         IntStream.range(0, program.columns())
             .mapToObj(c -> model.newIntVar(program.columnLeast(c), program.columnMost(c), ""))
@@ -51,33 +43,28 @@ final class WholeNumberSearch {
   }
 
   private WholeNumberFind run(Work work) {
-    double slice = FIRST_SLICE;
-    while (done < work.units() && !work.isCancelled().getAsBoolean()) {
-      CpSolver solver = solver(Math.min(slice, work.units() - done));
-      CpSolverStatus status = solver.solve(model);
-      if (status == CpSolverStatus.INFEASIBLE || status == CpSolverStatus.MODEL_INVALID) {
-        return WholeNumberFind.impossible(done);
-      }
-      done += Math.max(slice / 100, solver.response().getDeterministicTime());
-      keep(solver, status);
-      if (status == CpSolverStatus.OPTIMAL) {
-        break;
-      }
-      slice *= 2;
+    if (work.units() == 0 || work.isCancelled().getAsBoolean()) {
+      return new WholeNumberFind(start, 0, 0, true);
     }
-    return new WholeNumberFind(best, bound, done, true);
+    CpSolver solver = solver(work.units());
+    CpSolverStatus[] status = new CpSolverStatus[1];
+    Interruptible.run(
+        () -> status[0] = solver.solve(model), solver::stopSearch, work.isCancelled());
+    double done = solver.response().getDeterministicTime();
+    if (status[0] == CpSolverStatus.INFEASIBLE || status[0] == CpSolverStatus.MODEL_INVALID) {
+      return WholeNumberFind.impossible(done);
+    }
+    boolean found = status[0] == CpSolverStatus.OPTIMAL || status[0] == CpSolverStatus.FEASIBLE;
+    long[] best = found ? values(solver) : start;
+    long bound = (long) Math.ceil(solver.bestObjectiveBound() - 1e-6);
+    return new WholeNumberFind(best, Math.max(0, bound), done, true);
   }
 
-  private void keep(CpSolver solver, CpSolverStatus status) {
-    bound = Math.max(bound, (long) Math.ceil(solver.bestObjectiveBound() - 1e-6));
-    if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
-      best = IntStream.range(0, columns.length).mapToLong(c -> solver.value(columns[c])).toArray();
-      hint(best);
-    }
+  private long[] values(CpSolver solver) {
+    return IntStream.range(0, columns.length).mapToLong(c -> solver.value(columns[c])).toArray();
   }
 
   private void hint(long[] values) {
-    model.clearHints();
     for (int column = 0; column < values.length; column++) {
       model.addHint(columns[column], values[column]);
     }
