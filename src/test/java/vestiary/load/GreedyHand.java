@@ -29,10 +29,7 @@ final class GreedyHand {
   private final Journeys journeys;
   private final Map<String, Where> where = new HashMap<>();
   private final Map<String, List<Piece>> sets = new HashMap<>();
-  private final Set<List<Object>> carriages = new HashSet<>();
-  private long minutes;
-  private int unmet;
-  private int steps;
+  private final Map<Need, Piece> worn = new HashMap<>();
 
   GreedyHand(Span span) {
     this.span = span;
@@ -45,8 +42,8 @@ final class GreedyHand {
             });
   }
 
-  /** Unmet needs, steps, carriages and minutes; what one Mass gets from one church is one. */
-  String plan() {
+  /** What each need is served with; needs that are not are missing. */
+  Map<Need, Piece> plan() {
     Set<Need> served = new HashSet<>();
     Comparator<Need> order =
         Comparator.comparing((Need need) -> need.window().start())
@@ -59,7 +56,7 @@ final class GreedyHand {
         serve(need, served);
       }
     }
-    return unmet + " | " + steps + " | " + carriages.size() + " | " + minutes;
+    return worn;
   }
 
   private void serve(Need need, Set<Need> served) {
@@ -71,26 +68,22 @@ final class GreedyHand {
                 Comparator.comparing((Piece piece) -> time(piece, need))
                     .thenComparing(Piece::code));
     if (nearest.isEmpty()) {
-      boolean left = need.ladder().stream().anyMatch(step -> step.isWithout());
-      steps += left ? 1 : 0;
-      unmet += left ? 0 : 1;
       return;
     }
     for (Piece piece : sets.get(nearest.get().set())) {
       span.needs().stream()
           .filter(n -> n.wearer().equals(need.wearer()) && n.kind() == piece.kind())
           .filter(n -> n.isServedBy(piece.colours()))
-          .forEach(served::add);
+          .forEach(
+              n -> {
+                served.add(n);
+                worn.put(n, piece);
+              });
       take(piece, need);
     }
   }
 
   private void take(Piece piece, Need need) {
-    Where from = where.get(piece.code());
-    if (!from.church().equals(need.church())
-        && carriages.add(List.of(from.church(), need.mass()))) {
-      minutes += time(piece, need).toMinutes();
-    }
     where.put(piece.code(), new Where(need.church(), need.window().cleared()));
   }
 
