@@ -48,7 +48,7 @@ final class Planning {
       List.of(Measure.CARRIAGES, Measure.MINUTES, Measure.PREFERENCES, Measure.CHANGES);
 
   private static final Answer NOTHING_TO_DECIDE =
-      new Answer(new long[0], new long[JOURNEYS.size()], new long[JOURNEYS.size()]);
+      new Answer(new long[0], new long[JOURNEYS.size()], new long[JOURNEYS.size()], 0);
 
   private final Situation situation;
   private final Effort effort;
@@ -162,7 +162,9 @@ final class Planning {
             List.of(model.costs(Measure.PREFERENCES), model.costs(Measure.CHANGES)),
             answer.columns(),
             Work.of(WORK_OF_WEARING));
-    return worn.isFound() ? new Answer(worn.columns(), answer.values(), answer.bounds()) : answer;
+    return worn.isFound()
+        ? new Answer(worn.columns(), answer.values(), answer.bounds(), answer.work() + worn.work())
+        : answer;
   }
 
   /**
