@@ -3,6 +3,7 @@ package vestiary.vesting;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import vestiary.calendar.Colour;
 
 /**
@@ -96,6 +97,25 @@ public record Need(
     return !step.isWithout()
         && ColourMatch.mayStandFor(colours, colour)
         && ColourMatch.of(colours, step.colourFor(colour), festive).serves();
+  }
+
+  /**
+   * What is asked once a substitute of the ladder is taken: the piece in its colour, for which
+   * nothing stands in any more, or nothing where the piece is left out.
+   */
+  public Optional<Need> with(Step step) {
+    return step.isWithout()
+        ? Optional.empty()
+        : Optional.of(
+            new Need(
+                wearer,
+                church,
+                window,
+                kind,
+                step.colourFor(colour),
+                festive,
+                new Norm(norm.must(), List.of(), step.source()),
+                preferred));
   }
 
   /** By start, church, Mass, role, number, kind and colour: the order of all findings. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.allocation.Span;
 import vestiary.allocation.plan.Hold;
@@ -13,10 +14,10 @@ import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
 import vestiary.vesting.Away;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
-import vestiary.vesting.Norm;
 import vestiary.vesting.Piece;
-import vestiary.vesting.Step;
 import vestiary.vesting.Wearer;
 import vestiary.vesting.Window;
 
@@ -61,7 +62,9 @@ record Amended(Situation situation, List<Provision> taken) {
     } else if (change instanceof Change.BringBack back) {
       return plain(withPieces(situation, back));
     } else if (change instanceof Change.MoveStart move) {
-      return plain(withNeeds(situation, need -> moved(need, move)));
+      return plain(withoutRides(withNeeds(situation, need -> moved(need, move)), move.mass()));
+    } else if (change instanceof Change.ChooseColour choice) {
+      return plain(recoloured(situation, choice));
     } else if (change instanceof Change.Borrow borrow) {
       return adding(situation, borrow.pieces());
     }
@@ -91,28 +94,20 @@ record Amended(Situation situation, List<Provision> taken) {
             situation,
             need -> {
               int depth = need.ladder().indexOf(change.step()) + 1;
-              if (depth == 0 || !wearers.contains(need.wearer())) {
+              boolean concerned = need.kind() == change.kind() || isMate(need, change);
+              if (depth == 0 || !concerned || !wearers.contains(need.wearer())) {
                 return List.of(need);
               }
               // Counted as taken, whatever stands in for it.
               taken.add(new Provision.LeftOut(need, depth));
-              return change.step().isWithout()
-                  ? List.of()
-                  : List.of(inColourOf(need, change.step()));
+              return need.with(change.step()).stream().toList();
             });
     return new Amended(stepped, taken);
   }
 
-  private static Need inColourOf(Need need, Step step) {
-    Norm norm = new Norm(need.isMust(), List.of(), step.source());
-    return new Need(
-        need.wearer(),
-        need.church(),
-        need.window(),
-        need.kind(),
-        step.colourFor(need.colour()),
-        need.festive(),
-        norm);
+  /** A stole follows the colour of what goes over it. */
+  private static boolean isMate(Need need, Change.TakeStep change) {
+    return !change.step().isWithout() && need.kind() == Candidates.mateOf(change.kind());
   }
 
   private static boolean brings(Need need, Change.BringOwn change) {
@@ -141,7 +136,31 @@ record Amended(Situation situation, List<Provision> taken) {
             need.kind(),
             need.colour(),
             need.festive(),
-            new Norm(need.isMust(), need.ladder(), need.source())));
+            need.norm(),
+            need.preferred()));
+  }
+
+  /** Who drives from or to a Mass that is moved drives at another hour, or not at all. */
+  private static Situation withoutRides(Situation situation, MassId mass) {
+    Set<ChurchId> churches =
+        situation.span().needs().stream()
+            .filter(need -> need.mass().equals(mass))
+            .map(Need::church)
+            .collect(Collectors.toSet());
+    return situation.withRides(
+        situation.rides().stream()
+            .filter(ride -> !churches.contains(ride.from()) && !churches.contains(ride.to()))
+            .toList());
+  }
+
+  private static Situation recoloured(Situation situation, Change.ChooseColour choice) {
+    Span span = situation.span();
+    List<Need> needs =
+        Stream.concat(
+                span.needs().stream().filter(need -> !need.mass().equals(choice.mass())),
+                choice.needs().stream())
+            .toList();
+    return situation.with(new Span(needs, span.pieces(), span.journeys(), span.policies()));
   }
 
   private static Situation withNeeds(Situation situation, Function<Need, List<Need>> change) {
@@ -170,6 +189,7 @@ record Amended(Situation situation, List<Provision> taken) {
         piece.home(),
         piece.staysHome(),
         piece.set(),
-        left);
+        left,
+        piece.make());
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -36,42 +37,72 @@ final class Candidates {
 
   private final Shortage shortage;
   private final Situation situation;
-  private final Duration mostShift;
+  private final Leeway leeway;
   private final int missing;
 
-  Candidates(Shortage shortage, Situation situation, Duration mostShift) {
+  Candidates(Shortage shortage, Situation situation, Leeway leeway) {
     this.shortage = shortage;
     this.situation = situation;
-    this.mostShift = mostShift;
+    this.leeway = leeway;
     this.missing = shortage.missing();
   }
 
+  /** The stole that comes with a chasuble or dalmatic; the kind itself for all others. */
+  static PieceKind mateOf(PieceKind kind) {
+    return STOLE_OF.getOrDefault(kind, kind);
+  }
+
+  /** All but other hours. */
   List<Change> all() {
-    return Stream.of(carries(), steps(), releases(), owns(), returns(), loans(), starts())
+    return Stream.of(carries(), colours(), steps(), releases(), owns(), returns(), loans())
         .flatMap(List::stream)
         .toList();
   }
 
-  /** From one church at a time, as many as are missing, with the stoles of their sets. */
+  /**
+   * From one church at a time, as many as are missing, with the stoles of their sets; and where a
+   * church has a suit for all of one Mass, the whole of it, so that all match.
+   */
   private List<Change> carries() {
     Map<ChurchId, List<Piece>> byHome =
         shortage.elsewhere().stream()
+            .sorted(
+                Comparator.comparing((Piece piece) -> situation.traits(piece).onAsking())
+                    .thenComparing(Piece::code))
             .collect(Collectors.groupingBy(Piece::home, TreeMap::new, Collectors.toList()));
     List<Change> carries = new ArrayList<>();
     byHome.forEach(
         (home, pieces) -> {
           if (pieces.size() >= missing) {
-            carries.add(carry(home, pieces.subList(0, missing)));
+            carries.add(carry(home, shortage.unserved(), pieces.subList(0, missing)));
           }
+          suit(pieces).ifPresent(suit -> carries.add(carry(home, shortage.needs(), suit)));
         });
     return carries;
   }
 
-  private Change carry(ChurchId home, List<Piece> pieces) {
+  private Optional<List<Piece>> suit(List<Piece> pieces) {
+    int needed = shortage.needed();
+    if (shortage.masses().size() > 1 || needed == missing) {
+      return Optional.empty();
+    }
+    return pieces.stream()
+        .filter(piece -> !situation.traits(piece).suit().isEmpty())
+        .collect(
+            Collectors.groupingBy(
+                piece -> situation.traits(piece).suit(), TreeMap::new, Collectors.toList()))
+        .values()
+        .stream()
+        .filter(suit -> suit.size() >= needed)
+        .map(suit -> suit.subList(0, needed))
+        .findFirst();
+  }
+
+  private Change carry(ChurchId home, List<Need> needs, List<Piece> pieces) {
     List<Hold> holds = new ArrayList<>();
     List<Piece> all = new ArrayList<>();
-    for (int at = 0; at < missing; at++) {
-      Need need = shortage.unserved().get(at);
+    for (int at = 0; at < pieces.size(); at++) {
+      Need need = needs.get(at);
       for (Piece piece : withMates(pieces.get(at))) {
         all.add(piece);
         holds.add(new Hold(piece.code(), need.mass(), need.church(), need.window()));
@@ -86,6 +117,13 @@ final class Candidates {
             situation.span().pieces().stream()
                 .filter(other -> other.kind() == STOLE_OF.get(piece.kind()))
                 .filter(other -> !piece.set().isEmpty() && other.set().equals(piece.set())))
+        .toList();
+  }
+
+  private List<Change> colours() {
+    return leeway.colours().stream()
+        .filter(choice -> shortage.masses().contains(choice.mass()))
+        .<Change>map(choice -> choice)
         .toList();
   }
 
@@ -109,7 +147,7 @@ final class Candidates {
                   .sorted(Comparator.comparing(Wearer::ordinal).reversed())
                   .limit(count)
                   .toList();
-          steps.add(new Change.TakeStep(last, like.step()));
+          steps.add(new Change.TakeStep(last, shortage.pieceKind(), like.step()));
         });
     return steps;
   }
@@ -195,23 +233,24 @@ final class Candidates {
   }
 
   /**
-   * Only at those minutes does it become possible to carry a piece from one Mass to another; they
-   * are rounded to the next five minutes.
+   * Hours for one Mass, the nearest first. Only at those minutes does it become possible to carry a
+   * piece from one Mass to another; they are rounded to the next five minutes.
    */
-  private List<Change> starts() {
-    List<Change> starts = new ArrayList<>();
-    for (MassId mass : shortage.masses()) {
-      Need need =
-          shortage.needs().stream().filter(n -> n.mass().equals(mass)).findFirst().orElseThrow();
-      Set<Long> shifts = new TreeSet<>(Comparator.comparing(Math::abs));
-      shortage.needs().stream()
-          .filter(other -> !other.mass().equals(mass))
-          .forEach(other -> shifts.addAll(shifts(need, other)));
-      shifts.stream()
-          .filter(minutes -> Math.abs(minutes) <= mostShift.toMinutes() && minutes != 0)
-          .forEach(minutes -> starts.add(new Change.MoveStart(mass, Duration.ofMinutes(minutes))));
-    }
-    return starts;
+  List<Change.MoveStart> starts(MassId mass) {
+    Need need =
+        shortage.needs().stream().filter(n -> n.mass().equals(mass)).findFirst().orElseThrow();
+    Set<Long> shifts =
+        new TreeSet<>(
+            Comparator.comparing((Long minutes) -> Math.abs(minutes))
+                .thenComparing(Comparator.reverseOrder()));
+    shortage.needs().stream()
+        .filter(other -> !other.mass().equals(mass))
+        .forEach(other -> shifts.addAll(shifts(need, other)));
+    return shifts.stream()
+        .filter(minutes -> minutes != 0)
+        .map(minutes -> new Change.MoveStart(mass, Duration.ofMinutes(minutes)))
+        .filter(move -> leeway.allows(move, need.window()))
+        .toList();
   }
 
   private List<Long> shifts(Need need, Need other) {

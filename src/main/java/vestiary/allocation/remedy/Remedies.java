@@ -1,15 +1,16 @@
 package vestiary.allocation.remedy;
 
-import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import vestiary.allocation.ClashCheck;
-import vestiary.allocation.Level;
+import java.util.Set;
+import java.util.stream.Collectors;
 import vestiary.allocation.Shortage;
+import vestiary.allocation.Span;
+import vestiary.allocation.plan.Movement;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.PlanProof;
 import vestiary.allocation.plan.Provision;
@@ -17,12 +18,16 @@ import vestiary.allocation.plan.Score;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.planner.Effort;
 import vestiary.allocation.planner.Planner;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+import vestiary.vesting.PieceKind;
+import vestiary.vesting.Wearer;
 
 /**
  * Finds what mends a shortage. Nothing is offered that planning anew does not show to work: with
- * it, all of the days concerned are covered at least as well as without, and a shortage of the
- * cluster better.
+ * it, all of the days concerned are covered at least as well as without, the shortage is gone, and
+ * no other has come in its place.
  */
 public final class Remedies {
 
@@ -36,80 +41,111 @@ public final class Remedies {
   }
 
   /**
-   * What mends a shortage, best first: what leaves least unmet, then what is least trouble, then by
-   * score.
+   * What mends a shortage, best first: what leaves least unmet, then what is least trouble, then
+   * the fewest journeys, and what no owner need be asked for.
    *
-   * @param mostShift how much earlier or later a Mass may start
+   * @param situation of the days of the shortage, or of more
+   * @param leeway what may be tried beyond the vestments themselves
    */
-  public List<Remedy> find(Shortage shortage, Situation situation, Duration mostShift) {
+  public List<Remedy> find(Shortage shortage, Situation situation, Leeway leeway) {
     Situation days = planner.around(shortage.needs(), situation);
-    Plan without = planner.plan(days, Effort.of(WORK));
-    List<Remedy> remedies = new ArrayList<>();
-    for (Change change : new Candidates(shortage, days, mostShift).all()) {
-      findRemedy(change, shortage, days, without).ifPresent(remedies::add);
-    }
-    return remedies.stream().sorted(Remedy.BY_COST).toList();
+    return new Search(shortage, days, leeway).find();
   }
 
-  private Optional<Remedy> findRemedy(
-      Change change, Shortage shortage, Situation days, Plan without) {
-    Amended amended = Amended.by(change, days);
-    Score coverage = planner.coverage(amended.situation());
-    if (!helps(change, shortage, amended, without.score(), amended.with(coverage))) {
-      return Optional.empty();
-    }
-    Plan with = planner.plan(amended.situation(), Effort.of(WORK));
-    boolean holds =
-        with.contradictions().isEmpty()
-            && PlanProof.findObjections(with, amended.situation()).isEmpty();
-    return holds
-        ? Optional.of(
-            new Remedy(
-                change,
-                without.score(),
-                amended.with(with.score()),
-                changed(without, with),
-                with.movements()))
-        : Optional.empty();
-  }
+  private final class Search {
 
-  private static boolean helps(
-      Change change, Shortage shortage, Amended amended, Score before, Score after) {
-    int order = coverage(after).compareTo(coverage(before));
-    boolean local = shortage.level() == Level.LOCAL;
-    if (change instanceof Change.TakeStep || change instanceof Change.Carry) {
-      return local ? !leavesMore(after, before) : order <= 0;
+    private final Shortage shortage;
+    private final Situation days;
+    private final Candidates candidates;
+    private final Standing standing;
+    private final Score uncovered;
+    private final Plan withoutShort;
+
+    Search(Shortage shortage, Situation days, Leeway leeway) {
+      this.shortage = shortage;
+      this.days = days;
+      this.candidates = new Candidates(shortage, days, leeway);
+      this.standing = new Standing(shortage, days);
+      this.uncovered = planner.coverage(days);
+      this.withoutShort = planner.plan(without(shortage), Effort.of(WORK));
     }
-    return local ? order <= 0 && !isStillShort(shortage, amended.situation()) : order < 0;
+
+    List<Remedy> find() {
+      List<Remedy> found = new ArrayList<>();
+      candidates.all().forEach(change -> findRemedy(change).ifPresent(found::add));
+      for (MassId mass : shortage.masses()) {
+        // Of the hours that would do, the nearest is enough.
+        candidates.starts(mass).stream()
+            .map(this::findRemedy)
+            .flatMap(Optional::stream)
+            .findFirst()
+            .ifPresent(found::add);
+      }
+      return found.stream().sorted(Remedy.BY_COST).toList();
+    }
+
+    private Optional<Remedy> findRemedy(Change change) {
+      Amended amended = Amended.by(change, days);
+      Situation after = amended.situation();
+      if (leavesMore(amended.with(planner.coverage(after)), uncovered)) {
+        return Optional.empty();
+      }
+      Plan with = planner.plan(after, Effort.of(WORK));
+      boolean holds =
+          withoutShort.contradictions().containsAll(with.contradictions())
+              && PlanProof.findObjections(with, after).isEmpty()
+              && standing.isGoneIn(after, with);
+      return holds ? Optional.of(remedy(change, amended, with)) : Optional.empty();
+    }
+
+    private Remedy remedy(Change change, Amended amended, Plan with) {
+      Score after = amended.with(with.score());
+      List<Movement> journeys = new ArrayList<>(with.movements());
+      journeys.removeAll(withoutShort.movements());
+      boolean asks =
+          journeys.stream().anyMatch(Movement::onAsking)
+              || (change instanceof Change.Carry carry && Remedy.asks(carry.pieces(), days));
+      return new Remedy(
+          change,
+          Cost.between(uncovered, withoutShort.score(), after),
+          after,
+          asks,
+          changed(with),
+          journeys,
+          with);
+    }
+
+    /** What is worn at other Masses otherwise than without the remedy. */
+    private List<Provision> changed(Plan with) {
+      Set<MassId> own = Set.copyOf(shortage.masses());
+      Map<Need, Provision> before = new HashMap<>();
+      withoutShort.provisions().forEach(one -> before.put(one.need(), one));
+      return with.provisions().stream()
+          .filter(one -> !own.contains(one.need().mass()) && before.containsKey(one.need()))
+          .filter(one -> !one.findPiece().equals(before.get(one.need()).findPiece()))
+          .toList();
+    }
+
+    /** The days as if those who are short were not there. */
+    private Situation without(Shortage shortage) {
+      Set<Wearer> wearers =
+          shortage.unserved().stream().map(Need::wearer).collect(Collectors.toSet());
+      Set<PieceKind> kinds = new HashSet<>();
+      kinds.add(shortage.pieceKind());
+      kinds.add(Candidates.mateOf(shortage.pieceKind()));
+      Span span = days.span();
+      List<Need> needs =
+          span.needs().stream()
+              .filter(need -> !wearers.contains(need.wearer()) || !kinds.contains(need.kind()))
+              .toList();
+      List<Piece> pieces = span.pieces();
+      return days.with(new Span(needs, pieces, span.journeys(), span.policies()));
+    }
   }
 
   private static boolean leavesMore(Score one, Score other) {
     return new Score(one.unmet(), List.of(), 0, 0, 0, 0)
             .compareTo(new Score(other.unmet(), List.of(), 0, 0, 0, 0))
         > 0;
-  }
-
-  private static boolean isStillShort(Shortage shortage, Situation situation) {
-    return ClashCheck.find(situation.span()).stream()
-        .filter(other -> other.pieceKind() == shortage.pieceKind())
-        .anyMatch(other -> !Collections.disjoint(other.masses(), shortage.masses()));
-  }
-
-  private static Score coverage(Score score) {
-    return new Score(score.unmet(), score.steps(), 0, 0, 0, 0);
-  }
-
-  private static List<Provision> changed(Plan without, Plan with) {
-    Map<Need, Provision> before = new HashMap<>();
-    without.provisions().forEach(provision -> before.put(provision.need(), provision));
-    return with.provisions().stream()
-        .filter(
-            provision ->
-                !provision
-                    .findPiece()
-                    .equals(
-                        Optional.ofNullable(before.get(provision.need()))
-                            .flatMap(Provision::findPiece)))
-        .toList();
   }
 }

@@ -22,6 +22,8 @@ import vestiary.allocation.plan.Situation;
 import vestiary.allocation.planner.Planner;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
+import vestiary.vesting.ChurchId;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Ministers;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
@@ -93,7 +95,8 @@ class RemediesTest {
             .findFirst()
             .orElseThrow();
 
-    List<Remedy> found = remedies.find(copes, Situation.of(span), Duration.ofHours(2));
+    List<Remedy> found =
+        remedies.find(copes, Situation.of(span), Leeway.ofHours(Duration.ofHours(2)));
 
     assertTrue(
         found.stream()
@@ -106,37 +109,31 @@ class RemediesTest {
                         && remedy.after().unmet().equals(List.of(0L, 0L, 0L))));
   }
 
+  /** Two sets, two concelebrants, and one of the sets is set aside for another church. */
   @Test
-  void a_hold_for_another_mass_is_offered_for_release_where_nothing_else_is_left() {
+  void a_set_that_is_held_for_another_church_is_offered_for_release() {
     List<Piece> two =
         WenlowValley.stock().stream().filter(piece -> piece.set().startsWith("SA-W")).toList();
-    Span span = WenlowValley.span(two, jubilee());
+    Span span = WenlowValley.span(two, jubileeWith(2));
     Window window = span.needs().get(0).window();
+    MassId elsewhere = WenlowValley.mass(HT, "2026-12-08T18:30", 60, Colour.WHITE, alone()).id();
     List<Hold> holds =
         List.of("SA-W2-C", "SA-W2-S").stream()
-            .map(
-                code ->
-                    new Hold(
-                        code,
-                        WenlowValley.mass(HT, "2026-12-08T18:30", 60, Colour.WHITE, alone()).id(),
-                        SA,
-                        window))
+            .map(code -> new Hold(code, elsewhere, HT, window))
             .toList();
     Situation situation = Situation.of(span).withHolds(holds);
+    Shortage shortage = ClashCheck.find(HeldElsewhere.of(span, holds)).get(0);
 
-    List<Remedy> found = remedies.find(ClashCheck.find(span).get(0), situation, Duration.ZERO);
+    List<Remedy> found = remedies.find(shortage, situation, Leeway.ofHours(Duration.ZERO));
 
+    assertEquals(1, shortage.available());
     assertTrue(
-        found.stream()
-            .map(Remedy::change)
-            .anyMatch(
-                change ->
-                    change instanceof Change.Release release && release.holds().equals(holds)));
+        found.stream().anyMatch(remedy -> remedy.change().equals(new Change.Release(holds))));
   }
 
   private List<Remedy> find(Span span) {
     Shortage shortage = ClashCheck.find(span).get(0);
-    return remedies.find(shortage, Situation.of(span), Duration.ofHours(1));
+    return remedies.find(shortage, Situation.of(span), Leeway.ofHours(Duration.ofHours(1)));
   }
 
   private static List<Piece> stolesEverywhere() {
@@ -150,11 +147,16 @@ class RemediesTest {
   }
 
   private static VestedMass jubilee() {
-    Ministers ministers = new Ministers(false, 3, 0, List.of(WenlowValley.hisOwn(Role.PRINCIPAL)));
+    return jubileeWith(3);
+  }
+
+  private static VestedMass jubileeWith(int concelebrants) {
+    Ministers ministers =
+        new Ministers(false, concelebrants, 0, List.of(WenlowValley.hisOwn(Role.PRINCIPAL)));
     return WenlowValley.mass(SA, "2026-12-08T18:30", 90, Colour.WHITE, ministers);
   }
 
-  private static VestedMass benediction(vestiary.vesting.ChurchId church) {
+  private static VestedMass benediction(ChurchId church) {
     return WenlowValley.liturgy(
         MassKind.BENEDICTION, church, "2026-12-06T16:00", 30, Colour.WHITE, alone());
   }

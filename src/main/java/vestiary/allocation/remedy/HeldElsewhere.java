@@ -1,0 +1,74 @@
+package vestiary.allocation.remedy;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import vestiary.allocation.Span;
+import vestiary.allocation.plan.Hold;
+import vestiary.vesting.Away;
+import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+
+/**
+ * A span as it is for those who hold nothing: a piece that is set aside for a Mass in another
+ * church than its own is away for everybody else, and who is to wear it asks for nothing more.
+ */
+public final class HeldElsewhere {
+
+  private final List<Need> needs;
+  private final List<Piece> pieces = new ArrayList<>();
+
+  private HeldElsewhere(Span span, List<Hold> holds) {
+    this.needs = new ArrayList<>(span.needs());
+    span.pieces().forEach(piece -> admit(piece, holds));
+  }
+
+  /** The span without what is held, and without those for whom it is. */
+  public static Span of(Span span, List<Hold> holds) {
+    HeldElsewhere held = new HeldElsewhere(span, holds);
+    return new Span(held.needs, held.pieces, span.journeys(), span.policies());
+  }
+
+  private void admit(Piece piece, List<Hold> holds) {
+    List<Hold> own =
+        holds.stream()
+            .filter(hold -> hold.piece().equals(piece.code()))
+            .filter(hold -> !hold.church().equals(piece.home()))
+            .filter(hold -> hold.window().setOut().isBefore(hold.window().cleared()))
+            .toList();
+    own.forEach(hold -> serve(hold, piece));
+    pieces.add(own.isEmpty() ? piece : away(piece, own));
+  }
+
+  /** The last in number, since which of them has it makes no difference. */
+  private void serve(Hold hold, Piece piece) {
+    needs.stream()
+        .filter(need -> need.mass().equals(hold.mass()) && need.kind() == piece.kind())
+        .filter(need -> need.isLawfullyServedBy(piece.colours()))
+        .max(
+            Comparator.comparing((Need need) -> need.isServedBy(piece.colours()))
+                .thenComparing(need -> need))
+        .ifPresent(needs::remove);
+  }
+
+  private static Piece away(Piece piece, List<Hold> holds) {
+    List<Away> times =
+        Stream.concat(
+                piece.away().stream(),
+                holds.stream()
+                    .map(
+                        hold ->
+                            new Away(hold.window().setOut(), hold.window().cleared(), "set aside")))
+            .toList();
+    return new Piece(
+        piece.code(),
+        piece.kind(),
+        piece.colours(),
+        piece.home(),
+        piece.staysHome(),
+        piece.set(),
+        times,
+        piece.make());
+  }
+}
