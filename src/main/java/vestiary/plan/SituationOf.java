@@ -32,7 +32,7 @@ import vestiary.vesting.Window;
  * The planner's question for a span. What is planned for the days on either side is held: a plan
  * changes nothing outside its own days.
  */
-final class SituationOf {
+public final class SituationOf {
 
   private record Wanted(Wearer wearer, PieceKind kind) {}
 
@@ -48,7 +48,8 @@ final class SituationOf {
         loaded.pieces().stream().collect(Collectors.toMap(PooledPiece::code, Function.identity()));
   }
 
-  static Situation span(SpanToCheck loaded) {
+  /** The question for the dates that were asked for. */
+  public static Situation span(SpanToCheck loaded) {
     return new SituationOf(loaded).build();
   }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import vestiary.acceptance.AcceptSteps;
 import vestiary.allocation.Journey;
 import vestiary.allocation.Journeys;
 import vestiary.allocation.Severity;
@@ -39,8 +40,11 @@ public class CheckClashes {
   private final ReadMasses masses;
   private final ReadPool pool;
   private final ReadTaken taken;
+  private final AcceptSteps steps;
 
-  CheckClashes(ReadCluster cluster, ReadMasses masses, ReadPool pool, ReadTaken taken) {
+  CheckClashes(
+      ReadCluster cluster, ReadMasses masses, ReadPool pool, ReadTaken taken, AcceptSteps steps) {
+    this.steps = steps;
     this.cluster = cluster;
     this.masses = masses;
     this.pool = pool;
@@ -59,19 +63,21 @@ public class CheckClashes {
     Instant from = first.minusDays(1).atStartOfDay(here.zone()).toInstant();
     Instant until = last.plusDays(2).atStartOfDay(here.zone()).toInstant();
     List<PooledPiece> pieces = pool.pieces(from);
+    List<DatedMass> around = masses.between(first.minusDays(1), last.plusDays(1));
     return new SpanToCheck(
         here,
         cluster.churches(),
         first,
         last,
-        masses.between(first.minusDays(1), last.plusDays(1)),
+        around,
         pieces,
         Journeys.of(
             cluster.journeys().stream()
                 .map(j -> new Journey(j.from(), j.to(), Duration.ofMinutes(j.minutes())))
                 .toList()),
         KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()),
-        taken.between(from, until));
+        taken.between(from, until),
+        steps.of(around.stream().map(DatedMass::id).toList()));
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */
@@ -84,6 +90,7 @@ public class CheckClashes {
   public List<Clash> in(SpanToCheck span) {
     List<Clash> clashes = new ArrayList<>();
     span.masses().stream().map(CheckClashes::againstNorms).forEach(clashes::addAll);
+    span.masses().stream().map(m -> SubstituteWords.of(m, span)).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =
         span.masses().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
     span.shortages().forEach(s -> clashes.add(shortage(s, byId, span)));

@@ -1,22 +1,22 @@
 package vestiary.planning;
 
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Optional;
-import vestiary.allocation.Shortage;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.jboss.resteasy.reactive.RestPath;
 import vestiary.problem.Asked;
-import vestiary.schedule.DatedMass;
-import vestiary.vesting.MassId;
-import vestiary.vesting.Piece;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
 
-/** What cannot stand. */
+/** What cannot stand, what mends it, and the presses that do and undo it. */
 @Path("/api/clashes")
 @Produces(MediaType.APPLICATION_JSON)
 class ClashResource {
@@ -24,77 +24,87 @@ class ClashResource {
   /** Working out more at once would keep the others waiting. */
   private static final int LONGEST_SPAN_DAYS = 100;
 
+  private static final int LONGEST_SENTENCE = 1_000;
+
   private final CheckClashes check;
+  private final FindClash find;
+  private final MendClashes mend;
 
-  ClashResource(CheckClashes check) {
+  ClashResource(CheckClashes check, FindClash find, MendClashes mend) {
     this.check = check;
-  }
-
-  /**
-   * A clash as the API writes it; {@code needed}, {@code available} and what follows speak of
-   * pieces and are absent where those play no part.
-   */
-  record ClashBody(
-      String id,
-      String level,
-      String kind,
-      String severity,
-      String from,
-      String to,
-      Integer needed,
-      Integer available,
-      String pieceKind,
-      String colour,
-      List<String> masses,
-      List<String> unservedMasses,
-      List<String> pieces,
-      List<String> elsewhere,
-      ProofBody proof,
-      String sentence,
-      List<String> remedies) {
-
-    static ClashBody from(Clash clash, ZoneId zone) {
-      Optional<Shortage> proof = clash.findProof();
-      DatedMass last = clash.masses().get(clash.masses().size() - 1);
-      return new ClashBody(
-          clash.id(),
-          proof.map(s -> s.level().id()).orElse(null),
-          clash.kind().id(),
-          clash.severity().id(),
-          local(proof.map(Shortage::from).orElse(clash.first().start().toInstant()), zone),
-          local(proof.map(Shortage::to).orElse(last.end().toInstant()), zone),
-          proof.map(Shortage::needed).orElse(null),
-          proof.map(Shortage::available).orElse(null),
-          proof.map(s -> s.pieceKind().id()).orElse(null),
-          proof.map(s -> s.colour().id()).orElse(null),
-          clash.masses().stream().map(m -> m.id().value().toString()).toList(),
-          proof.map(s -> ids(s.unservedMasses())).orElse(List.of()),
-          proof.map(s -> codes(s.pieces())).orElse(List.of()),
-          proof.map(s -> codes(s.elsewhere())).orElse(List.of()),
-          proof.map(s -> ProofBody.from(clash, s)).orElse(null),
-          clash.words().sentence(),
-          List.of());
-    }
-
-    private static List<String> ids(List<MassId> masses) {
-      return masses.stream().map(m -> m.value().toString()).toList();
-    }
-
-    private static List<String> codes(List<Piece> pieces) {
-      return pieces.stream().map(Piece::code).toList();
-    }
-
-    private static String local(Instant moment, ZoneId zone) {
-      return moment.atZone(zone).format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
-    }
+    this.find = find;
+    this.mend = mend;
   }
 
   @GET
+  @Transactional
+  @Operation(summary = "Clashes with a Mass that starts on these dates, both included")
   public List<ClashBody> between(@QueryParam("from") String from, @QueryParam("to") String to) {
     Asked asked = new Asked();
     Asked.Span dates = asked.span(from, to, LONGEST_SPAN_DAYS);
     asked.refuseIfFaulty();
     SpanToCheck span = check.load(dates.first(), dates.last());
-    return check.in(span).stream().map(c -> ClashBody.from(c, span.cluster().zone())).toList();
+    return check.in(span).stream()
+        .map(clash -> ClashBody.from(clash, span, mend.offered(clash, span)))
+        .toList();
+  }
+
+  @GET
+  @Path("/{id}")
+  @Transactional
+  @Operation(summary = "One clash, as long as it stands")
+  public ClashBody one(@RestPath String id) {
+    FindClash.Found found =
+        find.find(id).orElseThrow(() -> new Refused(new Refusal.NotThere("clash", id)));
+    return ClashBody.from(found.clash(), found.span(), mend.offered(found.clash(), found.span()));
+  }
+
+  /**
+   * What a press says beside the place of the remedy; all of it may be left out.
+   *
+   * @param sentence of the remedy that was read; refused with 409 if another stands there by now
+   * @param fingerprint the same, shorter
+   * @param person who takes the substitute, where one is accepted by name
+   */
+  record PressBody(String sentence, String fingerprint, String person) {
+
+    MendClashes.Press toPress() {
+      Asked asked = new Asked();
+      MendClashes.Press press =
+          new MendClashes.Press(
+              asked.text("fingerprint", fingerprint, LONGEST_SENTENCE),
+              asked.text("sentence", sentence, LONGEST_SENTENCE),
+              asked.text("person", person, LONGEST_NAME));
+      asked.refuseIfFaulty();
+      return press;
+    }
+  }
+
+  /** For a name that is typed. */
+  static final int LONGEST_NAME = 200;
+
+  /** What was done. */
+  record AppliedBody(String clash, int n, String sentence, String appliedAt, String undo) {}
+
+  @POST
+  @Path("/{id}/remedies/{n}")
+  @Consumes({MediaType.APPLICATION_JSON, MediaType.WILDCARD})
+  @Operation(summary = "Apply the nth remedy of a clash; doing it twice changes nothing more")
+  public AppliedBody apply(@RestPath String id, @RestPath String n, PressBody press) {
+    AppliedRemedy done =
+        mend.apply(id, n, press == null ? MendClashes.Press.PLAIN : press.toPress());
+    return new AppliedBody(
+        done.clash(),
+        done.place(),
+        done.sentence(),
+        done.at(),
+        "/api/clashes/%s/remedies/%d".formatted(done.clash(), done.place()));
+  }
+
+  @DELETE
+  @Path("/{id}/remedies/{n}")
+  @Operation(summary = "Undo a remedy that was applied; doing it twice changes nothing more")
+  public void undo(@RestPath String id, @RestPath String n) {
+    mend.undo(id, n);
   }
 }

@@ -26,8 +26,12 @@ final class ClashSheet {
     this.locale = span.cluster().language();
   }
 
-  ClashView view(Frame frame) {
-    return clash.findProof().map(s -> shortage(frame, s)).orElseGet(() -> againstNorms(frame));
+  ClashView view(Frame frame, MendingView mending) {
+    return clash
+        .findProof()
+        .map(s -> shortage(frame, s))
+        .orElseGet(() -> againstNorms(frame))
+        .with(mending);
   }
 
   private ClashView againstNorms(Frame frame) {
@@ -125,7 +129,8 @@ final class ClashSheet {
         total,
         "",
         steps,
-        carriages);
+        carriages,
+        MendingView.NONE);
   }
 
   private String context() {

@@ -25,6 +25,7 @@ import vestiary.web.Link;
  * @param tallyNote what is not counted; may be empty
  * @param steps lawful steps, one sentence each, with their norms; may be empty
  * @param carriages what could be carried here, one sentence each; may be empty
+ * @param mending what mends it; where something does, steps and carriages are not shown beside it
  */
 public record ClashView(
     Frame frame,
@@ -44,7 +45,8 @@ public record ClashView(
     String tallyTotal,
     String tallyNote,
     List<String> steps,
-    List<String> carriages) {
+    List<String> carriages,
+    MendingView mending) {
 
   public ClashView {
     turn = List.copyOf(turn);
@@ -52,6 +54,29 @@ public record ClashView(
     tally = List.copyOf(tally);
     steps = List.copyOf(steps);
     carriages = List.copyOf(carriages);
+  }
+
+  /** The same with what mends it. */
+  ClashView with(MendingView other) {
+    return new ClashView(
+        frame,
+        mark,
+        about,
+        title,
+        context,
+        turn,
+        count,
+        journey,
+        words,
+        verdict,
+        sources,
+        tallyTitle,
+        tally,
+        tallyTotal,
+        tallyNote,
+        steps,
+        carriages,
+        other);
   }
 
   /**

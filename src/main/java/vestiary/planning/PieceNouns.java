@@ -5,7 +5,7 @@ import java.util.Set;
 import vestiary.vesting.PieceKind;
 
 /** Kinds of piece in the words of pages. */
-final class PieceNouns {
+public final class PieceNouns {
 
   /** Nobody asks what colour an alb is. */
   private static final Set<PieceKind> COLOURLESS =
@@ -15,7 +15,7 @@ final class PieceNouns {
   private PieceNouns() {}
 
   /** One of them, for example "deacon's stole". */
-  static String of(PieceKind kind) {
+  public static String of(PieceKind kind) {
     return switch (kind) {
       case DEACON_STOLE -> "deacon's stole";
       case HUMERAL_VEIL -> "humeral veil";
@@ -24,7 +24,7 @@ final class PieceNouns {
   }
 
   /** Whether people name it with its colour. */
-  static boolean hasColour(PieceKind kind) {
+  public static boolean hasColour(PieceKind kind) {
     return !COLOURLESS.contains(kind);
   }
 }

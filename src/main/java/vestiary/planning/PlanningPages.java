@@ -59,8 +59,6 @@ class PlanningPages {
 
     static native TemplateInstance day(DayView view);
 
-    static native TemplateInstance clash(ClashView view);
-
     static native TemplateInstance clashes(ClashesView view);
   }
 
@@ -98,19 +96,6 @@ class PlanningPages {
       last = first.plusDays(FORTNIGHT - 1L);
     }
     return Templates.clashes(list(first, last));
-  }
-
-  @GET
-  @Path("/clashes/{date}/{id}")
-  public TemplateInstance clash(@RestPath String date, @RestPath String id) {
-    LocalDate day = date("day", date);
-    SpanToCheck span = check.load(day, day);
-    Clash clash =
-        check.in(span).stream()
-            .filter(c -> c.id().equals(id))
-            .findFirst()
-            .orElseThrow(() -> new Refused(new Refusal.NotThere("clash", id)));
-    return Templates.clash(new ClashSheet(span, clash).view(frames.of("clashes", clash.address())));
   }
 
   private TemplateInstance week(LocalDate date, List<String> churches) {

@@ -4,7 +4,7 @@ import java.util.Map;
 import vestiary.vesting.Role;
 
 /** Those who vest, in the words of pages. */
-final class RoleWords {
+public final class RoleWords {
 
   /** There is but one of each at a Mass. */
   private static final Map<Role, String> THE_ONE =
@@ -19,12 +19,12 @@ final class RoleWords {
   private RoleWords() {}
 
   /** One of them, for example "server" or "newly ordained priest". */
-  static String noun(Role role) {
+  public static String noun(Role role) {
     return THE_ONE.getOrDefault(role, MANY.getOrDefault(role, role.id()));
   }
 
   /** Whether there is but one at a Mass, so that people say "the celebrant". */
-  static boolean isTheOne(Role role) {
+  public static boolean isTheOne(Role role) {
     return THE_ONE.containsKey(role);
   }
 }

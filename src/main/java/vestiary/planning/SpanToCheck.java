@@ -1,11 +1,16 @@
 package vestiary.planning;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import vestiary.acceptance.AcceptedStep;
 import vestiary.allocation.ClashCheck;
 import vestiary.allocation.Journeys;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.Span;
+import vestiary.allocation.plan.Hold;
+import vestiary.allocation.remedy.HeldElsewhere;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
@@ -15,6 +20,7 @@ import vestiary.vesting.KeptKinds;
 import vestiary.vesting.Need;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
+import vestiary.vesting.Window;
 
 /**
  * Everything that decides whether the Masses of a span can be vested, loaded once.
@@ -25,6 +31,8 @@ import vestiary.vesting.VestingPolicies;
  *     not be back
  * @param kept which kinds of piece each church keeps by list
  * @param taken what is planned, held or out over the same days
+ * @param accepted lawful substitutes accepted for these Masses, whether they still answer anything
+ *     or not
  */
 public record SpanToCheck(
     Cluster cluster,
@@ -35,9 +43,11 @@ public record SpanToCheck(
     List<PooledPiece> pieces,
     Journeys journeys,
     KeptKinds kept,
-    Taken taken) {
+    Taken taken,
+    List<AcceptedStep> accepted) {
 
   public SpanToCheck {
+    accepted = List.copyOf(accepted);
     churches = List.copyOf(churches);
     masses = List.copyOf(masses);
     pieces = List.copyOf(pieces);
@@ -53,18 +63,69 @@ public record SpanToCheck(
     return !mass.date().isBefore(first) && !mass.date().isAfter(last);
   }
 
-  /** What the norms of vesture ask for at a Mass, in canonical order. */
+  /**
+   * What is asked for at a Mass by the norms of vesture and by the lawful substitutes that were
+   * accepted by name, in canonical order.
+   */
   public List<Need> needs(DatedMass mass) {
+    return needsByNorm(mass).stream()
+        .flatMap(
+            need ->
+                findAccepted(need)
+                    .map(one -> need.with(one.step()))
+                    .orElse(Optional.of(need))
+                    .stream())
+        .toList();
+  }
+
+  /** What the norms of vesture ask for at a Mass, substitutes left aside. */
+  List<Need> needsByNorm(DatedMass mass) {
     return VestingNorms.needsOf(mass.toVestedMass(), policies(), kept);
   }
 
-  List<Shortage> shortages() {
+  private Optional<AcceptedStep> findAccepted(Need need) {
+    return accepted.stream().filter(one -> one.answers(need)).findFirst();
+  }
+
+  /** The same with other Masses, pieces, plans and substitutes: what would be. */
+  public SpanToCheck with(List<DatedMass> others, Taken otherwise, List<AcceptedStep> substitutes) {
+    return new SpanToCheck(
+        cluster, churches, first, last, others, pieces, journeys, kept, otherwise, substitutes);
+  }
+
+  /** The same for some of its dates, as if these alone had been asked for. */
+  public SpanToCheck on(LocalDate from, LocalDate to) {
+    if (from.equals(first) && to.equals(last)) {
+      return this;
+    }
+    Instant start = from.minusDays(1).atStartOfDay(cluster.zone()).toInstant();
+    Instant end = to.plusDays(2).atStartOfDay(cluster.zone()).toInstant();
+    List<DatedMass> around =
+        masses.stream()
+            .filter(
+                m -> !m.start().toInstant().isBefore(start) && m.start().toInstant().isBefore(end))
+            .toList();
+    return new SpanToCheck(
+        cluster,
+        churches,
+        from,
+        to,
+        around,
+        pieces,
+        journeys,
+        kept,
+        taken.between(start, end),
+        accepted);
+  }
+
+  /** All that is short as things stand, what is planned and held counted. */
+  public List<Shortage> shortages() {
     return Mended.without(shortages(masses), this);
   }
 
   /** The shortages there would be with these Masses instead, each checked again. */
   List<Shortage> shortages(List<DatedMass> others) {
-    Span all = toSpan(others);
+    Span all = HeldElsewhere.of(toSpan(others), held());
     return new CheckedShortages(all).all(ClashCheck.find(all));
   }
 
@@ -75,6 +136,20 @@ public record SpanToCheck(
         pieces.stream().map(PooledPiece::toPiece).toList(),
         journeys,
         policies());
+  }
+
+  private List<Hold> held() {
+    return taken.setAside().stream()
+        .filter(one -> !one.masses().isEmpty() && !one.churches().isEmpty())
+        .filter(one -> one.until().isBefore(Instant.MAX))
+        .map(
+            one ->
+                new Hold(
+                    one.piece(),
+                    one.masses().get(0),
+                    one.churches().get(0),
+                    new Window(one.from(), one.from(), one.until(), one.until())))
+        .toList();
   }
 
   private VestingPolicies policies() {

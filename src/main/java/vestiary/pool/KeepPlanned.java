@@ -72,7 +72,8 @@ public class KeepPlanned {
     return replaced;
   }
 
-  private void refuseIfTaken(Planned planned) {
+  /** Tells whose piece is taken at the time. */
+  void refuseIfTaken(Planned planned) {
     if (planned.worn().isEmpty()) {
       return;
     }
@@ -111,7 +112,7 @@ public class KeepPlanned {
         .formatted(piece, state, start);
   }
 
-  private static UUID id(Map<String, UUID> ids, String code) {
+  static UUID id(Map<String, UUID> ids, String code) {
     UUID id = ids.get(code);
     if (id == null) {
       throw new Refused(
@@ -123,7 +124,7 @@ public class KeepPlanned {
     return id;
   }
 
-  private static OccupationRow row(PlannedWear one, UUID piece) {
+  static OccupationRow row(PlannedWear one, UUID piece) {
     OccupationRow row = new OccupationRow();
     row.pieceId = piece;
     row.state = OccupationRow.PLANNED;
@@ -137,7 +138,7 @@ public class KeepPlanned {
     return row;
   }
 
-  private static MovementRow row(CarriedPiece one, UUID piece) {
+  static MovementRow row(CarriedPiece one, UUID piece) {
     MovementRow row = new MovementRow();
     row.pieceId = piece;
     row.fromId = one.from().value();

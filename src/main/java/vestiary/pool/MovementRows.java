@@ -51,6 +51,17 @@ class MovementRows implements PanacheRepositoryBase<MovementRow, UUID> {
     delete("arriveBy >= ?1 and arriveBy < ?2", from, to);
   }
 
+  /** The one told so; none if a plan has replaced it. */
+  void delete(UUID piece, CarriedPiece one) {
+    delete(
+        "pieceId = ?1 and fromId = ?2 and toId = ?3 and leaveBy = ?4 and arriveBy = ?5",
+        piece,
+        one.from().value(),
+        one.to().value(),
+        one.leaveBy(),
+        one.arriveBy());
+  }
+
   private static CarriedPiece carried(MovementRow row, String code) {
     return new CarriedPiece(
         code,

@@ -54,6 +54,27 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
     }
   }
 
+  /** The one planned so; none if a plan has replaced it. */
+  void deletePlanned(UUID piece, PlannedWear one) {
+    delete(
+        "state = 'planned' and pieceId = ?1 and massId = ?2 and starts = ?3 and ends = ?4",
+        piece,
+        one.wearer().mass().value(),
+        one.from(),
+        one.until());
+  }
+
+  /** Holds that begin then, for that Mass: whether they stand. */
+  int setStanding(SetAside held, boolean standing) {
+    return update(
+        "standing = ?1 where state = 'held' and standing <> ?1 and starts = ?2"
+            + " and massId in (?3) and pieceId in (select p.id from PieceRow p where p.code = ?4)",
+        standing,
+        held.from(),
+        held.masses().stream().map(MassId::value).toList(),
+        held.piece());
+  }
+
   private List<Coded> coded(String which, Map<String, ?> values) {
     TypedQuery<Object[]> query =
         getEntityManager()

@@ -3,6 +3,8 @@ package vestiary.pool;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -18,6 +20,11 @@ class PieceRows implements PanacheRepositoryBase<PieceRow, UUID> {
 
   Optional<PieceRow> findByCode(String code) {
     return find("lower(code) = lower(?1)", code).firstResultOptional();
+  }
+
+  /** Those of these codes, in order, for nobody else to lock until the transaction ends. */
+  List<PieceRow> locked(Collection<String> codes) {
+    return find("code in ?1 order by code", codes).withLock(LockModeType.PESSIMISTIC_WRITE).list();
   }
 
   PieceRow getByCode(String code) {

@@ -56,6 +56,13 @@ final class DatabaseRefusals {
                   "from",
                   "The piece is already taken for part of that time; look at its list and choose another time or piece.")),
           entry(
+              "applied_remedy_once",
+              new Refusal.Taken("", "Somebody has just mended this clash; look at it again.")),
+          entry(
+              "accepted_step_once",
+              new Refusal.Taken(
+                  "", "Somebody has just accepted something for the same person; look again.")),
+          entry(
               "proper_slug_once",
               new Refusal.Taken(
                   "id", "Another day of your own was just given this short name; try again.")),

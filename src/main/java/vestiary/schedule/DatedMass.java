@@ -70,7 +70,25 @@ public record DatedMass(
       boolean ofPattern,
       boolean cancelled,
       boolean bishop,
-      int version) {}
+      int version) {
+
+    /** With another colour; empty if none is chosen. */
+    Chosen in(String other) {
+      return new Chosen(
+          kind,
+          votiveOf,
+          leave,
+          celebration,
+          other,
+          setOutMinutes,
+          note,
+          intention,
+          ofPattern,
+          cancelled,
+          bishop,
+          version);
+    }
+  }
 
   public MassKind kind() {
     return ruling.kind();

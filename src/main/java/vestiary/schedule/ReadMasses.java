@@ -91,6 +91,39 @@ public class ReadMasses {
     return reading(cluster.cluster()).dated(row);
   }
 
+  /** The Mass as it would be after a change, with all that follows for it from the calendar. */
+  public DatedMass with(DatedMass mass, MassState change) {
+    Cluster here = cluster.cluster();
+    DatedMass.Chosen chosen = mass.chosen();
+    ZonedDateTime start = change.start().atZone(here.zone());
+    MassRuling ruling =
+        ruling(
+            mass.church(),
+            start.toLocalDateTime(),
+            chosen.kind(),
+            chosen.votiveOf(),
+            Term.find(Leave.class, chosen.leave()).orElse(Leave.NONE));
+    MassOption option = ruling.find(chosen.celebration()).orElse(ruling.options().get(0));
+    Ministers ministers = mass.ministers();
+    return new DatedMass(
+        mass.id(),
+        mass.church(),
+        start,
+        mass.length(),
+        ruling,
+        option,
+        Term.find(Colour.class, change.colour()).orElse(option.colours().get(0)),
+        mass.celebrants(),
+        new Ministers(
+            ministers.presider(),
+            ministers.concelebrants(),
+            ministers.deacons(),
+            change.brings().stream().map(BringsValue::toBrings).toList(),
+            ministers.further(),
+            ministers.also()),
+        chosen.in(change.colour()));
+  }
+
   /**
    * What the norms say of a Mass at that church and time, whether it is entered or not.
    *

@@ -56,7 +56,8 @@ final class InventedClash {
                 + " Sacramentum 124)."),
         List.of(
             "Three whites from Holy Trinity, Tollbridge: 14 minutes.",
-            "Two whites from Our Lady of the Rosary, Coldorchard: 22 minutes."));
+            "Two whites from Our Lady of the Rosary, Coldorchard: 22 minutes."),
+        MendingView.NONE);
   }
 
   private static CountPicture.Count count() {
@@ -112,7 +113,8 @@ final class InventedClash {
         "",
         "",
         List.of("Violet in place of rose, always right on this Sunday (GIRM 346)."),
-        List.of());
+        List.of(),
+        MendingView.NONE);
   }
 
   static ClashView forced(Frame frame) {

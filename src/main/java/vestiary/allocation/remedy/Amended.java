@@ -62,9 +62,10 @@ record Amended(Situation situation, List<Provision> taken) {
     } else if (change instanceof Change.BringBack back) {
       return plain(withPieces(situation, back));
     } else if (change instanceof Change.MoveStart move) {
-      return plain(withoutRides(withNeeds(situation, need -> moved(need, move)), move.mass()));
+      Situation moved = withNeeds(situation, need -> moved(need, move));
+      return plain(withoutHolds(withoutRides(moved, move.mass()), move.mass()));
     } else if (change instanceof Change.ChooseColour choice) {
-      return plain(recoloured(situation, choice));
+      return plain(withoutHolds(recoloured(situation, choice), choice.mass()));
     } else if (change instanceof Change.Borrow borrow) {
       return adding(situation, borrow.pieces());
     }
@@ -151,6 +152,12 @@ record Amended(Situation situation, List<Provision> taken) {
         situation.rides().stream()
             .filter(ride -> !churches.contains(ride.from()) && !churches.contains(ride.to()))
             .toList());
+  }
+
+  /** What was set aside for the Mass as it was is not for the Mass as it is. */
+  private static Situation withoutHolds(Situation situation, MassId mass) {
+    return situation.withHolds(
+        situation.holds().stream().filter(hold -> !hold.mass().equals(mass)).toList());
   }
 
   private static Situation recoloured(Situation situation, Change.ChooseColour choice) {

@@ -2,12 +2,11 @@ package vestiary.allocation.remedy;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.Span;
 import vestiary.allocation.plan.Movement;
@@ -20,9 +19,6 @@ import vestiary.allocation.planner.Effort;
 import vestiary.allocation.planner.Planner;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
-import vestiary.vesting.Piece;
-import vestiary.vesting.PieceKind;
-import vestiary.vesting.Wearer;
 
 /**
  * Finds what mends a shortage. Nothing is offered that planning anew does not show to work: with
@@ -58,6 +54,7 @@ public final class Remedies {
     private final Situation days;
     private final Candidates candidates;
     private final Standing standing;
+    private final List<Leeway.Open> open;
     private final Score uncovered;
     private final Plan withoutShort;
 
@@ -67,7 +64,11 @@ public final class Remedies {
       this.candidates = new Candidates(shortage, days, leeway);
       this.standing = new Standing(shortage, days);
       this.uncovered = planner.coverage(days);
-      this.withoutShort = planner.plan(without(shortage), Effort.of(WORK));
+      this.open = leeway.open();
+      this.withoutShort =
+          planner.plan(
+              without(days, need -> isShort(need) || open.stream().anyMatch(o -> o.isOf(need))),
+              Effort.of(WORK));
     }
 
     List<Remedy> find() {
@@ -90,10 +91,11 @@ public final class Remedies {
       if (leavesMore(amended.with(planner.coverage(after)), uncovered)) {
         return Optional.empty();
       }
-      Plan with = planner.plan(after, Effort.of(WORK));
+      Situation decided = without(after, need -> isOpen(need, change));
+      Plan with = planner.plan(decided, Effort.of(WORK));
       boolean holds =
           withoutShort.contradictions().containsAll(with.contradictions())
-              && PlanProof.findObjections(with, after).isEmpty()
+              && PlanProof.findObjections(with, decided).isEmpty()
               && standing.isGoneIn(after, with);
       return holds ? Optional.of(remedy(change, amended, with)) : Optional.empty();
     }
@@ -126,21 +128,34 @@ public final class Remedies {
           .toList();
     }
 
-    /** The days as if those who are short were not there. */
-    private Situation without(Shortage shortage) {
-      Set<Wearer> wearers =
-          shortage.unserved().stream().map(Need::wearer).collect(Collectors.toSet());
-      Set<PieceKind> kinds = new HashSet<>();
-      kinds.add(shortage.pieceKind());
-      kinds.add(Candidates.mateOf(shortage.pieceKind()));
-      Span span = days.span();
-      List<Need> needs =
-          span.needs().stream()
-              .filter(need -> !wearers.contains(need.wearer()) || !kinds.contains(need.kind()))
-              .toList();
-      List<Piece> pieces = span.pieces();
-      return days.with(new Span(needs, pieces, span.journeys(), span.policies()));
+    /** A Mass that is changed as a whole is settled as a whole. */
+    private boolean isOpen(Need need, Change change) {
+      boolean settled =
+          (change instanceof Change.MoveStart move && move.mass().equals(need.mass()))
+              || (change instanceof Change.ChooseColour choice
+                  && choice.mass().equals(need.mass()));
+      return !settled && open.stream().anyMatch(one -> one.isOf(need));
     }
+
+    private boolean isShort(Need need) {
+      return isOfKind(need)
+          && shortage.unserved().stream().anyMatch(one -> one.wearer().equals(need.wearer()));
+    }
+
+    private boolean isOfKind(Need need) {
+      return need.kind() == shortage.pieceKind()
+          || need.kind() == Candidates.mateOf(shortage.pieceKind());
+    }
+  }
+
+  private static Situation without(Situation situation, Predicate<Need> left) {
+    Span span = situation.span();
+    return situation.with(
+        new Span(
+            span.needs().stream().filter(left.negate()).toList(),
+            span.pieces(),
+            span.journeys(),
+            span.policies()));
   }
 
   private static boolean leavesMore(Score one, Score other) {

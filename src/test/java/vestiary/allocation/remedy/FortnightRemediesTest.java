@@ -174,7 +174,7 @@ class FortnightRemediesTest {
             Colour.VIOLET,
             VestingNorms.needsOf(funeral(Colour.VIOLET), VestingPolicies.DEFAULTS),
             false);
-    Leeway leeway = new Leeway(Duration.ZERO, List.of(violet), List.of());
+    Leeway leeway = new Leeway(Duration.ZERO, List.of(violet), List.of(), List.of());
 
     List<Remedy> found =
         remedies.find(only(span, PieceKind.CHASUBLE, 2), Situation.of(span), leeway);
@@ -249,7 +249,7 @@ class FortnightRemediesTest {
         WenlowValley.span(WenlowValley.stock(), benediction(HT), benediction(SA), benediction(OL));
     Leeway.Taken taken =
         new Leeway.Taken(benediction(OL).id(), at("2026-12-06T17:45"), at("2026-12-06T18:30"));
-    Leeway leeway = new Leeway(Duration.ofHours(2), List.of(), List.of(taken));
+    Leeway leeway = new Leeway(Duration.ofHours(2), List.of(), List.of(taken), List.of());
 
     List<Remedy> found = remedies.find(only(span, PieceKind.COPE, 3), Situation.of(span), leeway);
 

@@ -1,0 +1,119 @@
+package vestiary.remedy;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import vestiary.allocation.Shortage;
+import vestiary.allocation.remedy.Change;
+import vestiary.allocation.remedy.Remedy;
+import vestiary.planning.CheckClashes;
+import vestiary.planning.Clash;
+import vestiary.planning.ClashSeverity;
+import vestiary.planning.OfferedRemedy;
+import vestiary.planning.SpanToCheck;
+import vestiary.schedule.DatedMass;
+import vestiary.schedule.ReadMasses;
+
+/**
+ * What mends a clash, best first. Each remedy of the core is tried out on the span as it is loaded:
+ * offered is only what the very check that found the clash finds no more.
+ */
+@ApplicationScoped
+class OfferRemedies {
+
+  private static final int LETTERS = 16;
+
+  private final KnownRemedies known;
+  private final CheckClashes check;
+  private final ReadMasses masses;
+  private final Clock clock;
+
+  OfferRemedies(KnownRemedies known, CheckClashes check, ReadMasses masses, Clock clock) {
+    this.known = known;
+    this.check = check;
+    this.masses = masses;
+    this.clock = clock;
+  }
+
+  /** A remedy with what it does and says. */
+  record Offer(OfferedRemedy words, Deed deed) {}
+
+  /** Empty where pieces play no part. */
+  List<Offer> of(Clash clash, SpanToCheck span) {
+    return clash.findProof().map(shortage -> of(clash, shortage, span)).orElse(List.of());
+  }
+
+  private List<Offer> of(Clash clash, Shortage shortage, SpanToCheck span) {
+    DatedMass last = clash.masses().get(clash.masses().size() - 1);
+    SpanToCheck days = span.on(clash.first().date(), last.date());
+    RemedyWords words = new RemedyWords(days, shortage);
+    List<Offer> offers = new ArrayList<>();
+    for (Remedy remedy : known.of(RemedyQuestion.of(shortage, days))) {
+      findDeed(clash, shortage, days, remedy)
+          .ifPresent(
+              deed ->
+                  offers.add(
+                      new Offer(
+                          words.of(remedy, offers.size() + 1, fingerprint(clash, remedy)), deed)));
+    }
+    return offers;
+  }
+
+  /** Empty if it does not mend the clash after all. */
+  private Optional<Deed> findDeed(Clash clash, Shortage shortage, SpanToCheck days, Remedy remedy) {
+    if (isAdvice(remedy)) {
+      return Optional.of(Deed.NONE);
+    }
+    Deed deed = DeedOf.of(days, shortage, remedy, clock.instant());
+    return !deed.isNothing() && mends(deed, clash, days) ? Optional.of(deed) : Optional.empty();
+  }
+
+  /** No row can say it: somebody has to ask, and then enters what comes of it. */
+  static boolean isAdvice(Remedy remedy) {
+    Change change = remedy.change();
+    return change instanceof Change.Borrow
+        || change instanceof Change.Buy
+        || change instanceof Change.BringBack;
+  }
+
+  private boolean mends(Deed deed, Clash clash, SpanToCheck days) {
+    SpanToCheck after = deed.on(days, masses::with);
+    boolean sameDays =
+        after.masses().stream()
+            .filter(mass -> deed.moves().stream().anyMatch(m -> m.after().mass().equals(mass.id())))
+            .allMatch(
+                mass ->
+                    days.masses().stream()
+                        .anyMatch(was -> was.id().equals(mass.id()) && isSameMass(was, mass)));
+    return sameDays && check.in(after).stream().noneMatch(one -> stands(one, clash));
+  }
+
+  /** Another hour or colour must not make another Mass of it. */
+  private static boolean isSameMass(DatedMass was, DatedMass is) {
+    return was.kind() == is.kind()
+        && was.date().equals(is.date())
+        && was.option().celebration().id().equals(is.option().celebration().id())
+        && is.isColourLawful();
+  }
+
+  private static boolean stands(Clash one, Clash clash) {
+    return one.id().equals(clash.id()) && one.severity() != ClashSeverity.KNOW;
+  }
+
+  private static String fingerprint(Clash clash, Remedy remedy) {
+    String about = clash.id() + remedy.change() + remedy.journeys();
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(about.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(digest).substring(0, LETTERS);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}
