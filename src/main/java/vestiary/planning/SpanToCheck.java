@@ -3,7 +3,11 @@ package vestiary.planning;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import vestiary.acceptance.AcceptedStep;
 import vestiary.allocation.ClashCheck;
 import vestiary.allocation.Journeys;
@@ -16,7 +20,9 @@ import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.Taken;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.ChurchId;
 import vestiary.vesting.KeptKinds;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
@@ -125,7 +131,7 @@ public record SpanToCheck(
 
   /** The shortages there would be with these Masses instead, each checked again. */
   List<Shortage> shortages(List<DatedMass> others) {
-    Span all = HeldElsewhere.of(toSpan(others), held());
+    Span all = HeldElsewhere.of(toSpan(others), held(others));
     return new CheckedShortages(all).all(ClashCheck.find(all));
   }
 
@@ -138,18 +144,42 @@ public record SpanToCheck(
         policies());
   }
 
-  private List<Hold> held() {
-    return taken.setAside().stream()
-        .filter(one -> !one.masses().isEmpty() && !one.churches().isEmpty())
-        .filter(one -> one.until().isBefore(Instant.MAX))
-        .map(
-            one ->
-                new Hold(
-                    one.piece(),
-                    one.masses().get(0),
-                    one.churches().get(0),
-                    new Window(one.from(), one.from(), one.until(), one.until())))
+  /** What is planned or set aside for a Mass as it is now; what no longer fits holds nothing. */
+  private List<Hold> held(List<DatedMass> others) {
+    Map<MassId, DatedMass> byId =
+        others.stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
+    Stream<Hold> planned =
+        taken.planned().stream()
+            .map(
+                one ->
+                    hold(one.piece(), one.wearer().mass(), one.church(), one.from(), one.until()));
+    Stream<Hold> aside =
+        taken.setAside().stream()
+            .filter(one -> !one.masses().isEmpty() && !one.churches().isEmpty())
+            .filter(one -> one.until().isBefore(Instant.MAX))
+            .map(
+                one ->
+                    hold(
+                        one.piece(),
+                        one.masses().get(0),
+                        one.churches().get(0),
+                        one.from(),
+                        one.until()));
+    return Stream.concat(planned, aside)
+        .filter(hold -> !byId.containsKey(hold.mass()) || fits(hold, byId.get(hold.mass())))
         .toList();
+  }
+
+  private static Hold hold(
+      String piece, MassId mass, ChurchId church, Instant from, Instant until) {
+    return new Hold(piece, mass, church, new Window(from, from, until, until));
+  }
+
+  private boolean fits(Hold hold, DatedMass mass) {
+    Window window = Window.of(mass.toVestedMass(), policies());
+    return hold.church().equals(mass.church().id())
+        && !hold.window().setOut().isAfter(window.start())
+        && !hold.window().cleared().isBefore(window.end());
   }
 
   private VestingPolicies policies() {

@@ -3,7 +3,6 @@ package vestiary.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import vestiary.allocation.plan.Movement;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Cost;
 import vestiary.allocation.remedy.Remedy;
@@ -14,12 +13,14 @@ final class CostWords {
 
   private final Remedy remedy;
   private final Cost cost;
+  private final List<Journey> journeys;
   private final List<String> owners;
 
   /**
    * @param owners whom to ask first; empty if nobody
    */
-  CostWords(Remedy remedy, List<String> owners) {
+  CostWords(Remedy remedy, List<Journey> journeys, List<String> owners) {
+    this.journeys = List.copyOf(journeys);
     this.remedy = remedy;
     this.cost = remedy.cost();
     this.owners = List.copyOf(owners);
@@ -45,21 +46,21 @@ final class CostWords {
           .formatted(English.sentence(English.count((int) cost.carriages(), "drive")), minutes());
     }
     if (cost.minutes() > 0) {
-      return "%s more on the road than without it.".formatted(English.sentence(minutes()));
+      return "%s more on the road than without it.".formatted(minutes());
     }
-    return remedy.journeys().stream()
-        .filter(way -> !way.isCarriage())
-        .map(Movement::carrier)
+    return journeys.stream()
+        .map(Journey::carrier)
+        .filter(carrier -> !carrier.isEmpty())
         .findFirst()
         .map("Nothing needs to be driven: %s drives there anyway."::formatted)
         .orElse(
-            remedy.journeys().isEmpty()
+            journeys.isEmpty()
                 ? "Nothing is carried."
                 : "Nothing more is driven: it rides along with what is carried anyway.");
   }
 
   private String minutes() {
-    return English.count((int) cost.minutes(), "minute");
+    return cost.minutes() + (cost.minutes() == 1 ? " minute" : " minutes");
   }
 
   private Optional<String> toSay() {

@@ -1,7 +1,9 @@
 package vestiary.remedy;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -123,11 +125,24 @@ final class DeedOf {
             .toList();
     List<CarriedPiece> carried = new ArrayList<>();
     for (Movement way : remedy.journeys()) {
-      way.pieces().stream()
-          .filter(piece -> isUnderWay(piece, way, last))
-          .forEach(piece -> carried.add(carried(piece, way)));
+      List<Piece> own =
+          way.pieces().stream().filter(piece -> isUnderWay(piece, way, last)).toList();
+      Instant due = due(own, way, worn);
+      own.forEach(piece -> carried.add(carried(piece, way, due)));
     }
     return new Planned(worn, carried);
+  }
+
+  /** Set-out of the first Mass there: in company of others it might have been driven earlier. */
+  private static Instant due(List<Piece> pieces, Movement way, List<PlannedWear> worn) {
+    Set<String> codes = pieces.stream().map(Piece::code).collect(Collectors.toSet());
+    return worn.stream()
+        .filter(one -> codes.contains(one.piece()) && one.church().equals(way.to()))
+        .map(PlannedWear::from)
+        .filter(from -> !from.isBefore(way.arriveBy()))
+        .min(Comparator.naturalOrder())
+        .filter(from -> way.isCarriage())
+        .orElse(way.arriveBy());
   }
 
   /** The stole of a set goes along with its chasuble, whether it is worn or not. */
@@ -169,14 +184,15 @@ final class DeedOf {
         need.window().cleared());
   }
 
-  private static CarriedPiece carried(Piece piece, Movement way) {
+  private static CarriedPiece carried(Piece piece, Movement way, Instant due) {
+    Duration later = Duration.between(way.arriveBy(), due);
     return new CarriedPiece(
         piece.code(),
         way.from(),
         way.to(),
         way.ready().equals(Instant.MIN) ? List.of() : List.of(way.ready()),
-        way.leaveBy(),
-        way.arriveBy(),
+        way.leaveBy().plus(later),
+        due,
         way.carrier(),
         way.onAsking());
   }

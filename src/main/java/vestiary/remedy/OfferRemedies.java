@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Remedy;
@@ -28,6 +30,9 @@ import vestiary.schedule.ReadMasses;
 class OfferRemedies {
 
   private static final int LETTERS = 16;
+
+  /** From more churches nobody wants to choose. */
+  private static final int MOST_CARRIES = 4;
 
   private final KnownRemedies known;
   private final CheckClashes check;
@@ -53,14 +58,18 @@ class OfferRemedies {
     DatedMass last = clash.masses().get(clash.masses().size() - 1);
     SpanToCheck days = span.on(clash.first().date(), last.date());
     RemedyWords words = new RemedyWords(days, shortage);
+    Set<String> standing = check.in(days).stream().map(Clash::id).collect(Collectors.toSet());
     List<Offer> offers = new ArrayList<>();
+    int carries = 0;
     for (Remedy remedy : known.of(RemedyQuestion.of(shortage, days))) {
-      findDeed(clash, shortage, days, remedy)
-          .ifPresent(
-              deed ->
-                  offers.add(
-                      new Offer(
-                          words.of(remedy, offers.size() + 1, fingerprint(clash, remedy)), deed)));
+      boolean tooMany = remedy.change() instanceof Change.Carry && carries == MOST_CARRIES;
+      Optional<Deed> deed =
+          tooMany ? Optional.empty() : findDeed(clash, shortage, days, remedy, standing);
+      if (deed.isPresent()) {
+        carries += remedy.change() instanceof Change.Carry ? 1 : 0;
+        String print = fingerprint(clash, remedy);
+        offers.add(new Offer(words.of(remedy, deed.get(), offers.size() + 1, print), deed.get()));
+      }
     }
     return offers;
   }
@@ -71,7 +80,13 @@ class OfferRemedies {
       return Optional.of(Deed.NONE);
     }
     Deed deed = DeedOf.of(days, shortage, remedy, clock.instant());
-    return !deed.isNothing() && mends(deed, clash, days) ? Optional.of(deed) : Optional.empty();
+    if (remedy.change() instanceof Change.Release release
+        && deed.released().size() < release.holds().size()) {
+      return Optional.empty();
+    }
+    return !deed.isNothing() && mends(deed, clash, days, standing)
+        ? Optional.of(deed)
+        : Optional.empty();
   }
 
   /** No row can say it: somebody has to ask, and then enters what comes of it. */
@@ -82,7 +97,7 @@ class OfferRemedies {
         || change instanceof Change.BringBack;
   }
 
-  private boolean mends(Deed deed, Clash clash, SpanToCheck days) {
+  private boolean mends(Deed deed, Clash clash, SpanToCheck days, Set<String> standing) {
     SpanToCheck after = deed.on(days, masses::with);
     boolean sameDays =
         after.masses().stream()
@@ -91,7 +106,7 @@ class OfferRemedies {
                 mass ->
                     days.masses().stream()
                         .anyMatch(was -> was.id().equals(mass.id()) && isSameMass(was, mass)));
-    return sameDays && check.in(after).stream().noneMatch(one -> stands(one, clash));
+    return sameDays && check.in(after).stream().noneMatch(one -> isAgainst(one, clash, standing));
   }
 
   /** Another hour or colour must not make another Mass of it. */
@@ -102,8 +117,10 @@ class OfferRemedies {
         && is.isColourLawful();
   }
 
-  private static boolean stands(Clash one, Clash clash) {
-    return one.id().equals(clash.id()) && one.severity() != ClashSeverity.KNOW;
+  /** The clash itself, or one that was not there before. */
+  private static boolean isAgainst(Clash one, Clash clash, Set<String> standing) {
+    return one.severity() != ClashSeverity.KNOW
+        && (one.id().equals(clash.id()) || !standing.contains(one.id()));
   }
 
   private static String fingerprint(Clash clash, Remedy remedy) {

@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.plan.Hold;
-import vestiary.allocation.plan.Movement;
 import vestiary.allocation.plan.Provision;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Remedy;
 import vestiary.cluster.Church;
 import vestiary.planning.ChangeValue;
+import vestiary.planning.MassWords;
 import vestiary.planning.OfferedRemedy;
 import vestiary.planning.PieceNouns;
 import vestiary.planning.RoleWords;
@@ -57,17 +57,18 @@ final class RemedyWords {
         span.pieces().stream().collect(Collectors.toMap(PooledPiece::code, Function.identity()));
   }
 
-  OfferedRemedy of(Remedy remedy, int place, String fingerprint) {
+  OfferedRemedy of(Remedy remedy, Deed deed, int place, String fingerprint) {
     Change change = remedy.change();
+    List<Journey> journeys = Journey.of(deed.added().carried());
     String sentence = sentence(change) + ".";
     List<ChangeValue> changes = new ArrayList<>();
     changes.add(value(change, sentence));
-    remedy.journeys().forEach(way -> changes.add(value(way)));
+    journeys.forEach(way -> changes.add(value(way)));
     return new OfferedRemedy(
         place,
         sentence,
-        how(remedy),
-        new CostWords(remedy, owners(remedy)).sentence(),
+        how(remedy, journeys),
+        new CostWords(remedy, journeys, owners(remedy, journeys)).sentence(),
         also(remedy),
         change instanceof Change.TakeStep step ? step.step().source() : "",
         remedy.cost(),
@@ -194,14 +195,14 @@ final class RemedyWords {
   }
 
   private String called(DatedMass mass) {
-    return "%s of %s at %s"
+    return "the %s of %s at %s"
         .formatted(
-            mass.kind().isMass() ? "the Mass" : "the liturgy",
+            mass.kind().isMass() ? "Mass" : MassWords.whole(mass, span.cluster().language()),
             English.clock(mass.start()),
             mass.church().name());
   }
 
-  private String how(Remedy remedy) {
+  private String how(Remedy remedy, List<Journey> journeys) {
     List<String> how = new ArrayList<>();
     if (remedy.change() instanceof Change.TakeStep step) {
       how.add(lawful(step.step()));
@@ -213,7 +214,7 @@ final class RemedyWords {
     } else if (remedy.change() instanceof Change.BringBack) {
       how.add("Once it is back, end its care under Vestments.");
     }
-    remedy.journeys().forEach(way -> how.add(journey(way)));
+    journeys.forEach(way -> how.add(journey(way)));
     return String.join(" ", how);
   }
 
@@ -225,13 +226,16 @@ final class RemedyWords {
         : sentence;
   }
 
-  private String journey(Movement way) {
+  private String journey(Journey way) {
     String takes =
-        way.isCarriage()
-            ? "Somebody drives"
-            : "%s takes %s along".formatted(way.carrier(), what(way));
+        way.carrier().isEmpty()
+            ? "Somebody brings " + named(way.pieces())
+            : "%s takes %s along".formatted(way.carrier(), named(way.pieces()));
     String ready =
-        way.ready().equals(Instant.MIN) ? "" : "free from %s, ".formatted(clock(way.ready()));
+        way.ready().stream()
+            .map(from -> "free from %s, ".formatted(clock(from)))
+            .findFirst()
+            .orElse("");
     return "%s: %sleaves %s by %s, at %s by %s."
         .formatted(
             takes,
@@ -242,8 +246,14 @@ final class RemedyWords {
             clock(way.arriveBy()));
   }
 
-  private static String what(Movement way) {
-    return chief(way.pieces()).size() == 1 ? "it" : "them";
+  /** Sets by their own code, single pieces by theirs. */
+  private String named(List<String> codes) {
+    return English.list(
+        codes.stream()
+            .map(pieces::get)
+            .map(piece -> piece.set().isEmpty() ? piece.code() : piece.set())
+            .distinct()
+            .toList());
   }
 
   /** What others would wear for it, where that is less than it was. */
@@ -268,14 +278,16 @@ final class RemedyWords {
         .toList();
   }
 
-  private List<String> owners(Remedy remedy) {
-    Stream<Piece> carried =
+  private List<String> owners(Remedy remedy, List<Journey> journeys) {
+    Stream<String> carried =
         Stream.concat(
-            remedy.journeys().stream().flatMap(way -> way.pieces().stream()),
-            remedy.change() instanceof Change.Carry carry ? carry.pieces().stream() : Stream.of());
+            journeys.stream().flatMap(way -> way.pieces().stream()),
+            remedy.change() instanceof Change.Carry carry
+                ? carry.pieces().stream().map(Piece::code)
+                : Stream.of());
     return carried
-        .map(piece -> pieces.get(piece.code()))
-        .filter(piece -> piece != null && piece.ownerPolicy() == OwnerPolicy.ASKING)
+        .map(pieces::get)
+        .filter(piece -> piece.ownerPolicy() == OwnerPolicy.ASKING)
         .map(PooledPiece::owner)
         .distinct()
         .toList();
@@ -312,10 +324,13 @@ final class RemedyWords {
     return ChangeValue.of(change instanceof Change.Borrow ? "borrow" : "buy", sentence, List.of());
   }
 
-  private ChangeValue value(Movement way) {
-    return ChangeValue.of("journey", journey(way), codes(way.pieces()))
+  private ChangeValue value(Journey way) {
+    return ChangeValue.of("journey", journey(way), way.pieces())
         .at(null, slug(way.from()), slug(way.to()))
-        .when(local(way.leaveBy()), local(way.arriveBy()), way.isCarriage() ? null : way.carrier());
+        .when(
+            local(way.leaveBy()),
+            local(way.arriveBy()),
+            way.carrier().isEmpty() ? null : way.carrier());
   }
 
   private static List<String> codes(List<Piece> pieces) {

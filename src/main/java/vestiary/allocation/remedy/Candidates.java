@@ -52,7 +52,7 @@ final class Candidates {
     return STOLE_OF.getOrDefault(kind, kind);
   }
 
-  /** All but other hours. */
+  /** All but other hours, and buying what may be borrowed. */
   List<Change> all() {
     return Stream.of(carries(), colours(), steps(), releases(), owns(), returns(), loans())
         .flatMap(List::stream)
@@ -225,7 +225,7 @@ final class Candidates {
         pieces.add(piece(set + "-2", STOLE_OF.get(need.kind()), need, set));
       }
     }
-    return List.of(new Change.Borrow(pieces), new Change.Buy(pieces));
+    return List.of(new Change.Borrow(pieces));
   }
 
   private static Piece piece(String code, PieceKind kind, Need need, String set) {

@@ -52,7 +52,7 @@ public sealed interface Change {
 
     @Override
     public int trouble() {
-      return chosen ? 2 : 0;
+      return chosen ? 4 : 0;
     }
   }
 
@@ -60,7 +60,7 @@ public sealed interface Change {
   record BringOwn(MassId mass, Role role, int count) implements Change {
     @Override
     public int trouble() {
-      return 3;
+      return 2;
     }
   }
 
@@ -72,7 +72,7 @@ public sealed interface Change {
 
     @Override
     public int trouble() {
-      return 4;
+      return 3;
     }
   }
 

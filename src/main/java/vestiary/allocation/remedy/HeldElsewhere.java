@@ -1,9 +1,11 @@
 package vestiary.allocation.remedy;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import vestiary.allocation.Journeys;
 import vestiary.allocation.Span;
 import vestiary.allocation.plan.Hold;
 import vestiary.vesting.Away;
@@ -16,10 +18,12 @@ import vestiary.vesting.Piece;
  */
 public final class HeldElsewhere {
 
+  private final Journeys journeys;
   private final List<Need> needs;
   private final List<Piece> pieces = new ArrayList<>();
 
   private HeldElsewhere(Span span, List<Hold> holds) {
+    this.journeys = span.journeys();
     this.needs = new ArrayList<>(span.needs());
     span.pieces().forEach(piece -> admit(piece, holds));
   }
@@ -38,7 +42,7 @@ public final class HeldElsewhere {
             .filter(hold -> hold.window().setOut().isBefore(hold.window().cleared()))
             .toList();
     own.forEach(hold -> serve(hold, piece));
-    pieces.add(own.isEmpty() ? piece : away(piece, own));
+    pieces.add(own.isEmpty() ? piece : piece(piece, own));
   }
 
   /** The last in number, since which of them has it makes no difference. */
@@ -52,14 +56,9 @@ public final class HeldElsewhere {
         .ifPresent(needs::remove);
   }
 
-  private static Piece away(Piece piece, List<Hold> holds) {
+  private Piece piece(Piece piece, List<Hold> holds) {
     List<Away> times =
-        Stream.concat(
-                piece.away().stream(),
-                holds.stream()
-                    .map(
-                        hold ->
-                            new Away(hold.window().setOut(), hold.window().cleared(), "set aside")))
+        Stream.concat(piece.away().stream(), holds.stream().map(hold -> away(piece, hold)))
             .toList();
     return new Piece(
         piece.code(),
@@ -70,5 +69,15 @@ public final class HeldElsewhere {
         piece.set(),
         times,
         piece.make());
+  }
+
+  /** With the roads, since an absence begins and ends at home. */
+  private Away away(Piece piece, Hold hold) {
+    Duration there = journeys.find(piece.home(), hold.church()).orElse(Duration.ZERO);
+    Duration back = journeys.find(hold.church(), piece.home()).orElse(Duration.ZERO);
+    return new Away(
+        hold.window().setOut().minus(there),
+        hold.window().cleared().plus(back),
+        "set aside for another church");
   }
 }

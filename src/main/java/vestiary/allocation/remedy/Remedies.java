@@ -73,7 +73,17 @@ public final class Remedies {
 
     List<Remedy> find() {
       List<Remedy> found = new ArrayList<>();
-      candidates.all().forEach(change -> findRemedy(change).ifPresent(found::add));
+      for (Change change : candidates.all()) {
+        findRemedy(change).ifPresent(found::add);
+        if (change instanceof Change.Borrow borrow) {
+          // What is bought serves like what is borrowed.
+          found.stream()
+              .filter(remedy -> remedy.change().equals(borrow))
+              .findFirst()
+              .map(remedy -> remedy.with(new Change.Buy(borrow.pieces())))
+              .ifPresent(found::add);
+        }
+      }
       for (MassId mass : shortage.masses()) {
         // Of the hours that would do, the nearest is enough.
         candidates.starts(mass).stream()

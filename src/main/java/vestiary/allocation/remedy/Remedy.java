@@ -46,6 +46,11 @@ public record Remedy(
     journeys = List.copyOf(journeys);
   }
 
+  /** The same by another change that comes to the same. */
+  Remedy with(Change other) {
+    return new Remedy(other, cost, after, onAsking, changed, journeys, plan);
+  }
+
   private long unmet() {
     return after.unmet().stream().mapToLong(Long::longValue).sum();
   }
