@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import vestiary.allocation.Shortage;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
+import vestiary.web.Link;
 
 /**
  * Something that cannot stand, as people are told of it. A finding, never a refusal.
@@ -52,5 +53,10 @@ public record Clash(
   /** Address of its page: the clash is found anew among those of that day. */
   public String address() {
     return "/clashes/%s/%s".formatted(first().date(), id);
+  }
+
+  /** To what mends it; without an address where pieces play no part. */
+  public Link mends() {
+    return proofs.isEmpty() ? new Link("", "") : new Link("What mends it", address() + "#mends");
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
@@ -8,9 +10,14 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Content;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
@@ -29,8 +36,10 @@ class ClashResource {
   private final CheckClashes check;
   private final FindClash find;
   private final MendClashes mend;
+  private final ObjectMapper json;
 
-  ClashResource(CheckClashes check, FindClash find, MendClashes mend) {
+  ClashResource(CheckClashes check, FindClash find, MendClashes mend, ObjectMapper json) {
+    this.json = json;
     this.check = check;
     this.find = find;
     this.mend = mend;
@@ -88,17 +97,35 @@ class ClashResource {
 
   @POST
   @Path("/{id}/remedies/{n}")
-  @Consumes({MediaType.APPLICATION_JSON, MediaType.WILDCARD})
+  @Consumes(MediaType.WILDCARD)
   @Operation(summary = "Apply the nth remedy of a clash; doing it twice changes nothing more")
-  public AppliedBody apply(@RestPath String id, @RestPath String n, PressBody press) {
-    AppliedRemedy done =
-        mend.apply(id, n, press == null ? MendClashes.Press.PLAIN : press.toPress());
+  @RequestBody(
+      required = false,
+      content =
+          @Content(
+              mediaType = MediaType.APPLICATION_JSON,
+              schema = @Schema(implementation = PressBody.class)))
+  public AppliedBody apply(@RestPath String id, @RestPath String n, String press) {
+    AppliedRemedy done = mend.apply(id, n, read(press));
     return new AppliedBody(
         done.clash(),
         done.place(),
         done.sentence(),
         done.at(),
         "/api/clashes/%s/remedies/%d".formatted(done.clash(), done.place()));
+  }
+
+  /** Read by hand, since a press without a body has no media type either. */
+  private MendClashes.Press read(String press) {
+    if (press == null || press.isBlank()) {
+      return MendClashes.Press.PLAIN;
+    }
+    try {
+      PressBody said = json.readValue(press, PressBody.class);
+      return said == null ? MendClashes.Press.PLAIN : said.toPress();
+    } catch (JsonProcessingException noJson) {
+      throw new WebApplicationException(noJson, Response.Status.BAD_REQUEST);
+    }
   }
 
   @DELETE

@@ -143,7 +143,8 @@ final class DaySheet {
                     new DayView.Clash(
                         c.severity().mark(),
                         c.words().title() + ".",
-                        new Link("See why", c.address())))
+                        new Link("See why", c.address()),
+                        c.mends()))
             .toList(),
         new DayView.Reason(mass.option().reason(), ""),
         otherChoices(mass));

@@ -93,7 +93,11 @@ public record DayView(
     }
   }
 
-  public record Clash(ClashMark mark, String sentence, Link more) {}
+  /**
+   * @param more to the clash's page
+   * @param mends to what mends it; without an address where nothing can be pressed
+   */
+  public record Clash(ClashMark mark, String sentence, Link more, Link mends) {}
 
   public record Other(Ribbon ribbon, Celebrated celebration, Reason reason) {}
 

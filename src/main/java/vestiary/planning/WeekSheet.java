@@ -187,7 +187,8 @@ final class WeekSheet {
                   clash.severity().mark(),
                   clash.words().about(),
                   clash.words().inShort(),
-                  new Link("See why", clash.address()));
+                  new Link("See why", clash.address()),
+                  clash.mends());
             })
         .toList();
   }

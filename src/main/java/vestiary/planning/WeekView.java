@@ -159,8 +159,10 @@ public record WeekView(
    * @param about day, time and church, for example "Saturday 08:30, Holy Trinity"
    * @param sentence one or more whole sentences
    * @param more to the clash's page
+   * @param mends to what mends it; without an address where nothing can be pressed
    */
-  public record Note(int number, ClashMark mark, String about, String sentence, Link more) {}
+  public record Note(
+      int number, ClashMark mark, String about, String sentence, Link more, Link mends) {}
 
   /**
    * @param about day, time and church, for example "Tuesday 8 December, 18:30, Saint Anne"

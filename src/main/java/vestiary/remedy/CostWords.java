@@ -29,7 +29,9 @@ final class CostWords {
   /** One or more whole sentences. */
   String sentence() {
     List<String> said = new ArrayList<>();
-    said.add(driving());
+    if (!OfferRemedies.isAdvice(remedy)) {
+      said.add(driving());
+    }
     toSay().ifPresent(said::add);
     if (!owners.isEmpty()) {
       said.add("%s must be asked first.".formatted(English.sentence(English.list(owners))));
@@ -75,6 +77,10 @@ final class CostWords {
       return Optional.of("Not certain before they agree.");
     } else if (change instanceof Change.Release) {
       return Optional.of("Whoever set it aside must be told.");
+    } else if (change instanceof Change.BringBack) {
+      return Optional.of("Depends on whoever has it.");
+    } else if (change instanceof Change.Borrow) {
+      return Optional.of("Somebody must ask, fetch it and give it back.");
     } else if (change instanceof Change.Buy) {
       return Optional.of("Costs money; worth it where this comes again.");
     }

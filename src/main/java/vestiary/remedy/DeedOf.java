@@ -146,11 +146,14 @@ final class DeedOf {
   }
 
   /** The stole of a set goes along with its chasuble, whether it is worn or not. */
-  private static boolean isUnderWay(Piece piece, Movement way, Map<String, Instant> last) {
+  private boolean isUnderWay(Piece piece, Movement way, Map<String, Instant> last) {
     return way.pieces().stream()
         .filter(
             other ->
-                other.equals(piece) || (!piece.set().isEmpty() && other.set().equals(piece.set())))
+                other.equals(piece)
+                    || (!(remedy.change() instanceof Change.TakeStep)
+                        && !piece.set().isEmpty()
+                        && other.set().equals(piece.set())))
         .map(other -> last.get(other.code()))
         .anyMatch(until -> until != null && !way.arriveBy().isAfter(until));
   }

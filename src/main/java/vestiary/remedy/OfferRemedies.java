@@ -75,7 +75,8 @@ class OfferRemedies {
   }
 
   /** Empty if it does not mend the clash after all. */
-  private Optional<Deed> findDeed(Clash clash, Shortage shortage, SpanToCheck days, Remedy remedy) {
+  private Optional<Deed> findDeed(
+      Clash clash, Shortage shortage, SpanToCheck days, Remedy remedy, Set<String> standing) {
     if (isAdvice(remedy)) {
       return Optional.of(Deed.NONE);
     }

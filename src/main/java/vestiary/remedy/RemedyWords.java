@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -39,6 +40,8 @@ import vestiary.web.English;
 
 /** Puts a remedy in words: what is done, how, and what it costs. */
 final class RemedyWords {
+
+  private static final Set<PieceKind> STOLES = Set.of(PieceKind.STOLE, PieceKind.DEACON_STOLE);
 
   private final SpanToCheck span;
   private final Shortage shortage;
@@ -101,13 +104,14 @@ final class RemedyWords {
     } else if (change instanceof Change.Release release) {
       return "Give up what is set aside for another Mass: " + held(release.holds());
     } else if (change instanceof Change.BringBack back) {
-      return "Ask for %s back early: %s"
+      return "Ask for %s back early (%s)"
           .formatted(names(back.pieces()), away(back.from().reason(), back.from().until()));
     } else if (change instanceof Change.MoveStart move) {
       DatedMass mass = masses.get(move.mass());
-      return "Begin %s at %s instead of %s"
+      return "Begin the %s at %s at %s instead of %s"
           .formatted(
-              called(mass),
+              kind(mass),
+              mass.church().name(),
               English.clock(mass.start().plus(move.by())),
               English.clock(mass.start()));
     } else if (change instanceof Change.Borrow borrow) {
@@ -174,7 +178,11 @@ final class RemedyWords {
             clock(first.window().start()));
   }
 
-  private String away(String reason, Instant until) {
+  private String away(String given, Instant until) {
+    String reason =
+        given.isEmpty()
+            ? "away"
+            : given.substring(0, 1).toLowerCase(Locale.ROOT) + given.substring(1);
     return until.equals(Instant.MAX)
         ? "%s, until further notice".formatted(reason)
         : "%s, to %s".formatted(reason, English.date(date(until.minusSeconds(1))));
@@ -196,10 +204,11 @@ final class RemedyWords {
 
   private String called(DatedMass mass) {
     return "the %s of %s at %s"
-        .formatted(
-            mass.kind().isMass() ? "Mass" : MassWords.whole(mass, span.cluster().language()),
-            English.clock(mass.start()),
-            mass.church().name());
+        .formatted(kind(mass), English.clock(mass.start()), mass.church().name());
+  }
+
+  private String kind(DatedMass mass) {
+    return mass.kind().isMass() ? "Mass" : MassWords.whole(mass, span.cluster().language());
   }
 
   private String how(Remedy remedy, List<Journey> journeys) {
@@ -246,12 +255,18 @@ final class RemedyWords {
             clock(way.arriveBy()));
   }
 
-  /** Sets by their own code, single pieces by theirs. */
+  /** Sets by their own code; a stole that travels without its chasuble by its own. */
   private String named(List<String> codes) {
+    Set<String> whole =
+        codes.stream()
+            .map(pieces::get)
+            .filter(piece -> !STOLES.contains(piece.kind()) && !piece.set().isEmpty())
+            .map(PooledPiece::set)
+            .collect(Collectors.toSet());
     return English.list(
         codes.stream()
             .map(pieces::get)
-            .map(piece -> piece.set().isEmpty() ? piece.code() : piece.set())
+            .map(piece -> whole.contains(piece.set()) ? piece.set() : piece.code())
             .distinct()
             .toList());
   }

@@ -182,6 +182,14 @@ class SchemaTest {
           select p.cluster_id, gen_random_uuid(), p.id, p.home_id, p.home_id, now(), now(), '', false
           from piece p limit 1
           """);
+      statement.execute(
+          """
+          insert into accepted_step (cluster_id, id, mass_id, role, ordinal, kind, church_id, colour,
+                                     step, person, accepted_by, accepted_at)
+          select cluster_id, gen_random_uuid(), id, 'concelebrant', 1, 'chasuble', church_id, 'white',
+                 'stole-over-alb', '', '', now()
+          from mass limit 1
+          """);
     }
   }
 

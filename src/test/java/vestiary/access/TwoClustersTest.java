@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import vestiary.exchange.ScenarioLists;
 import vestiary.pool.PutInCare;
 import vestiary.scenario.Asking;
+import vestiary.scenario.Mending;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
@@ -48,6 +49,9 @@ class TwoClustersTest {
   @BeforeEach
   void the_other_cluster_is_full_and_ours_is_empty() {
     scenario.load();
+    Mending.apply(
+        Mending.clash("2026-12-08", "dalmatic"),
+        Mending.remedy(Mending.clash("2026-12-08", "dalmatic"), "step"));
     Planning.applied("2026-12-07", "2026-12-13");
     foreignMass = Asking.mass("sa", "2026-12-08T18:30").get("id").toString();
     other = scenario.becomeAnother();

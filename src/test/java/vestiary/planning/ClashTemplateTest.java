@@ -25,6 +25,35 @@ class ClashTemplateTest {
   }
 
   @Test
+  void each_way_out_says_what_it_costs_and_has_one_button_unless_it_is_advice() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/clash", "clash-mendable", InventedClash.mendable(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules()
+        .says(
+            "What mends it, least trouble first",
+            "Bring three matching white sets from Holy Trinity.",
+            "One drive of 14 minutes by whoever goes.",
+            "Advice: nothing to press.",
+            "Who, if known")
+        .keepsSilentOn("What could be carried here");
+  }
+
+  @Test
+  void a_mended_clash_says_what_was_done_and_offers_to_undo_it() {
+    RenderedPage page =
+        RenderedPage.of(
+            "planning/mended", "clash-mended", InventedClash.mended(Invented.frame("clashes")));
+
+    page.keepsTheHouseRules()
+        .says(
+            "This stands no more.",
+            "Done: Bring three matching white sets from Holy Trinity. 30 November 2026, 10:42",
+            "Undo");
+  }
+
+  @Test
   void what_comes_too_late_is_shown_on_the_road() {
     RenderedPage page =
         RenderedPage.of(

@@ -4,6 +4,7 @@ import static vestiary.web.Invented.DECIDE;
 import static vestiary.web.Invented.MUST;
 
 import java.util.List;
+import vestiary.allocation.remedy.Cost;
 import vestiary.calendar.Colour;
 import vestiary.planning.ClashView.TallyLine;
 import vestiary.web.Frame;
@@ -58,6 +59,64 @@ final class InventedClash {
             "Three whites from Holy Trinity, Tollbridge: 14 minutes.",
             "Two whites from Our Lady of the Rosary, Coldorchard: 22 minutes."),
         MendingView.NONE);
+  }
+
+  /** The same with ways out, one of them accepted by name and one mere advice. */
+  static ClashView mendable(Frame frame) {
+    return shortage(frame)
+        .with(
+            new MendingView(
+                "/clashes/2026-12-08/2/remedies",
+                List.of(
+                    remedy(1, "Bring three matching white sets from Holy Trinity.", false, false),
+                    remedy(2, "One concelebrant in alb and stole.", true, false),
+                    remedy(3, "Borrow one white set from outside the cluster.", false, true)),
+                List.of(),
+                List.of("Fr Cosmas Ilverton"),
+                "",
+                ""));
+  }
+
+  /** The page of a clash that is gone, and why. */
+  static MendedView mended(Frame frame) {
+    return new MendedView(
+        frame,
+        "Saint Anne, Tuesday 8 December, 18:30",
+        "Three concelebrants need white; two white sets are there",
+        TURN,
+        new MendingView(
+            "/clashes/2026-12-08/2/remedies",
+            List.of(),
+            List.of(
+                new AppliedRemedy(
+                    "2026-12-08-0123456789abcdef",
+                    1,
+                    "Saint Anne, Tuesday 8 December, 18:30",
+                    "Three concelebrants need white; two white sets are there",
+                    "Bring three matching white sets from Holy Trinity.",
+                    "30 November 2026, 10:42",
+                    "2026-11-30T10:42:00-06:00")),
+            List.of(),
+            "",
+            ""));
+  }
+
+  private static OfferedRemedy remedy(
+      int place, String sentence, boolean takesName, boolean isAdvice) {
+    return new OfferedRemedy(
+        place,
+        sentence,
+        "Somebody brings HT-W1, HT-W2 and HT-W3: leaves Holy Trinity by 17:46, at Saint Anne by"
+            + " 18:00.",
+        "One drive of 14 minutes by whoever goes.",
+        List.of(),
+        "",
+        new Cost(List.of(0L, 0L, 0L), List.of(0L, 0L, 0L), 1, 14, 0, 0),
+        List.of(),
+        isAdvice,
+        takesName,
+        false,
+        "0123456789abcdef");
   }
 
   private static CountPicture.Count count() {

@@ -24,6 +24,7 @@ import vestiary.web.Standing;
 final class InventedDay {
 
   private static final Link WHY = new Link("See why", "/clashes/2");
+  private static final Link MENDS = new Link("What mends it", "/clashes/2#mends");
 
   private InventedDay() {}
 
@@ -153,7 +154,7 @@ final class InventedDay {
             "Ilverton",
             "",
             "one chasuble with stole",
-            new Clash(MUST, "His third Mass on a weekday; two are permitted him.", WHY)),
+            new Clash(MUST, "His third Mass on a weekday; two are permitted him.", WHY, MENDS)),
         mass(
             "10:30",
             "Holy Trinity",
@@ -162,8 +163,8 @@ final class InventedDay {
             "Bishop Fenwarden",
             "five concelebrants, deacons Greywater and Pellmoor",
             "five chasubles with stole, two dalmatics with stole; the bishop brings his own",
-            new Clash(DECIDE, "Five need red, three red sets are there.", WHY),
-            new Clash(DECIDE, "One red dalmatic for two deacons.", WHY)),
+            new Clash(DECIDE, "Five need red, three red sets are there.", WHY, MENDS),
+            new Clash(DECIDE, "One red dalmatic for two deacons.", WHY, MENDS)),
         mass(
             "11:00",
             "Saint Joseph",
@@ -172,7 +173,7 @@ final class InventedDay {
             "no celebrant",
             "one concelebrant",
             "two chasubles with stole",
-            new Clash(MUST, "Tarnwick is at Tollbridge until 12:30.", WHY)),
+            new Clash(MUST, "Tarnwick is at Tollbridge until 12:30.", WHY, MENDS)),
         mass(
             "17:00",
             "Our Lady of the Rosary",

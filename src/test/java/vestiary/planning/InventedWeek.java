@@ -223,7 +223,14 @@ final class InventedWeek {
 
   private Mark note(ClashMark mark, String words, String[] told) {
     int number = notes.size() + 1;
-    notes.add(new Note(number, mark, told[0], told[1], new Link("See why", "/clashes/" + number)));
+    notes.add(
+        new Note(
+            number,
+            mark,
+            told[0],
+            told[1],
+            new Link("See why", "/clashes/" + number),
+            new Link("What mends it", "/clashes/" + number + "#mends")));
     return new Mark(mark, words, number);
   }
 

@@ -77,7 +77,6 @@ class PlanningPagesTest {
                 "Three needed, two there, one short.",
                 "The thirteen sets of the cluster that count as white",
                 "Thirteen, each counted once.",
-                "Three white sets from Holy Trinity, Tollbridge: 14 minutes.",
                 "GIRM 209");
 
     int counted =

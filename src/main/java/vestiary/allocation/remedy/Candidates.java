@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.allocation.Level;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Situation;
@@ -34,6 +35,9 @@ final class Candidates {
       Map.of(PieceKind.CHASUBLE, PieceKind.STOLE, PieceKind.DALMATIC, PieceKind.DEACON_STOLE);
 
   private static final int ROUND_MINUTES = 5;
+
+  /** Who comes from elsewhere, and may have his own; common practice, no source. */
+  private static final Set<Role> VISITORS = Set.of(Role.CONCELEBRANT, Role.DEACON);
 
   private final Shortage shortage;
   private final Situation situation;
@@ -109,6 +113,30 @@ final class Candidates {
       }
     }
     return new Change.Carry(all, home, holds);
+  }
+
+  /**
+   * What a church has of its own, for those who are not short: a change by which nothing need be
+   * carried is not an occasion to carry something finer.
+   */
+  List<Hold> atHome() {
+    List<Hold> holds = new ArrayList<>();
+    if (shortage.level() == Level.CLUSTER || shortage.masses().size() > 1) {
+      return holds;
+    }
+    List<Need> served = new ArrayList<>(shortage.needs());
+    served.removeAll(shortage.unserved());
+    for (int at = 0; at < Math.min(served.size(), shortage.available()); at++) {
+      Need need = served.get(at);
+      for (Piece piece : withMates(shortage.pieces().get(at))) {
+        boolean held =
+            situation.holds().stream().anyMatch(hold -> hold.piece().equals(piece.code()));
+        if (!held && piece.home().equals(need.church())) {
+          holds.add(new Hold(piece.code(), need.mass(), need.church(), need.window()));
+        }
+      }
+    }
+    return holds;
   }
 
   private List<Piece> withMates(Piece piece) {
@@ -189,7 +217,7 @@ final class Candidates {
 
   private List<Change> owns() {
     return shortage.unserved().stream()
-        .filter(need -> need.role() != Role.PRINCIPAL)
+        .filter(need -> VISITORS.contains(need.role()))
         .collect(Collectors.groupingBy(Need::mass, TreeMap::new, Collectors.toList()))
         .entrySet()
         .stream()

@@ -96,7 +96,7 @@ public sealed interface Change {
 
     @Override
     public int trouble() {
-      return 6;
+      return 7;
     }
   }
 
@@ -108,7 +108,7 @@ public sealed interface Change {
 
     @Override
     public int trouble() {
-      return 7;
+      return 8;
     }
   }
 
@@ -120,7 +120,7 @@ public sealed interface Change {
   record MoveStart(MassId mass, Duration by) implements Change {
     @Override
     public int trouble() {
-      return 8;
+      return 6;
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.Span;
 import vestiary.allocation.plan.Movement;
@@ -55,6 +56,7 @@ public final class Remedies {
     private final Candidates candidates;
     private final Standing standing;
     private final List<Leeway.Open> open;
+    private final Situation settled;
     private final Score uncovered;
     private final Plan withoutShort;
 
@@ -65,6 +67,9 @@ public final class Remedies {
       this.standing = new Standing(shortage, days);
       this.uncovered = planner.coverage(days);
       this.open = leeway.open();
+      this.settled =
+          days.withHolds(
+              Stream.concat(days.holds().stream(), candidates.atHome().stream()).toList());
       this.withoutShort =
           planner.plan(
               without(days, need -> isShort(need) || open.stream().anyMatch(o -> o.isOf(need))),
@@ -96,7 +101,7 @@ public final class Remedies {
     }
 
     private Optional<Remedy> findRemedy(Change change) {
-      Amended amended = Amended.by(change, days);
+      Amended amended = Amended.by(change, keepsHome(change) ? settled : days);
       Situation after = amended.situation();
       if (leavesMore(amended.with(planner.coverage(after)), uncovered)) {
         return Optional.empty();
@@ -108,6 +113,12 @@ public final class Remedies {
               && PlanProof.findObjections(with, decided).isEmpty()
               && standing.isGoneIn(after, with);
       return holds ? Optional.of(remedy(change, amended, with)) : Optional.empty();
+    }
+
+    private static boolean keepsHome(Change change) {
+      return change instanceof Change.TakeStep
+          || change instanceof Change.BringOwn
+          || change instanceof Change.Release;
     }
 
     private Remedy remedy(Change change, Amended amended, Plan with) {
