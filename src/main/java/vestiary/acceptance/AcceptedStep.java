@@ -39,8 +39,8 @@ public record AcceptedStep(
         && need.ladder().contains(step);
   }
 
-  /** The same, worn by somebody whose name is known. */
-  public AcceptedStep by(String name) {
-    return new AcceptedStep(wearer, kind, church, colour, step, name, by, at);
+  /** The same, worn by whoever is named, and accepted at that moment. */
+  public AcceptedStep by(String name, Instant moment) {
+    return new AcceptedStep(wearer, kind, church, colour, step, name, by, moment);
   }
 }

@@ -90,8 +90,8 @@ class ApplyRemedy {
     row.about = clash.words().about();
     row.title = clash.words().title();
     row.sentence = sentence(offer.words(), press.person());
-    row.deed = offer.deed().by(press.person());
     row.appliedAt = clock.instant();
+    row.deed = offer.deed().by(press.person(), row.appliedAt);
     // The first row that is written: whoever presses at the same moment waits here.
     rows.persistAndFlush(row);
     deeds.perform(row.deed);

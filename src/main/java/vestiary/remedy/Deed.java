@@ -1,5 +1,6 @@
 package vestiary.remedy;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -51,9 +52,12 @@ record Deed(
     return equals(NONE);
   }
 
-  /** The same with the name of who takes the substitute; the first, if there are several. */
-  Deed by(String person) {
-    if (person.isEmpty() || accepted.isEmpty()) {
+  /**
+   * The same with the hour, and the name of who takes the substitute; the first, if there are
+   * several.
+   */
+  Deed by(String person, Instant now) {
+    if (accepted.isEmpty()) {
       return this;
     }
     Wearer first = accepted.get(0).wearer();
@@ -61,8 +65,15 @@ record Deed(
         added,
         dropped,
         moves,
-        accepted.stream().map(one -> one.wearer().equals(first) ? one.by(person) : one).toList(),
+        accepted.stream()
+            .map(one -> one.by(one.wearer().equals(first) ? person : "", now))
+            .toList(),
         released);
+  }
+
+  /** The same, whatever is planned left aside. */
+  Deed withoutPlanned() {
+    return new Deed(Planned.NOTHING, List.of(), moves, accepted, released);
   }
 
   /** The span as it would be; Masses that change are worked out by {@code dated}. */

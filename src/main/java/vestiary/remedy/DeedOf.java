@@ -52,14 +52,11 @@ final class DeedOf {
         Leeway.Open.of(shortage).stream().map(Leeway.Open::kind).collect(Collectors.toSet());
   }
 
-  /**
-   * @param now when a substitute is accepted
-   */
-  static Deed of(SpanToCheck span, Shortage shortage, Remedy remedy, Instant now) {
-    return new DeedOf(span, shortage, remedy).deed(now);
+  static Deed of(SpanToCheck span, Shortage shortage, Remedy remedy) {
+    return new DeedOf(span, shortage, remedy).deed();
   }
 
-  private Deed deed(Instant now) {
+  private Deed deed() {
     Change change = remedy.change();
     if (change instanceof Change.Carry carry) {
       Set<String> codes = carry.pieces().stream().map(Piece::code).collect(Collectors.toSet());
@@ -76,7 +73,7 @@ final class DeedOf {
       return deed(brought(this::isConcerned), List.of(new Deed.Move(before, before.with(more))));
     } else if (change instanceof Change.TakeStep step) {
       Deed carried = deed(brought(this::isConcerned), List.of());
-      return new Deed(carried.added(), List.of(), List.of(), accepted(step, now), List.of());
+      return new Deed(carried.added(), List.of(), List.of(), accepted(step), List.of());
     } else if (change instanceof Change.Release release) {
       Deed carried = deed(brought(this::isConcerned), List.of());
       return new Deed(carried.added(), List.of(), List.of(), List.of(), released(release));
@@ -200,7 +197,7 @@ final class DeedOf {
         way.onAsking());
   }
 
-  private List<AcceptedStep> accepted(Change.TakeStep step, Instant now) {
+  private List<AcceptedStep> accepted(Change.TakeStep step) {
     return step.wearers().stream()
         .flatMap(
             wearer ->
@@ -218,7 +215,7 @@ final class DeedOf {
                     step.step(),
                     "",
                     "",
-                    now))
+                    Instant.EPOCH))
         .toList();
   }
 

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -34,16 +33,14 @@ class OfferRemedies {
   /** From more churches nobody wants to choose. */
   private static final int MOST_CARRIES = 4;
 
-  private final KnownRemedies known;
+  private final KnownOffers known;
   private final CheckClashes check;
   private final ReadMasses masses;
-  private final Clock clock;
 
-  OfferRemedies(KnownRemedies known, CheckClashes check, ReadMasses masses, Clock clock) {
+  OfferRemedies(KnownOffers known, CheckClashes check, ReadMasses masses) {
     this.known = known;
     this.check = check;
     this.masses = masses;
-    this.clock = clock;
   }
 
   /** A remedy with what it does and says. */
@@ -57,11 +54,15 @@ class OfferRemedies {
   private List<Offer> of(Clash clash, Shortage shortage, SpanToCheck span) {
     DatedMass last = clash.masses().get(clash.masses().size() - 1);
     SpanToCheck days = span.on(clash.first().date(), last.date());
+    return known.of(clash, days, () -> find(clash, shortage, days));
+  }
+
+  private List<Offer> find(Clash clash, Shortage shortage, SpanToCheck days) {
     RemedyWords words = new RemedyWords(days, shortage);
     Set<String> standing = check.in(days).stream().map(Clash::id).collect(Collectors.toSet());
     List<Offer> offers = new ArrayList<>();
     int carries = 0;
-    for (Remedy remedy : known.of(RemedyQuestion.of(shortage, days))) {
+    for (Remedy remedy : RemedyQuestion.of(shortage, days).answer()) {
       boolean tooMany = remedy.change() instanceof Change.Carry && carries == MOST_CARRIES;
       Optional<Deed> deed =
           tooMany ? Optional.empty() : findDeed(clash, shortage, days, remedy, standing);
@@ -80,7 +81,7 @@ class OfferRemedies {
     if (isAdvice(remedy)) {
       return Optional.of(Deed.NONE);
     }
-    Deed deed = DeedOf.of(days, shortage, remedy, clock.instant());
+    Deed deed = DeedOf.of(days, shortage, remedy);
     if (remedy.change() instanceof Change.Release release
         && deed.released().size() < release.holds().size()) {
       return Optional.empty();

@@ -8,23 +8,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import vestiary.allocation.Journey;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Situation;
+import vestiary.allocation.planner.Planner;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Leeway;
+import vestiary.allocation.remedy.Remedies;
+import vestiary.allocation.remedy.Remedy;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
 import vestiary.plan.SituationOf;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.PlannedWear;
 import vestiary.schedule.DatedMass;
-import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Window;
 
@@ -42,14 +42,6 @@ record RemedyQuestion(Shortage shortage, Situation situation, Leeway leeway) {
 
   private static final LocalTime LATEST = LocalTime.of(22, 0);
 
-  /** All that decides the answer, so that the same question need not be answered twice. */
-  record Key(
-      Shortage shortage,
-      List<Object> span,
-      List<Object> situation,
-      List<Journey> journeys,
-      Leeway leeway) {}
-
   /**
    * @param span the dates of the shortage and no others
    */
@@ -57,38 +49,9 @@ record RemedyQuestion(Shortage shortage, Situation situation, Leeway leeway) {
     return new Asking(shortage, span).question();
   }
 
-  Key key() {
-    Set<ChurchId> churches =
-        Stream.concat(
-                situation.span().needs().stream().map(need -> need.church()),
-                situation.span().pieces().stream().map(piece -> piece.home()))
-            .collect(Collectors.toSet());
-    return new Key(
-        shortage,
-        List.of(situation.span().needs(), situation.span().pieces(), situation.span().policies()),
-        List.of(
-            situation.holds(),
-            situation.rides(),
-            situation.traits(),
-            situation.occasions(),
-            situation.fits(),
-            situation.last()),
-        journeys(churches),
-        leeway);
-  }
-
-  private List<Journey> journeys(Set<ChurchId> churches) {
-    return churches.stream()
-        .sorted()
-        .flatMap(
-            from ->
-                churches.stream()
-                    .sorted()
-                    .flatMap(
-                        to ->
-                            situation.span().journeys().find(from, to).stream()
-                                .map(time -> new Journey(from, to, time))))
-        .toList();
+  /** Best first. */
+  List<Remedy> answer() {
+    return new Remedies(Planner.onThisMachine()).find(shortage, situation, leeway);
   }
 
   private record Asking(Shortage shortage, SpanToCheck span) {

@@ -3,7 +3,9 @@ package vestiary.remedy;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Optional;
+import vestiary.plan.PlansSince;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -11,11 +13,15 @@ import vestiary.problem.Refused;
 @ApplicationScoped
 class UndoRemedy {
 
+  private static final int DATE = "2026-12-08".length();
+
   private final AppliedRemedyRows rows;
   private final DoDeed deeds;
+  private final PlansSince plans;
   private final Clock clock;
 
-  UndoRemedy(AppliedRemedyRows rows, DoDeed deeds, Clock clock) {
+  UndoRemedy(AppliedRemedyRows rows, DoDeed deeds, PlansSince plans, Clock clock) {
+    this.plans = plans;
     this.rows = rows;
     this.deeds = deeds;
     this.clock = clock;
@@ -36,9 +42,16 @@ class UndoRemedy {
     }
     row.ifPresent(
         found -> {
-          deeds.putBack(found.deed);
+          // What a plan has put there since is the plan's own.
+          boolean replaced = plans.isApplied(date(found), found.appliedAt);
+          deeds.putBack(replaced ? found.deed.withoutPlanned() : found.deed);
           found.standing = false;
           found.undoneAt = clock.instant();
         });
+  }
+
+  /** The date of its first Mass stands at the head of a clash's name. */
+  private static LocalDate date(AppliedRemedyRow row) {
+    return LocalDate.parse(row.clash.substring(0, DATE));
   }
 }
