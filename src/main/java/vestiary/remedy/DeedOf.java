@@ -106,16 +106,15 @@ final class DeedOf {
    */
   private Planned brought(Predicate<Provision.Worn> concerned) {
     Map<String, Instant> last =
-        worn()
+        away()
             .filter(concerned)
-            .filter(one -> !one.piece().home().equals(one.need().church()))
             .collect(
                 Collectors.toMap(
                     one -> one.piece().code(),
                     one -> one.need().window().start(),
                     (a, b) -> a.isAfter(b) ? a : b));
     List<PlannedWear> worn =
-        worn()
+        away()
             .filter(one -> last.containsKey(one.piece().code()))
             .filter(one -> !one.need().window().start().isAfter(last.get(one.piece().code())))
             .map(DeedOf::wear)
@@ -155,22 +154,26 @@ final class DeedOf {
         .anyMatch(until -> until != null && !way.arriveBy().isAfter(until));
   }
 
-  /** What is not planned or set aside already. */
-  private Stream<Provision.Worn> worn() {
+  /** What is worn in another church than its own, and not planned or set aside already. */
+  private Stream<Provision.Worn> away() {
     Set<List<Object>> known = new HashSet<>();
     span.taken().planned().forEach(one -> known.add(List.of(one.piece(), one.wearer().mass())));
     span.taken()
         .setAside()
         .forEach(one -> one.masses().forEach(mass -> known.add(List.of(one.piece(), mass))));
-    MassId changed =
-        remedy.change() instanceof Change.MoveStart move
-            ? move.mass()
-            : remedy.change() instanceof Change.ChooseColour choice ? choice.mass() : null;
     return remedy.plan().assignments().stream()
+        .filter(one -> !one.piece().home().equals(one.need().church()))
         .filter(
             one ->
-                one.need().mass().equals(changed)
+                isChanged(one.need().mass())
                     || !known.contains(List.of(one.piece().code(), one.need().mass())));
+  }
+
+  /** What was planned for such a Mass goes, so that nothing of it is planned already. */
+  private boolean isChanged(MassId mass) {
+    return remedy.change() instanceof Change.MoveStart move
+        ? move.mass().equals(mass)
+        : remedy.change() instanceof Change.ChooseColour choice && choice.mass().equals(mass);
   }
 
   private static PlannedWear wear(Provision.Worn one) {

@@ -58,7 +58,7 @@ class OfferRemedies {
   }
 
   private List<Offer> find(Clash clash, Shortage shortage, SpanToCheck days) {
-    RemedyWords words = new RemedyWords(days, shortage);
+    RemedyWords words = new RemedyWords(new RemedyScene(days, shortage));
     Set<String> standing = check.in(days).stream().map(Clash::id).collect(Collectors.toSet());
     List<Offer> offers = new ArrayList<>();
     int carries = 0;
