@@ -1,8 +1,8 @@
 package vestiary.plan;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
 import java.time.LocalDate;
+import vestiary.pool.Planned;
 
 /** Whether a plan has taken the place of what was planned before. */
 @ApplicationScoped
@@ -14,8 +14,11 @@ public class PlansSince {
     this.plans = plans;
   }
 
-  /** Whether a plan that holds for that date was applied after that moment. */
-  public boolean isApplied(LocalDate date, Instant moment) {
-    return plans.appliedWithin(date, date).stream().anyMatch(row -> row.appliedAt.isAfter(moment));
+  /** Whether a plan that holds for that date replaced some of this when it was applied. */
+  public boolean haveReplaced(Planned planned, LocalDate date) {
+    return plans.appliedWithin(date, date).stream()
+        .filter(row -> row.replaced != null)
+        .flatMap(row -> row.replaced.worn().stream())
+        .anyMatch(planned.worn()::contains);
   }
 }

@@ -43,7 +43,7 @@ class UndoRemedy {
     row.ifPresent(
         found -> {
           // What a plan has put there since is the plan's own.
-          boolean replaced = plans.isApplied(date(found), found.appliedAt);
+          boolean replaced = plans.haveReplaced(found.deed.added(), date(found));
           deeds.putBack(replaced ? found.deed.withoutPlanned() : found.deed);
           found.standing = false;
           found.undoneAt = clock.instant();
