@@ -67,6 +67,7 @@ public record ClashView(
         turn,
         count,
         journey,
+        proof,
         words,
         verdict,
         sources,

@@ -79,7 +79,8 @@ final class Mended {
     }
     Set<MassId> masses = gone.stream().flatMap(List::stream).collect(Collectors.toSet());
     Span all =
-        span.toSpan(span.masses().stream().filter(mass -> masses.contains(mass.id())).toList());
+        span.toSpanAsHeld(
+            span.masses().stream().filter(mass -> masses.contains(mass.id())).toList());
     List<Need> stoles = all.needs().stream().filter(n -> STOLES.contains(n.kind())).toList();
     Span alone = new Span(stoles, all.pieces(), all.journeys(), all.policies());
     return new CheckedShortages(alone)
@@ -139,7 +140,8 @@ final class Mended {
                 all.stream().filter(piece -> !there.contains(piece)).toList(),
                 shortage.notServing()),
             without.subList(0, shortage.needed() - there.size()));
-    return new CheckedShortages(span.toSpan(span.masses())).checked(recounted, there::contains);
+    return new CheckedShortages(span.toSpanAsHeld(span.masses()))
+        .checked(recounted, there::contains);
   }
 
   /** The needs that are left when each piece is given to one that it may serve. */

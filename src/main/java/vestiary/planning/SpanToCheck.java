@@ -131,8 +131,16 @@ public record SpanToCheck(
 
   /** The shortages there would be with these Masses instead, each checked again. */
   List<Shortage> shortages(List<DatedMass> others) {
-    Span all = HeldElsewhere.of(toSpan(others), held(others));
+    Span all = toSpanAsHeld(others);
     return new CheckedShortages(all).all(ClashCheck.find(all));
+  }
+
+  /**
+   * The same without what is planned or set aside for other churches than its own, and without
+   * those for whom it is.
+   */
+  Span toSpanAsHeld(List<DatedMass> others) {
+    return HeldElsewhere.of(toSpan(others), held(others));
   }
 
   /** What these Masses ask for, and all that there is. */
