@@ -205,7 +205,8 @@ final class InventedClash {
         "",
         "",
         List.of(),
-        List.of());
+        List.of(),
+        MendingView.NONE);
   }
 
   static ClashesView list(Frame frame) {
