@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -166,6 +167,7 @@ public class ReadMasses {
           option,
           colour,
           celebrants,
+          Stream.of(row.namedIds).map(people::get).filter(Objects::nonNull).toList(),
           ministers(row, celebrants),
           chosen(row));
     }
