@@ -71,7 +71,8 @@ public class CheckClashes {
                 .map(j -> new Journey(j.from(), j.to(), Duration.ofMinutes(j.minutes())))
                 .toList()),
         KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()),
-        taken.between(from, until));
+        taken.between(from, until),
+        taken.lying(from, until));
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */

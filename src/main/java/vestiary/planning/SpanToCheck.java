@@ -1,9 +1,11 @@
 package vestiary.planning;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import vestiary.allocation.ClashCheck;
 import vestiary.allocation.Journeys;
+import vestiary.allocation.Lying;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.Span;
 import vestiary.cluster.Church;
@@ -11,8 +13,10 @@ import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.Taken;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.ChurchId;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
 
@@ -25,6 +29,7 @@ import vestiary.vesting.VestingPolicies;
  *     not be back
  * @param kept which kinds of piece each church keeps by list
  * @param taken what is planned, held or out over the same days
+ * @param lying where pieces lie over the same days
  */
 public record SpanToCheck(
     Cluster cluster,
@@ -35,7 +40,8 @@ public record SpanToCheck(
     List<PooledPiece> pieces,
     Journeys journeys,
     KeptKinds kept,
-    Taken taken) {
+    Taken taken,
+    Lying lying) {
 
   public SpanToCheck {
     churches = List.copyOf(churches);
@@ -58,6 +64,11 @@ public record SpanToCheck(
     return VestingNorms.needsOf(mass.toVestedMass(), policies(), kept);
   }
 
+  /** Where a piece lies at a moment of these days: at home, or where it was carried and left. */
+  public ChurchId lies(Piece piece, Instant moment) {
+    return lying.church(piece, moment);
+  }
+
   List<Shortage> shortages() {
     return Mended.without(shortages(masses), this);
   }
@@ -74,7 +85,8 @@ public record SpanToCheck(
         others.stream().flatMap(m -> needs(m).stream()).toList(),
         pieces.stream().map(PooledPiece::toPiece).toList(),
         journeys,
-        policies());
+        policies(),
+        lying);
   }
 
   private VestingPolicies policies() {
