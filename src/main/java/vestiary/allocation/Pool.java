@@ -73,9 +73,7 @@ final class Pool {
   BitSet there(BitSet places, Need need) {
     BitSet own = (BitSet) places.clone();
     if (!span.lying().stops().isEmpty()) {
-      places.stream()
-          .filter(place -> !span.isThere(pieces.get(place), need))
-          .forEach(own::clear);
+      places.stream().filter(place -> !span.isThere(pieces.get(place), need)).forEach(own::clear);
       return own;
     }
     own.and(homes.getOrDefault(need.church(), NONE));
