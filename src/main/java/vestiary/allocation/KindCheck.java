@@ -26,7 +26,7 @@ final class KindCheck {
   private final Succession succession;
   private final List<ChurchId> churches;
   private final List<BitSet> anywhere;
-  private final List<BitSet> atHome;
+  private final List<BitSet> there;
 
   /**
    * @param needs of that kind, in canonical order
@@ -38,9 +38,9 @@ final class KindCheck {
     this.succession = new Succession(needs, span.journeys(), span.policies().turn());
     this.churches = needs.stream().map(Need::church).distinct().sorted().toList();
     this.anywhere = needs.stream().map(pool::serving).toList();
-    this.atHome =
+    this.there =
         IntStream.range(0, needs.size())
-            .mapToObj(need -> pool.atHome(anywhere.get(need), needs.get(need)))
+            .mapToObj(need -> pool.there(anywhere.get(need), needs.get(need)))
             .toList();
   }
 
@@ -49,7 +49,7 @@ final class KindCheck {
     List<ShortSet> sets = anywhereSets.find(all());
     List<Finding> cluster = sets.isEmpty() ? List.of() : withExhausted(sets, anywhereSets);
     Stream<Finding> local =
-        sets(atHome, Need::church).find(all()).stream().map(set -> new Finding(set, List.of()));
+        sets(there, Need::church).find(all()).stream().map(set -> new Finding(set, List.of()));
     return Stream.concat(
             cluster.stream().map(finding -> shortage(Level.CLUSTER, finding)),
             local.map(finding -> shortage(Level.LOCAL, finding)))
@@ -68,7 +68,7 @@ final class KindCheck {
         succession,
         eligibility,
         new Certifier(needs::get, pool::piece, succession, eligibility),
-        set -> Unserved.of(set, needs, serving, atHome));
+        set -> Unserved.of(set, needs, serving, there));
   }
 
   /** The first church to and from which this one has journeys, the same for all of a region. */
@@ -127,7 +127,7 @@ final class KindCheck {
   private Shortage shortage(Level level, Finding finding) {
     ShortSet set = finding.set();
     List<Need> named = set.needs().stream().map(needs::get).toList();
-    List<BitSet> serving = level == Level.LOCAL ? atHome : anywhere;
+    List<BitSet> serving = level == Level.LOCAL ? there : anywhere;
     List<LateArrival> late =
         set.allClash() ? LateArrivals.first(named, span.journeys()) : List.of();
     return new Shortage(
@@ -135,7 +135,7 @@ final class KindCheck {
         late.isEmpty() ? ShortageKind.SHORTAGE : ShortageKind.UNREACHABLE,
         named,
         pool.stock(named, union(set, serving), union(set, anywhere)),
-        Unserved.of(set, needs, serving, atHome).stream().map(needs::get).toList(),
+        Unserved.of(set, needs, serving, there).stream().map(needs::get).toList(),
         finding.exhausted().stream().map(needs::get).toList(),
         late,
         set.certificate());

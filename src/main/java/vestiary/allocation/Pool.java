@@ -23,6 +23,7 @@ final class Pool {
 
   private static final BitSet NONE = new BitSet();
 
+  private final Span span;
   private final List<Piece> pieces;
   private final Access access;
   private final Journeys journeys;
@@ -34,6 +35,7 @@ final class Pool {
   private final Map<Asking, BitSet> serving = new HashMap<>();
 
   Pool(Span span, PieceKind kind) {
+    this.span = span;
     this.access = new Access(span.journeys());
     this.pieces =
         span.pieces().stream()
@@ -67,9 +69,13 @@ final class Pool {
     return serving(need, need.ladder());
   }
 
-  /** Those of the pieces whose home is the need's church. */
-  BitSet atHome(BitSet places, Need need) {
+  /** Those of the pieces that lie at the need's church. */
+  BitSet there(BitSet places, Need need) {
     BitSet own = (BitSet) places.clone();
+    if (!span.lying().stops().isEmpty()) {
+      places.stream().filter(place -> !span.isThere(pieces.get(place), need)).forEach(own::clear);
+      return own;
+    }
     own.and(homes.getOrDefault(need.church(), NONE));
     return own;
   }

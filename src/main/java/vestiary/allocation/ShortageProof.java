@@ -59,7 +59,12 @@ public final class ShortageProof {
 
   /** What is wrong with a finding, in words; empty if it holds. */
   public List<String> findObjections(Shortage shortage) {
-    return findObjections(shortage, piece -> piece.home().equals(shortage.needs().get(0).church()));
+    return findObjections(
+        shortage,
+        piece ->
+            shortage.needs().stream()
+                .filter(need -> need.isServedBy(piece.colours()))
+                .anyMatch(need -> span.isThere(piece, need)));
   }
 
   /**

@@ -250,6 +250,7 @@ class LineKeeper {
         line.celebrant(),
         line.concelebrants(),
         line.deacons(),
+        List.of(),
         line.brings().stream().map(b -> new BringsValue(b.role(), b.count(), b.kinds())).toList(),
         line.bishop(),
         ministers(line.ministers()),

@@ -13,6 +13,7 @@ import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Movement;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Resting;
 import vestiary.allocation.plan.Situation;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
@@ -58,7 +59,8 @@ final class KeptResult {
         plan.assignments().stream().map(this::worn).toList(),
         plan.leftOut().stream().map(KeptResult::lacking).toList(),
         plan.unmet().stream().map(KeptResult::lacking).toList(),
-        plan.movements().stream().map(KeptResult::trip).toList(),
+        plan.journeys().stream().map(KeptResult::trip).toList(),
+        Resting.awayFromHome(plan, situation).stream().map(KeptResult::resting).toList(),
         plan.contradictions().stream().map(this::said).toList());
   }
 
@@ -108,6 +110,14 @@ final class KeptResult {
         one.arriveBy(),
         one.carrier(),
         one.onAsking());
+  }
+
+  private static PlanResult.Resting resting(Resting one) {
+    return new PlanResult.Resting(
+        one.pieces().stream().map(Piece::code).toList(),
+        one.church().value(),
+        one.home().value(),
+        one.since().equals(Instant.MIN) ? List.of() : List.of(one.since()));
   }
 
   /** Where it stays out from the Mass before, the turn after that is when this one has it. */

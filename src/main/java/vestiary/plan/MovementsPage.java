@@ -25,7 +25,7 @@ import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 
-/** The list for those who drive: who takes what where, and when. */
+/** The list for those who drive: who takes what where, and when; and what is to go home. */
 @Path("/movements")
 @Produces(MediaType.TEXT_HTML)
 class MovementsPage {
@@ -33,14 +33,21 @@ class MovementsPage {
   private static final int DAYS = 7;
 
   private final ReadMovements movements;
+  private final ReadResting resting;
   private final ReadPool pool;
   private final ReadCluster cluster;
   private final Frames frames;
   private final Clock clock;
 
   MovementsPage(
-      ReadMovements movements, ReadPool pool, ReadCluster cluster, Frames frames, Clock clock) {
+      ReadMovements movements,
+      ReadResting resting,
+      ReadPool pool,
+      ReadCluster cluster,
+      Frames frames,
+      Clock clock) {
     this.movements = movements;
+    this.resting = resting;
     this.pool = pool;
     this.cluster = cluster;
     this.frames = frames;
@@ -66,6 +73,7 @@ class MovementsPage {
     LocalDate monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
     LocalDate sunday = monday.plusDays(DAYS - 1L);
     ReadMovements.Journeys found = movements.between(monday, sunday);
+    TripWords words = words(found, monday);
     return Templates.movements(
         new MovementsView(
             frames.of("week", "/movements?week=" + monday),
@@ -75,7 +83,8 @@ class MovementsPage {
                 new Link(English.date(monday.plusWeeks(1)) + " →", to(monday.plusWeeks(1))),
                 new Link("The week", "/week/" + monday)),
             lead(found.trips()),
-            drivers(found, monday)));
+            drivers(found.trips(), words),
+            resting.views(sunday)));
   }
 
   private static String to(LocalDate monday) {
@@ -87,20 +96,22 @@ class MovementsPage {
       return "Nothing is carried this week. Plan the week, and what has to be carried stands here.";
     }
     long own = trips.stream().filter(trip -> trip.carrier().isEmpty()).count();
-    return "%s; %s made for vestments alone. What was carried goes home again before the next week; that way is not counted."
+    return "%s; %s made for vestments alone."
         .formatted(
             English.sentence(English.count(trips.size(), "journey")),
             English.count((int) own) + (own == 1 ? " is" : " are"));
   }
 
-  private List<MovementsView.Driver> drivers(ReadMovements.Journeys found, LocalDate monday) {
-    TripWords words =
-        new TripWords(
-            List.copyOf(found.churches().values()),
-            pool.pieces(monday.atStartOfDay(found.cluster().zone()).toInstant()),
-            found.cluster().zone());
+  private TripWords words(ReadMovements.Journeys found, LocalDate monday) {
+    return new TripWords(
+        List.copyOf(found.churches().values()),
+        pool.pieces(monday.atStartOfDay(found.cluster().zone()).toInstant()),
+        found.cluster().zone());
+  }
+
+  private static List<MovementsView.Driver> drivers(List<PlanResult.Trip> trips, TripWords words) {
     Map<String, List<PlanResult.Trip>> byDriver =
-        found.trips().stream()
+        trips.stream()
             .collect(
                 Collectors.groupingBy(PlanResult.Trip::carrier, TreeMap::new, Collectors.toList()));
     return byDriver.entrySet().stream()

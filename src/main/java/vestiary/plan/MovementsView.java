@@ -8,13 +8,20 @@ import vestiary.web.Link;
  * The journeys of a week, driver by driver, for those who drive.
  *
  * @param lead how many they are; or that nothing is carried
+ * @param toTakeHome what lies away from home in the end of the week
  */
 public record MovementsView(
-    Frame frame, String title, List<Link> turn, String lead, List<Driver> drivers) {
+    Frame frame,
+    String title,
+    List<Link> turn,
+    String lead,
+    List<Driver> drivers,
+    List<RestingView> toTakeHome) {
 
   public MovementsView {
     turn = List.copyOf(turn);
     drivers = List.copyOf(drivers);
+    toTakeHome = List.copyOf(toTakeHome);
   }
 
   /**

@@ -23,6 +23,7 @@ import vestiary.vesting.Role;
  * @param score absent until there is a first plan
  * @param leftOut what is lawfully left out, each with its norm
  * @param unmet what nothing lawful serves
+ * @param toTakeHome what lies away from home in the end; somebody who passes may take it
  */
 record PlanBody(
     String id,
@@ -37,6 +38,7 @@ record PlanBody(
     List<Assignment> leftOut,
     List<Assignment> unmet,
     List<MovementBody> movements,
+    List<RestingBody> toTakeHome,
     List<String> contradictions) {
 
   /**
@@ -81,6 +83,7 @@ record PlanBody(
             .sorted(Comparator.comparing(PlanResult.Trip::leaveBy))
             .map(writing::trip)
             .toList(),
+        result.toTakeHome().stream().map(writing::resting).toList(),
         result.contradictions());
   }
 
@@ -143,6 +146,15 @@ record PlanBody(
           one.carrier().isEmpty() ? null : one.carrier(),
           one.carrier().isEmpty(),
           one.onAsking());
+    }
+
+    RestingBody resting(PlanResult.Resting one) {
+      return new RestingBody(
+          one.pieces(),
+          slug(one.at()),
+          slug(one.home()),
+          one.since().stream().map(this::local).findFirst().orElse(null),
+          null);
     }
 
     private String person(PlanResult.Person person) {

@@ -14,6 +14,7 @@ import vestiary.vesting.Role;
  * @param leftOut what is lawfully left out
  * @param unmet what nothing lawful serves
  * @param trips in order of leaving
+ * @param toTakeHome what lies away from home in the end, and nobody who drives anyway takes
  * @param contradictions holds and absences that no plan can keep, in words
  */
 public record PlanResult(
@@ -21,17 +22,20 @@ public record PlanResult(
     List<Lacking> leftOut,
     List<Lacking> unmet,
     List<Trip> trips,
+    List<Resting> toTakeHome,
     List<String> contradictions) {
 
   /** What a plan has that came to nothing. */
   public static final PlanResult NONE =
-      new PlanResult(List.of(), List.of(), List.of(), List.of(), List.of());
+      new PlanResult(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public PlanResult {
     worn = List.copyOf(worn);
     leftOut = List.copyOf(leftOut);
     unmet = List.copyOf(unmet);
     trips = List.copyOf(trips);
+    // Plans of older releases were kept without.
+    toTakeHome = toTakeHome == null ? List.of() : List.copyOf(toTakeHome);
     contradictions = List.copyOf(contradictions);
   }
 
@@ -78,6 +82,18 @@ public record PlanResult(
    */
   public record Lacking(
       Person person, PieceKind kind, Colour colour, int depth, String step, String source) {}
+
+  /**
+   * Pieces that lie away from home together.
+   *
+   * @param since from when; none if they lie there from the start
+   */
+  public record Resting(List<String> pieces, UUID at, UUID home, List<Instant> since) {
+    public Resting {
+      pieces = List.copyOf(pieces);
+      since = List.copyOf(since);
+    }
+  }
 
   /**
    * Pieces carried together.

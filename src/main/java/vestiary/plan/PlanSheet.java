@@ -74,7 +74,14 @@ final class PlanSheet {
         plan.result().trips().stream()
             .sorted(Comparator.comparing(PlanResult.Trip::leaveBy))
             .map(words::view)
+            .toList(),
+        plan.result().toTakeHome().stream()
+            .map(resting -> resting().view(resting, Optional.empty(), false))
             .toList());
+  }
+
+  private RestingWords resting() {
+    return new RestingWords(span.churches(), span.pieces(), span.cluster().zone());
   }
 
   private List<Link> turn() {

@@ -21,6 +21,7 @@ import vestiary.web.Ribbon;
  * @param lacking what nothing lawful serves, and what is lawfully left out
  * @param churches each with its Masses
  * @param trips by the hour of leaving
+ * @param toTakeHome what lies away from home in the end
  */
 public record PlanView(
     Frame frame,
@@ -35,7 +36,8 @@ public record PlanView(
     Doing doing,
     List<Lacking> lacking,
     List<Church> churches,
-    List<TripView> trips) {
+    List<TripView> trips,
+    List<RestingView> toTakeHome) {
 
   public PlanView {
     turn = List.copyOf(turn);
@@ -43,6 +45,7 @@ public record PlanView(
     lacking = List.copyOf(lacking);
     churches = List.copyOf(churches);
     trips = List.copyOf(trips);
+    toTakeHome = List.copyOf(toTakeHome);
   }
 
   /**

@@ -13,6 +13,10 @@ record PlannedDays(Instant from, Instant until) {
         first.atStartOfDay(zone).toInstant(), last.plusDays(1).atStartOfDay(zone).toInstant());
   }
 
+  boolean contain(Instant moment) {
+    return !moment.isBefore(from) && moment.isBefore(until);
+  }
+
   static PlannedDays of(SpanToCheck span) {
     return of(span.first(), span.last(), span.cluster().zone());
   }

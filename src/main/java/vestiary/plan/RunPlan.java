@@ -38,8 +38,15 @@ class RunPlan {
   private final CheckClashes check;
   private final CurrentCluster current;
   private final PlanWatch watch;
+  private final Planner planner;
 
-  RunPlan(PlanRows plans, CheckClashes check, CurrentCluster current, PlanWatch watch) {
+  RunPlan(
+      PlanRows plans,
+      CheckClashes check,
+      CurrentCluster current,
+      PlanWatch watch,
+      Planner planner) {
+    this.planner = planner;
     this.plans = plans;
     this.check = check;
     this.current = current;
@@ -61,16 +68,29 @@ class RunPlan {
     if (begun.isEmpty()) {
       return;
     }
-    Turn turn = begun.get();
+    try {
+      workOut(begun.get(), isStopping);
+    } catch (OutOfMemoryError tooLarge) {
+      LOG.errorf(tooLarge, "Plan %s needs more memory than there is", id);
+      write(
+          begun.get(),
+          row ->
+              fail(
+                  row,
+                  "It takes more memory than the server has. Plan fewer days at once, or give the server more."));
+    }
+  }
+
+  private void workOut(Turn turn, BooleanSupplier isStopping) {
     SpanToCheck span = check.load(turn.first(), turn.last());
     Situation situation = SituationOf.span(span);
-    Plan plan = Planner.onThisMachine().plan(situation, effort(turn, situation, isStopping));
+    Plan plan = planner.plan(situation, effort(turn, situation, isStopping));
     if (isStopping.getAsBoolean()) {
       throw new CancellationException("the server stops");
     }
     List<String> objections = PlanProof.findObjections(plan, situation);
     if (!objections.isEmpty()) {
-      LOG.errorf("Plan %s does not pass the check: %s", id, objections);
+      LOG.errorf("Plan %s does not pass the check: %s", turn.plan(), objections);
       write(turn, row -> fail(row, "The plan that was found did not pass the check by hand."));
       return;
     }

@@ -188,10 +188,10 @@ final class SetWeekSheet {
     return SetWeekPicture.of(days, drawn, ways);
   }
 
-  /** It is at home until it is carried, and then where it was carried to. */
+  /** It is where the week before left it until it is carried, and then where it was carried to. */
   private List<SetWeekPicture.Lying> lies(UUID church) {
     List<SetWeekPicture.Lying> lies = new ArrayList<>();
-    UUID at = trips.isEmpty() ? pieces.get(0).home().value() : trips.get(0).from();
+    UUID at = span.lies(pieces.get(0).toPiece(), PlannedDays.of(span).from()).value();
     int since = 0;
     for (PlanResult.Trip trip : trips) {
       if (at.equals(church)) {
@@ -209,6 +209,7 @@ final class SetWeekSheet {
   private List<Church> lines() {
     Set<UUID> wanted = new LinkedHashSet<>();
     wanted.add(pieces.get(0).home().value());
+    wanted.add(span.lies(pieces.get(0).toPiece(), PlannedDays.of(span).from()).value());
     stays.forEach(one -> wanted.add(one.church().value()));
     trips.forEach(trip -> wanted.addAll(List.of(trip.from(), trip.to())));
     return span.churches().stream().filter(church -> wanted.contains(church.id().value())).toList();

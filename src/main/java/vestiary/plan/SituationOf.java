@@ -1,7 +1,6 @@
 package vestiary.plan;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,15 +8,14 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.allocation.Span;
-import vestiary.allocation.plan.Hold;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Ride;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.plan.Traits;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.OwnerPolicy;
 import vestiary.pool.PlannedWear;
 import vestiary.pool.PooledPiece;
-import vestiary.pool.SetAside;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
@@ -26,11 +24,10 @@ import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Wearer;
-import vestiary.vesting.Window;
 
 /**
- * The planner's question for a span. What is planned for the days on either side is held: a plan
- * changes nothing outside its own days.
+ * The planner's question for a span. Pieces begin where the days before leave them, and where the
+ * plan of the days after has them begin they must end: a plan changes nothing outside its own days.
  */
 public final class SituationOf {
 
@@ -39,6 +36,8 @@ public final class SituationOf {
   private final SpanToCheck loaded;
   private final Map<MassId, DatedMass> asked;
   private final Map<String, PooledPiece> pieces;
+  private final PlannedDays days;
+  private final Map<String, ChurchId> starts;
 
   private SituationOf(SpanToCheck loaded) {
     this.loaded = loaded;
@@ -46,6 +45,8 @@ public final class SituationOf {
         loaded.asked().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
     this.pieces =
         loaded.pieces().stream().collect(Collectors.toMap(PooledPiece::code, Function.identity()));
+    this.days = PlannedDays.of(loaded);
+    this.starts = starts(loaded, days.from());
   }
 
   /** The question for the dates that were asked for. */
@@ -63,65 +64,33 @@ public final class SituationOf {
             all.policies());
     return new Situation(
         span,
-        holds(),
-        Rides.of(loaded.asked(), loaded.journeys()),
+        new HoldsAround(loaded, starts).all(),
+        rides(),
         pieces.values().stream().collect(Collectors.toMap(PooledPiece::code, SituationOf::traits)),
         asked.values().stream().collect(Collectors.toMap(DatedMass::id, Occasions::of)),
         Map.of(),
-        last(span.needs()));
+        last(span.needs()),
+        starts);
   }
 
-  private List<Hold> holds() {
-    List<Hold> holds = new ArrayList<>();
-    loaded.taken().setAside().stream()
-        .filter(SituationOf::isForMass)
-        .map(
-            one ->
-                hold(
-                    one.piece(),
-                    one.masses().get(0),
-                    one.churches().get(0),
-                    one.from(),
-                    one.until()))
-        .forEach(holds::add);
-    loaded.taken().planned().stream()
-        .filter(one -> !asked.containsKey(one.wearer().mass()))
-        .filter(this::isOfNeighbours)
-        .map(one -> hold(one.piece(), one.wearer().mass(), one.church(), one.from(), one.until()))
-        .forEach(holds::add);
-    return holds;
+  private static Map<String, ChurchId> starts(SpanToCheck loaded, Instant moment) {
+    return loaded.pieces().stream()
+        .collect(
+            Collectors.toMap(PooledPiece::code, piece -> loaded.lies(piece.toPiece(), moment)));
   }
 
-  /** What begins within the span goes with the plan that is replaced. */
-  private boolean isOfNeighbours(PlannedWear one) {
-    PlannedDays days = PlannedDays.of(loaded);
-    return one.from().isBefore(days.from()) || !one.from().isBefore(days.until());
-  }
-
-  private static boolean isForMass(SetAside one) {
-    return !one.masses().isEmpty()
-        && !one.churches().isEmpty()
-        && one.until().isBefore(Instant.MAX);
-  }
-
-  private Hold hold(String piece, MassId mass, ChurchId church, Instant from, Instant until) {
-    return new Hold(piece, mass, church, window(mass, from, until));
-  }
-
-  private Window window(MassId mass, Instant from, Instant until) {
-    return loaded.masses().stream()
-        .filter(one -> one.id().equals(mass))
-        .findFirst()
-        .filter(one -> !one.start().toInstant().isBefore(from))
-        .filter(one -> !one.end().toInstant().isAfter(until))
-        .map(one -> new Window(from, one.start().toInstant(), one.end().toInstant(), until))
-        .orElseGet(() -> new Window(from, from, until, until));
+  /** Those that arrive within the span, from wherever they come. */
+  private List<Ride> rides() {
+    return Rides.of(loaded.masses(), loaded.journeys(), loaded.cluster().policies().vesting())
+        .stream()
+        .filter(ride -> days.contain(ride.arrives()))
+        .toList();
   }
 
   private Piece withAbsences(Piece piece) {
     List<Away> out =
         loaded.taken().setAside().stream()
-            .filter(one -> one.piece().equals(piece.code()) && !isForMass(one))
+            .filter(one -> one.piece().equals(piece.code()) && !HoldsAround.isForMass(one))
             .map(one -> new Away(one.from(), one.until(), one.word()))
             .toList();
     if (out.isEmpty()) {

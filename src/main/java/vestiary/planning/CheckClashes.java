@@ -77,6 +77,7 @@ public class CheckClashes {
                 .toList()),
         KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()),
         taken.between(from, until),
+        taken.lying(from, until),
         steps.of(around.stream().map(DatedMass::id).toList()));
   }
 

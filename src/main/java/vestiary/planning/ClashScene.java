@@ -118,6 +118,11 @@ final class ClashScene {
     return churches.get(piece.home()).name();
   }
 
+  /** Where it would be carried from. */
+  ChurchId lies(Piece piece) {
+    return span.lies(piece, clash.first().start().toInstant());
+  }
+
   String church(Need need) {
     return churches.get(need.church()).name();
   }

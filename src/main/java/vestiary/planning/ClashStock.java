@@ -92,7 +92,7 @@ final class ClashStock {
     ChurchId here = shortage.needs().get(0).church();
     Map<ChurchId, List<Piece>> byHome =
         shortage.elsewhere().stream()
-            .collect(Collectors.groupingBy(Piece::home, LinkedHashMap::new, Collectors.toList()));
+            .collect(Collectors.groupingBy(scene::lies, LinkedHashMap::new, Collectors.toList()));
     return byHome.entrySet().stream()
         .sorted(
             Comparator.comparing(

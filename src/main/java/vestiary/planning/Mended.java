@@ -28,9 +28,9 @@ import vestiary.vesting.Window;
 
 /**
  * What is planned or held counts as being there at set-out. A shortage at one church is mended when
- * every need of it can be given a piece that is planned for its Mass, or one of the church's own
- * that is planned nowhere else meanwhile. A Mass that was moved since, or a piece put in care,
- * leaves the plan without effect there, and the shortage stands again.
+ * every need of it can be given a piece that is planned for its Mass, or one that lies there and is
+ * planned nowhere else meanwhile. A Mass that was moved since, or a piece put in care, leaves the
+ * plan without effect there, and the shortage stands again.
  */
 final class Mended {
 
@@ -82,7 +82,7 @@ final class Mended {
         span.toSpanAsHeld(
             span.masses().stream().filter(mass -> masses.contains(mass.id())).toList());
     List<Need> stoles = all.needs().stream().filter(n -> STOLES.contains(n.kind())).toList();
-    Span alone = new Span(stoles, all.pieces(), all.journeys(), all.policies());
+    Span alone = new Span(stoles, all.pieces(), all.journeys(), all.policies(), all.lying());
     return new CheckedShortages(alone)
         .all(ClashCheck.find(alone)).stream()
             .filter(shortage -> shortage.level() == Level.LOCAL && gone.contains(shortage.masses()))
@@ -180,8 +180,11 @@ final class Mended {
 
   private boolean serves(Piece piece, Need need) {
     return need.isServedBy(piece.colours())
-        && (isFor(piece, need)
-            || (piece.home().equals(need.church()) && !isElsewhere(piece, need)));
+        && (isFor(piece, need) || (lies(piece, need) && !isElsewhere(piece, need)));
+  }
+
+  private boolean lies(Piece piece, Need need) {
+    return span.lies(piece, need.window().setOut()).equals(need.church());
   }
 
   private boolean isAwayThroughout(Piece piece, Shortage shortage) {

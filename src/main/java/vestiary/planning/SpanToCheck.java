@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import vestiary.acceptance.AcceptedStep;
 import vestiary.allocation.ClashCheck;
 import vestiary.allocation.Journeys;
+import vestiary.allocation.Lying;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.Span;
 import vestiary.allocation.plan.Hold;
@@ -24,6 +25,7 @@ import vestiary.vesting.ChurchId;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
 import vestiary.vesting.Window;
@@ -37,6 +39,7 @@ import vestiary.vesting.Window;
  *     not be back
  * @param kept which kinds of piece each church keeps by list
  * @param taken what is planned, held or out over the same days
+ * @param lying where pieces lie over the same days
  * @param accepted lawful substitutes accepted for these Masses, whether they still answer anything
  *     or not
  */
@@ -50,6 +53,7 @@ public record SpanToCheck(
     Journeys journeys,
     KeptKinds kept,
     Taken taken,
+    Lying lying,
     List<AcceptedStep> accepted) {
 
   public SpanToCheck {
@@ -96,7 +100,17 @@ public record SpanToCheck(
   /** The same with other Masses, pieces, plans and substitutes: what would be. */
   public SpanToCheck with(List<DatedMass> others, Taken otherwise, List<AcceptedStep> substitutes) {
     return new SpanToCheck(
-        cluster, churches, first, last, others, pieces, journeys, kept, otherwise, substitutes);
+        cluster,
+        churches,
+        first,
+        last,
+        others,
+        pieces,
+        journeys,
+        kept,
+        otherwise,
+        lying,
+        substitutes);
   }
 
   /** The same for some of its dates, as if these alone had been asked for. */
@@ -121,7 +135,13 @@ public record SpanToCheck(
         journeys,
         kept,
         taken.between(start, end),
+        lying,
         accepted);
+  }
+
+  /** Where a piece lies at a moment of these days: at home, or where it was carried and left. */
+  public ChurchId lies(Piece piece, Instant moment) {
+    return lying.church(piece, moment);
   }
 
   /** All that is short as things stand, what is planned and held counted. */
@@ -149,7 +169,8 @@ public record SpanToCheck(
         others.stream().flatMap(m -> needs(m).stream()).toList(),
         pieces.stream().map(PooledPiece::toPiece).toList(),
         journeys,
-        policies());
+        policies(),
+        lying);
   }
 
   /** What is planned or set aside for a Mass as it is now; what no longer fits holds nothing. */

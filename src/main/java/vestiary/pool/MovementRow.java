@@ -33,4 +33,7 @@ class MovementRow {
   Instant arriveBy;
   String carrier = "";
   boolean onAsking;
+
+  /** Whether somebody said that it was made. */
+  boolean done;
 }

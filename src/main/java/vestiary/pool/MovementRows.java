@@ -18,23 +18,54 @@ class MovementRows implements PanacheRepositoryBase<MovementRow, UUID> {
       order by m.leaveBy, m.fromId, m.toId, p.code
       """;
 
-  /** What is carried for a Mass that lost the piece, as to the cleaner, is not carried any more. */
+  /**
+   * What is carried for a Mass that lost the piece, as to the cleaner, is not carried any more;
+   * what goes home, or on from there, is.
+   */
   private static final String STILL_WANTED =
       """
-      and exists (
-        select 1 from OccupationRow o join PieceRow q on q.id = o.pieceId
-        where o.standing and o.churchId = m.toId and (o.ends is null or o.ends > m.arriveBy)
-          and (q.id = p.id or q.setId = p.setId))
+      and (m.done or m.toId = p.homeId
+        or exists (
+          select 1 from MovementRow n
+          where n.pieceId = m.pieceId and n.fromId = m.toId and n.leaveBy >= m.arriveBy)
+        or exists (
+          select 1 from OccupationRow o join PieceRow q on q.id = o.pieceId
+          where o.standing and o.churchId = m.toId and (o.ends is null or o.ends > m.arriveBy)
+            and (q.id = p.id or q.setId = p.setId)))
       """;
 
-  /** Those that arrive in the half-open span, by the hour of leaving, then code. */
+  private static final String STOPS =
+      """
+      select m, p.code from MovementRow m join PieceRow p on p.id = m.pieceId
+      where (m.arriveBy >= :from and m.arriveBy < :to
+          or m.arriveBy = (
+            select max(b.arriveBy) from MovementRow b
+            where b.pieceId = m.pieceId and b.arriveBy < :from)) %s
+      """;
+
+  /** Those a plan has that arrive in the half-open span, by the hour of leaving, then code. */
   List<CarriedPiece> arrivingBetween(Instant from, Instant to) {
-    return arriving("", from, to);
+    return arriving("and not m.done", from, to);
   }
 
-  /** The same without those whose piece is no longer planned or set aside where they lead. */
+  /** All but those whose piece is no longer planned or set aside where they lead. */
   List<CarriedPiece> wantedBetween(Instant from, Instant to) {
     return arriving(STILL_WANTED, from, to);
+  }
+
+  /** Where each piece was carried in the half-open span, and where last before it. */
+  List<Whereabouts> stops(Instant from, Instant to) {
+    return getEntityManager()
+        .createQuery(STOPS.formatted(STILL_WANTED), Object[].class)
+        .setParameter("from", from)
+        .setParameter("to", to)
+        .getResultStream()
+        .map(found -> stop((MovementRow) found[0], (String) found[1]))
+        .toList();
+  }
+
+  private static Whereabouts stop(MovementRow row, String code) {
+    return new Whereabouts(code, new ChurchId(row.toId), row.arriveBy);
   }
 
   private List<CarriedPiece> arriving(String further, Instant from, Instant to) {
@@ -48,7 +79,7 @@ class MovementRows implements PanacheRepositoryBase<MovementRow, UUID> {
   }
 
   void deleteArrivingBetween(Instant from, Instant to) {
-    delete("arriveBy >= ?1 and arriveBy < ?2", from, to);
+    delete("arriveBy >= ?1 and arriveBy < ?2 and not done", from, to);
   }
 
   /** The one told so; none if a plan has replaced it. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 
 @ApplicationScoped
@@ -15,6 +16,16 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
 
   private static final String WITH_CODE =
       "select o, p.code from OccupationRow o join PieceRow p on p.id = o.pieceId where ";
+
+  private static final String STOPS =
+      """
+      select o, p.code, p.homeId from OccupationRow o join PieceRow p on p.id = o.pieceId
+      where o.standing
+        and (o.starts >= :from and o.starts < :until
+          or o.starts = (
+            select max(b.starts) from OccupationRow b
+            where b.pieceId = o.pieceId and b.standing and b.starts < :from))
+      """;
 
   /** A row with the code of its piece. */
   record Coded(OccupationRow row, String code) {}
@@ -84,6 +95,23 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         .getResultStream()
         .map(found -> new Coded((OccupationRow) found[0], (String) found[1]))
         .toList();
+  }
+
+  /** Where each piece is from a moment of the half-open span on, and where it was last before. */
+  List<Whereabouts> stops(Instant from, Instant until) {
+    return getEntityManager()
+        .createQuery(STOPS, Object[].class)
+        .setParameter("from", from)
+        .setParameter("until", until)
+        .getResultStream()
+        .map(found -> stop((OccupationRow) found[0], (String) found[1], (UUID) found[2]))
+        .toList();
+  }
+
+  /** Outside the cluster it comes from home and goes back there. */
+  private static Whereabouts stop(OccupationRow row, String code, UUID home) {
+    UUID church = row.churchId == null ? home : row.churchId;
+    return new Whereabouts(code, new ChurchId(church), row.starts);
   }
 
   /** Standing care of all pieces that is not over by that moment, by start. */

@@ -3,8 +3,13 @@ package vestiary.pool;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.allocation.Lying;
 import vestiary.calendar.Term;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
@@ -17,10 +22,14 @@ public class ReadTaken {
 
   private final OccupationRows occupations;
   private final MovementRows movements;
+  private final PieceRows pieces;
+  private final SetRows setRows;
 
-  ReadTaken(OccupationRows occupations, MovementRows movements) {
+  ReadTaken(OccupationRows occupations, MovementRows movements, PieceRows pieces, SetRows setRows) {
     this.occupations = occupations;
     this.movements = movements;
+    this.pieces = pieces;
+    this.setRows = setRows;
   }
 
   /** What stands in some part of the half-open span; read in one query. */
@@ -35,6 +44,37 @@ public class ReadTaken {
       }
     }
     return new Taken(planned, setAside);
+  }
+
+  /**
+   * Where pieces lie at any moment of the half-open span: each where it was last, until it is
+   * carried on or taken home; what is in care, or back from it, is at home.
+   */
+  public Lying lying(Instant from, Instant to) {
+    return Whereabouts.toLying(
+        Stream.concat(movements.stops(from, to).stream(), occupations.stops(from, to).stream())
+            .toList());
+  }
+
+  /** The pieces that lie away from home at a moment. */
+  public List<Astray> awayFromHome(Instant moment) {
+    Lying known = lying(moment, moment.plusSeconds(1));
+    Map<UUID, String> sets =
+        setRows.streamAll().collect(Collectors.toMap(set -> set.id, set -> set.code));
+    return pieces
+        .streamAll()
+        .filter(piece -> !piece.staysHome)
+        .map(piece -> astray(piece, known, moment, sets))
+        .filter(astray -> !astray.church().equals(astray.home()))
+        .sorted(Comparator.comparing(Astray::piece))
+        .toList();
+  }
+
+  private static Astray astray(
+      PieceRow piece, Lying known, Instant moment, Map<UUID, String> sets) {
+    ChurchId home = new ChurchId(piece.homeId);
+    String set = piece.setId == null ? "" : sets.get(piece.setId);
+    return new Astray(piece.code, set, known.church(piece.code, home, moment), home);
   }
 
   /** The planned carriages that arrive in the half-open span, by the hour of leaving. */

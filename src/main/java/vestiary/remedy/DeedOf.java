@@ -154,7 +154,7 @@ final class DeedOf {
         .anyMatch(until -> until != null && !way.arriveBy().isAfter(until));
   }
 
-  /** What is worn in another church than its own, and not planned or set aside already. */
+  /** What is worn in another church than where it lies, and not planned or set aside already. */
   private Stream<Provision.Worn> away() {
     Set<List<Object>> known = new HashSet<>();
     span.taken().planned().forEach(one -> known.add(List.of(one.piece(), one.wearer().mass())));
@@ -162,7 +162,9 @@ final class DeedOf {
         .setAside()
         .forEach(one -> one.masses().forEach(mass -> known.add(List.of(one.piece(), mass))));
     return remedy.plan().assignments().stream()
-        .filter(one -> !one.piece().home().equals(one.need().church()))
+        .filter(
+            one ->
+                !span.lies(one.piece(), one.need().window().setOut()).equals(one.need().church()))
         .filter(
             one ->
                 isChanged(one.need().mass())

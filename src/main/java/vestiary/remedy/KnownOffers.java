@@ -48,6 +48,7 @@ class KnownOffers {
               days.pieces(),
               days.kept(),
               days.taken(),
+              days.lying(),
               days.accepted()),
           days.churches().stream().flatMap(from -> from(from, days).stream()).toList());
     }

@@ -7,6 +7,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
 import vestiary.calendar.MassOption;
@@ -30,6 +31,7 @@ import vestiary.vesting.VestedMass;
  * @param ruling what the norms say of this kind of Mass on that day
  * @param option the celebration that is chosen, or the one kept unless another is
  * @param colour the one that is chosen, or the usual one
+ * @param named concelebrants and deacons who are known by name; they are counted in the numbers
  * @param ministers who vests
  * @param chosen what people chose; the rest follows
  */
@@ -42,6 +44,7 @@ public record DatedMass(
     MassOption option,
     Colour colour,
     List<Person> celebrants,
+    List<Person> named,
     Ministers ministers,
     Chosen chosen) {
 
@@ -50,6 +53,7 @@ public record DatedMass(
 
   public DatedMass {
     celebrants = List.copyOf(celebrants);
+    named = List.copyOf(named);
   }
 
   /**
@@ -99,6 +103,11 @@ public record DatedMass(
     return celebrants.stream().findFirst();
   }
 
+  /** All who are known by name: the celebrant first, each once. */
+  public List<Person> people() {
+    return Stream.concat(celebrants.stream(), named.stream()).distinct().toList();
+  }
+
   public ZonedDateTime end() {
     return start.plus(length);
   }
@@ -121,7 +130,7 @@ public record DatedMass(
   /** The same Mass in another colour. */
   public DatedMass with(Colour other) {
     return new DatedMass(
-        id, church, start, length, ruling, option, other, celebrants, ministers, chosen);
+        id, church, start, length, ruling, option, other, celebrants, named, ministers, chosen);
   }
 
   /** How many concelebrate, 0 or more, the principal celebrant not among them. */

@@ -47,6 +47,7 @@ class FillMass {
     row.concelebrants =
         asked.whole("concelebrants", request.concelebrants(), 0, AskedMinisters.MOST, 0);
     row.deacons = asked.whole("deacons", request.deacons(), 0, AskedMinisters.MOST, 0);
+    AskedNames.check(request.named(), row, asked);
     row.setOutMinutes =
         request.setOutMinutes() == null
             ? null

@@ -26,6 +26,7 @@ record MassBody(
     String celebrant,
     Integer concelebrants,
     Integer deacons,
+    @Schema(description = "concelebrants and deacons who are known by name") List<String> named,
     List<BringsValue> brings,
     @Schema(description = "whether a bishop presides; follows from a celebrant who is one")
         Boolean bishop,
@@ -59,6 +60,7 @@ record MassBody(
         mass.findCelebrant().map(Person::slug).orElse(null),
         mass.concelebrants(),
         mass.deacons(),
+        mass.named().stream().map(Person::slug).toList(),
         mass.brings().stream().map(BringsValue::from).toList(),
         mass.ministers().bishop(),
         mass.ministers().further().stream().map(MinistersValue::from).toList(),
@@ -108,6 +110,7 @@ record MassBody(
         celebrant,
         concelebrants,
         deacons,
+        named,
         brings,
         saidBishop,
         ministers,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.people.Person;
 import vestiary.problem.Asked;
@@ -30,6 +31,7 @@ final class MassEntries {
           "celebrant",
           "concelebrants",
           "deacons",
+          "named",
           "bringsConcelebrants",
           "setOutMinutes",
           "note",
@@ -84,6 +86,7 @@ final class MassEntries {
         .with("colour", chosen.colour())
         .with("celebrant", mass.findCelebrant().map(Person::name).orElse(""))
         .with("concelebrants", String.valueOf(mass.concelebrants()))
+        .with("named", mass.named().stream().map(Person::name).collect(Collectors.joining(", ")))
         .with("deacons", String.valueOf(mass.deacons()))
         .with("bringsPrincipal", String.valueOf(bringing(mass, Role.PRINCIPAL) > 0))
         .with("bringsConcelebrants", own == 0 ? "" : String.valueOf(own))
@@ -115,6 +118,7 @@ final class MassEntries {
         typed.text("celebrant"),
         asked.number("concelebrants", typed.text("concelebrants")),
         asked.number("deacons", typed.text("deacons")),
+        List.of(typed.text("named").split("[,;]")),
         brings(typed, before.ministers().brings(), asked),
         typed.isTicked("bishop") && !before.bishopFollows(),
         MinistersEntries.ministers(typed, before.ministers(), asked),

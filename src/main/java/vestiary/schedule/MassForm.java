@@ -64,6 +64,7 @@ public record MassForm(
   }
 
   /**
+   * @param named concelebrants and deacons by name, with commas between
    * @param bishop whether a bishop presides
    * @param servers how many vest; likewise acolytes, readers and others
    * @param serverSizes of the servers' albs, with commas between
@@ -71,6 +72,7 @@ public record MassForm(
    * @param veil whether he also wears a humeral veil, for the Blessed Sacrament
    */
   public record Besides(
+      Field named,
       boolean bishop,
       Field servers,
       Field acolytes,

@@ -129,6 +129,7 @@ class MassFormView {
 
   private static MassForm.Besides besides(Entries input) {
     return new MassForm.Besides(
+        input.field("named"),
         input.isTicked("bishop"),
         input.field("servers"),
         input.field("acolytes"),

@@ -41,6 +41,9 @@ class MassRow {
   int concelebrants;
   int deacons;
 
+  /** Concelebrants and deacons who are known by name. */
+  UUID[] namedIds = {};
+
   @JdbcTypeCode(SqlTypes.JSON)
   List<BringsValue> brings = List.of();
 

@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -114,6 +115,7 @@ public class ReadMasses {
         option,
         Term.find(Colour.class, change.colour()).orElse(option.colours().get(0)),
         mass.celebrants(),
+        mass.named(),
         new Ministers(
             ministers.presider(),
             ministers.concelebrants(),
@@ -199,6 +201,7 @@ public class ReadMasses {
           option,
           colour,
           celebrants,
+          Stream.of(row.namedIds).map(people::get).filter(Objects::nonNull).toList(),
           ministers(row, celebrants),
           chosen(row));
     }

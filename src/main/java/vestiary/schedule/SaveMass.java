@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
@@ -44,6 +45,7 @@ public class SaveMass {
    * @param church by short name
    * @param start as in 2026-12-08T18:30, with or without an offset
    * @param minutes 5 to 360; 60 on Sundays and holy days, else 30
+   * @param named concelebrants and deacons who are known by name, no more than there are of both
    * @param bishop whether a bishop presides; a celebrant who is known as one need not be said so
    * @param also what whoever presides puts on besides: cope, humeral-veil
    * @param version of the Mass that the person looked at, or {@code null} to change it anyway
@@ -60,6 +62,7 @@ public class SaveMass {
       String celebrant,
       Integer concelebrants,
       Integer deacons,
+      List<String> named,
       List<BringsValue> brings,
       Boolean bishop,
       List<MinistersValue> ministers,
@@ -170,6 +173,12 @@ public class SaveMass {
     Asked asked = new Asked();
     fill.fill(row, request, asked);
     asked.refuseIfFaulty();
+    row.namedIds =
+        AskedNames.of(request.named()).stream()
+            .map(people::called)
+            .map(Person::id)
+            .distinct()
+            .toArray(UUID[]::new);
     String celebrant = asked.text("celebrant", request.celebrant());
     row.celebrantId = null;
     if (!celebrant.isEmpty()) {

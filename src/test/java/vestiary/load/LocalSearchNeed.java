@@ -34,10 +34,6 @@ public class LocalSearchNeed {
     return need;
   }
 
-  int number() {
-    return number;
-  }
-
   public Piece getPiece() {
     return piece;
   }

@@ -36,6 +36,7 @@ class PlanTemplateTest {
             "Against the plan that holds, three sets move and two wearers change.",
             "Must be mended Sunday 13 December, 17:15, Our Lady of the Rosary. Tarnwick has no"
                 + " white cope. See why",
+            "HT-W1, chasuble and stole: from Saint Anne to Holy Trinity",
             "First concelebrant: SA-R1, chasuble and stole; from Saint Anne, with Father Ilverton,"
                 + " leaves by 09:10 changed",
             "It comes along with Father Ilverton",
@@ -62,9 +63,22 @@ class PlanTemplateTest {
                 "7 to 13 December 2026",
                 List.of(new Link("The week", "/week/2026-12-07")),
                 "One journey.",
-                List.of(new MovementsView.Driver("Father Ilverton", List.of(WITH_ILVERTON)))))
+                List.of(new MovementsView.Driver("Father Ilverton", List.of(WITH_ILVERTON))),
+                List.of(
+                    new RestingView(
+                        "HT-W1, chasuble and stole",
+                        "Saint Anne",
+                        "Holy Trinity",
+                        "before Sunday 13 December, 07:30",
+                        List.of("HT-W1-C", "HT-W1-S")))))
         .keepsTheHouseRules()
-        .says("Father Ilverton", "09:10", "SA-R1 and SA-R2, chasuble and stole");
+        .says(
+            "Father Ilverton",
+            "09:10",
+            "SA-R1 and SA-R2, chasuble and stole",
+            "Still to be taken home",
+            "HT-W1, chasuble and stole: from Saint Anne to Holy Trinity, by whom you like, before"
+                + " Sunday 13 December, 07:30.");
   }
 
   @Test
@@ -166,6 +180,13 @@ class PlanTemplateTest {
                                 List.of(
                                     "It comes along with Father Ilverton, who drives from Saint"
                                         + " Anne that way anyway, so no journey is made for it."))))))),
-        List.of(WITH_ILVERTON));
+        List.of(WITH_ILVERTON),
+        List.of(
+            new RestingView(
+                "HT-W1, chasuble and stole",
+                "Saint Anne",
+                "Holy Trinity",
+                "when somebody passes",
+                List.of())));
   }
 }

@@ -86,6 +86,7 @@ final class InventedMass {
         true,
         Field.of("0"),
         new MassForm.Besides(
+            Field.of("Tarnwick, Ilverton"),
             true,
             Field.of("5"),
             Field.empty(),

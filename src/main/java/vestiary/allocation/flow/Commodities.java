@@ -52,7 +52,7 @@ final class Commodities {
   private void cut(Item item) {
     List<Integer> useful =
         item.pieces().stream().map(classes::of).filter(c -> c != Classes.USELESS).toList();
-    Visit before = Visit.beforeAll(item.home());
+    Visit before = Visit.beforeAll(item.start());
     for (Visit visit : item.fixed()) {
       if (before.precedes(visit, roads)) {
         add(item, useful, before, List.of(visit));
@@ -73,7 +73,7 @@ final class Commodities {
     Visit start = begins ? after : Visit.beforeAll(startOf(item, after));
     Key key =
         new Key(
-            useful, item.stays() ? item.home() : -1, classes.burden(item), ends ? due : List.of());
+            useful, item.stays() ? item.start() : -1, classes.burden(item), ends ? due : List.of());
     pools
         .computeIfAbsent(key, unknown -> new LinkedHashMap<>())
         .computeIfAbsent(start, unknown -> new ArrayList<>())
@@ -84,6 +84,6 @@ final class Commodities {
     if (!anywhere) {
       return after.place();
     }
-    return item.stays() ? item.home() : roads.region(item.home());
+    return item.stays() ? item.start() : roads.region(item.start());
   }
 }

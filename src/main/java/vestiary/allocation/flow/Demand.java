@@ -51,9 +51,8 @@ public final class Demand {
     needs.stream()
         .sorted()
         .forEach(
-            need -> {
-              byMass.computeIfAbsent(place(need, roads), unknown -> new ArrayList<>()).add(need);
-            });
+            need ->
+                byMass.computeIfAbsent(place(need, roads), unknown -> new ArrayList<>()).add(need));
     byMass.forEach(
         (place, own) -> slots.add(new Slot(place.mass(), place.visit(), groups(place, own))));
   }

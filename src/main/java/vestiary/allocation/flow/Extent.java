@@ -10,6 +10,6 @@ package vestiary.allocation.flow;
  */
 public record Extent(long from, long until, boolean anywhere) {
 
-  /** All of it, pieces being at home in the beginning. */
+  /** All of it, pieces being where the situation has them in the beginning. */
   public static final Extent WHOLE = new Extent(Roads.ALWAYS, Roads.NEVER, false);
 }

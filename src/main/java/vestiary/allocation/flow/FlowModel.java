@@ -71,6 +71,17 @@ public final class FlowModel {
         .toList();
   }
 
+  /** Whether an item that does all that would lie in its own church after the last Mass. */
+  public boolean isHomeInTheEnd(Item item, Chain chain) {
+    int last =
+        chain.legs().stream()
+            .filter(Chain.Leg::isMass)
+            .reduce((earlier, later) -> later)
+            .map(leg -> slot(leg.slot()).visit().place())
+            .orElse(chain.after().place());
+    return roads.church(last).equals(item.pieces().get(0).home());
+  }
+
   /** How many Masses there are. */
   public int slots() {
     return demand.slots().size();

@@ -7,11 +7,11 @@ import vestiary.vesting.Piece;
  * What is carried as one: a chasuble with its stole, a dalmatic with its stole, or a single piece.
  *
  * @param pieces in order of kind, one or two
- * @param home number of its church
+ * @param start number of the church where it lies before everything
  * @param stays whether it never leaves that church
  * @param fixed where it is held or away, one after the other
  */
-public record Item(List<Piece> pieces, int home, boolean stays, List<Visit> fixed) {
+public record Item(List<Piece> pieces, int start, boolean stays, List<Visit> fixed) {
 
   public Item {
     pieces = List.copyOf(pieces);

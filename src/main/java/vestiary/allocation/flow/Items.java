@@ -25,12 +25,14 @@ public final class Items {
   private static final Map<PieceKind, PieceKind> STOLE_OF =
       Map.of(PieceKind.CHASUBLE, PieceKind.STOLE, PieceKind.DALMATIC, PieceKind.DEACON_STOLE);
 
+  private final Situation situation;
   private final Roads roads;
   private final Map<String, List<Hold>> holds;
   private final List<Item> items = new ArrayList<>();
   private final List<Contradiction> contradictions = new ArrayList<>();
 
   private Items(Situation situation, Roads roads, Set<String> parted) {
+    this.situation = situation;
     this.roads = roads;
     this.holds = situation.holds().stream().collect(Collectors.groupingBy(Hold::piece));
     Map<String, List<Piece>> sets = new TreeMap<>();
@@ -84,16 +86,17 @@ public final class Items {
 
   private boolean goTogether(Piece one, Piece other) {
     return one.home().equals(other.home())
+        && situation.start(one).equals(situation.start(other))
         && one.staysHome() == other.staysHome()
         && fixed(one).equals(fixed(other));
   }
 
   private void add(List<Piece> pieces) {
     Piece first = pieces.get(0);
-    int home = roads.place(first.home());
-    Item item = new Item(pieces, home, first.staysHome(), fixed(first));
+    int start = roads.place(situation.start(first));
+    Item item = new Item(pieces, start, first.staysHome(), fixed(first));
     items.add(item);
-    Visit before = Visit.beforeAll(home);
+    Visit before = Visit.beforeAll(start);
     for (Visit visit : item.fixed()) {
       if (!before.precedes(visit, roads)) {
         contradictions.add(contradiction(first, before, visit));

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Items of one class that are free at one place from one time on.
  *
- * @param after what they come from, their home before everything included
+ * @param after what they come from, where they lie before everything included
  * @param items in order of code, one or more
  */
 record Supply(Visit after, List<Item> items) {

@@ -12,8 +12,8 @@ package vestiary.allocation.flow;
 public record Visit(int place, long setOut, long start, long end, long cleared) {
 
   /** Where a piece lies before everything. */
-  static Visit beforeAll(int home) {
-    return new Visit(home, Roads.ALWAYS, Roads.ALWAYS, Roads.NEVER, Roads.ALWAYS);
+  static Visit beforeAll(int place) {
+    return new Visit(place, Roads.ALWAYS, Roads.ALWAYS, Roads.NEVER, Roads.ALWAYS);
   }
 
   /** Whether a piece can be at the other next. */

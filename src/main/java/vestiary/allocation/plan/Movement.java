@@ -1,8 +1,10 @@
 package vestiary.allocation.plan;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Piece;
 
@@ -35,6 +37,34 @@ public record Movement(
           "Pieces are ready, leave and arrive in that order, not "
               + String.join(", ", ready + "", leaveBy + "", arriveBy + ""));
     }
+  }
+
+  /** Whether it is made on that ride. */
+  public boolean isBy(Ride ride) {
+    return ride.who().equals(carrier)
+        && ride.from().equals(from)
+        && ride.to().equals(to)
+        && ride.departs().equals(leaveBy)
+        && ride.arrives().equals(arriveBy);
+  }
+
+  /** Whether both are made on one ride. */
+  public boolean isTogetherWith(Movement other) {
+    return !isCarriage()
+        && other.carrier.equals(carrier)
+        && other.from.equals(from)
+        && other.to.equals(to)
+        && other.leaveBy.equals(leaveBy)
+        && other.arriveBy.equals(arriveBy);
+  }
+
+  /** The same journey with more pieces on it, for which nobody need be asked. */
+  public Movement withMore(List<Piece> more) {
+    List<Piece> all =
+        Stream.concat(pieces.stream(), more.stream())
+            .sorted(Comparator.comparing(Piece::code))
+            .toList();
+    return new Movement(all, from, to, ready, leaveBy, arriveBy, carrier, onAsking);
   }
 
   /** Whether the journey is made for the vestments alone. */

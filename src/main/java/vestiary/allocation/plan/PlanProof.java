@@ -84,17 +84,15 @@ public final class PlanProof {
         one.piece().code() + " does not fit");
   }
 
+  private List<Movement> journeys() {
+    return Stream.concat(plan.movements().stream(), plan.waysHome().stream())
+        .sorted(Comparator.comparing(Movement::leaveBy))
+        .toList();
+  }
+
   private void checkMovements() {
-    for (Movement one : plan.movements()) {
-      boolean ride =
-          situation.rides().stream()
-              .anyMatch(
-                  r ->
-                      r.who().equals(one.carrier())
-                          && r.from().equals(one.from())
-                          && r.to().equals(one.to())
-                          && r.departs().equals(one.leaveBy())
-                          && r.arrives().equals(one.arriveBy()));
+    for (Movement one : journeys()) {
+      boolean ride = situation.rides().stream().anyMatch(one::isBy);
       boolean enough =
           span.journeys()
               .find(one.from(), one.to())
@@ -105,14 +103,18 @@ public final class PlanProof {
           one.pieces().stream().noneMatch(Piece::staysHome),
           "what stays at home is carried: " + one);
     }
+    for (Movement one : plan.waysHome()) {
+      require(
+          !one.isCarriage() && one.pieces().stream().allMatch(p -> p.home().equals(one.to())),
+          "a way home leads elsewhere: " + one);
+    }
   }
 
-  /** Follows one piece from its home through all it does. */
+  /** Follows one piece from where it lies through all it does. */
   private void checkPiece(Piece piece) {
     List<Stay> stays = stays(piece);
-    List<Movement> moves =
-        plan.movements().stream().filter(one -> one.pieces().contains(piece)).toList();
-    ChurchId at = piece.home();
+    List<Movement> moves = journeys().stream().filter(one -> one.pieces().contains(piece)).toList();
+    ChurchId at = situation.start(piece);
     Instant free = Instant.MIN;
     Optional<Window> before = Optional.empty();
     boolean given = true;
@@ -120,6 +122,9 @@ public final class PlanProof {
     for (Stay stay : stays) {
       // What sacristans have set aside and cannot all be is told, and no fault of the plan.
       boolean contradictory = given && stay.given() && !canFollow(at, free, before, stay);
+      require(
+          !contradictory || !plan.contradictions().isEmpty(),
+          piece.code() + " cannot be where it is held");
       int first = next;
       while (next < moves.size() && !moves.get(next).arriveBy().isAfter(stay.from())) {
         next++;
@@ -138,8 +143,10 @@ public final class PlanProof {
       given = stay.given();
     }
     checkWay(piece, at, free, moves.subList(next, moves.size()));
-    moves.forEach(
-        move -> require(isCalledFor(piece, move), piece.code() + " is carried for nothing"));
+    moves.stream()
+        .filter(move -> !plan.waysHome().contains(move))
+        .forEach(
+            move -> require(isCalledFor(piece, move), piece.code() + " is carried for nothing"));
   }
 
   /** Whether it or another piece of its set that rides with it is needed elsewhere next. */

@@ -152,12 +152,11 @@ final class ScoreProof {
 
   /** What it weighs that a chasuble or dalmatic is worn without its stole, if one is asked for. */
   private static long mixed(Provision.Worn worn, List<Provision> mass) {
-    PieceKind stole =
-        switch (worn.need().kind()) {
-          case CHASUBLE -> PieceKind.STOLE;
-          case DALMATIC -> PieceKind.DEACON_STOLE;
-          default -> null;
-        };
+    boolean isChasuble = worn.need().kind() == PieceKind.CHASUBLE;
+    PieceKind stole = isChasuble ? PieceKind.STOLE : PieceKind.DEACON_STOLE;
+    if (!isChasuble && worn.need().kind() != PieceKind.DALMATIC) {
+      return 0;
+    }
     for (Provision other : mass) {
       if (other.need().kind() == stole && other.need().wearer().equals(worn.need().wearer())) {
         String set = other.findPiece().map(Piece::set).orElse("");
@@ -218,7 +217,7 @@ final class ScoreProof {
     return changes;
   }
 
-  private Map<Object, List<Provision>> masses() {
+  private Map<String, List<Provision>> masses() {
     return plan.provisions().stream()
         .collect(
             Collectors.groupingBy(

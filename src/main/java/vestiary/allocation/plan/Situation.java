@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import vestiary.allocation.Span;
+import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.Wearer;
 
 /**
- * All that the planner must know. Pieces are at home when the span begins.
+ * All that the planner must know.
  *
  * @param span needs, pieces, journeys and policies
  * @param holds what sacristans have set aside, which no plan touches
@@ -20,6 +21,8 @@ import vestiary.vesting.Wearer;
  * @param fits what suits a wearer's height; none if nobody said
  * @param last the provisions of the last plan, empty if there is none; a new plan keeps to them as
  *     far as that costs nothing that weighs more
+ * @param starts where a piece lies when the span begins, by its code; at home if nobody said, and
+ *     always if it never leaves
  */
 public record Situation(
     Span span,
@@ -28,7 +31,8 @@ public record Situation(
     Map<String, Traits> traits,
     Map<MassId, Occasion> occasions,
     Map<Wearer, Fit> fits,
-    List<Provision> last) {
+    List<Provision> last,
+    Map<String, ChurchId> starts) {
 
   public Situation {
     Objects.requireNonNull(span, "span");
@@ -38,6 +42,19 @@ public record Situation(
     occasions = Map.copyOf(occasions);
     fits = Map.copyOf(fits);
     last = List.copyOf(last);
+    starts = Map.copyOf(starts);
+  }
+
+  /** All pieces being at home when the span begins. */
+  public Situation(
+      Span span,
+      List<Hold> holds,
+      List<Ride> rides,
+      Map<String, Traits> traits,
+      Map<MassId, Occasion> occasions,
+      Map<Wearer, Fit> fits,
+      List<Provision> last) {
+    this(span, holds, rides, traits, occasions, fits, last, Map.of());
   }
 
   /** A span with nothing held, nobody driving, and no preferences. */
@@ -47,22 +64,32 @@ public record Situation(
 
   /** The same with another span. */
   public Situation with(Span other) {
-    return new Situation(other, holds, rides, traits, occasions, fits, last);
+    return new Situation(other, holds, rides, traits, occasions, fits, last, starts);
   }
 
   /** The same with other holds. */
   public Situation withHolds(List<Hold> others) {
-    return new Situation(span, others, rides, traits, occasions, fits, last);
+    return new Situation(span, others, rides, traits, occasions, fits, last, starts);
   }
 
   /** The same with other rides. */
   public Situation withRides(List<Ride> others) {
-    return new Situation(span, holds, others, traits, occasions, fits, last);
+    return new Situation(span, holds, others, traits, occasions, fits, last, starts);
   }
 
   /** The same after another plan. */
   public Situation withLast(List<Provision> provisions) {
-    return new Situation(span, holds, rides, traits, occasions, fits, provisions);
+    return new Situation(span, holds, rides, traits, occasions, fits, provisions, starts);
+  }
+
+  /** The same with pieces lying elsewhere when the span begins. */
+  public Situation withStarts(Map<String, ChurchId> others) {
+    return new Situation(span, holds, rides, traits, occasions, fits, last, others);
+  }
+
+  /** Where a piece lies when the span begins. */
+  public ChurchId start(Piece piece) {
+    return piece.staysHome() ? piece.home() : starts.getOrDefault(piece.code(), piece.home());
   }
 
   /** Never absent: a piece nobody described is plain. */

@@ -55,7 +55,7 @@ public final class WhyThisOne {
             .filter(one -> !one.arriveBy().isAfter(need.window().setOut()))
             .reduce((earlier, later) -> later);
     if (last.isEmpty()) {
-      return Ground.AT_HOME;
+      return worn.piece().home().equals(need.church()) ? Ground.AT_HOME : Ground.STILL_THERE;
     }
     boolean since =
         plan.assignments().stream()

@@ -15,8 +15,7 @@ import vestiary.vesting.Need;
 
 /**
  * How many carriages there must be whatever is done: one into each church where a Mass asks for
- * more pieces than are at home there, if nobody travels there anyway. A modest bound, and counted
- * at once.
+ * more pieces than lie there, if nobody travels there anyway. A modest bound, and counted at once.
  */
 final class LeastCarriages {
 
@@ -41,15 +40,15 @@ final class LeastCarriages {
         situation.rides().stream().map(Ride::to).collect(Collectors.toCollection(HashSet::new));
     return asked.entrySet().stream()
         .filter(e -> !visited.contains(e.getKey().church()))
-        .filter(e -> e.getValue() > atHome(e.getKey(), situation))
+        .filter(e -> e.getValue() > lying(e.getKey(), situation))
         .map(e -> e.getKey().church())
         .distinct()
         .count();
   }
 
-  private static long atHome(Asking asking, Situation situation) {
+  private static long lying(Asking asking, Situation situation) {
     return situation.span().pieces().stream()
-        .filter(piece -> piece.home().equals(asking.church()))
+        .filter(piece -> situation.start(piece).equals(asking.church()))
         .filter(piece -> asking.ask().depth(piece, situation.traits(piece)) == 0)
         .count();
   }

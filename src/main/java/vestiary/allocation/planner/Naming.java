@@ -13,11 +13,13 @@ import vestiary.allocation.plan.Situation;
 
 /**
  * Puts items to chains. Items of one supply are alike in all that was measured, so this changes no
- * measure: the same item as in the last plan first, then the one worn least, then by code.
+ * measure: the same item as in the last plan first, then the one that belongs where it ends, then
+ * the one worn least, then by code.
  */
 final class Naming {
 
   private static final long CHANGE = 1L << 40;
+  private static final long AWAY = 1L << 30;
   private static final long WEAR = 1L << 16;
 
   private record Supplied(int commodity, List<Item> items, Visit after, List<Visit> due) {}
@@ -71,11 +73,12 @@ final class Naming {
 
   private long cost(Chain chain, Item item, int at) {
     long masses = chain.legs().stream().filter(Chain.Leg::isMass).count();
+    long away = model.isHomeInTheEnd(item, chain) ? 0 : AWAY;
     if (masses == 0) {
-      return 0;
+      return away;
     }
     long changes = item.pieces().size() * masses - last.kept(item, chain.legs(), model);
     long worn = situation.traits(item.pieces().get(0)).worn();
-    return (last.isEmpty() ? 0 : changes * CHANGE) + worn * WEAR + at;
+    return (last.isEmpty() ? 0 : changes * CHANGE) + away + worn * WEAR + at;
   }
 }

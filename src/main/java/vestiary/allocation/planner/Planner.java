@@ -32,9 +32,11 @@ public final class Planner {
   /** The best plan the effort allows, with its bounds. */
   public Plan plan(Situation situation, Effort effort) {
     Plan found = new Planning(situation, effort, solver).plan();
-    return effort.counting() == Effort.Counting.PIECES || situation.last().isEmpty()
-        ? found
-        : new Keeping(situation, effort, solver).keep(found);
+    Plan kept =
+        effort.counting() == Effort.Counting.PIECES || situation.last().isEmpty()
+            ? found
+            : new Keeping(situation, effort, solver).keep(found);
+    return WaysHome.in(kept, situation);
   }
 
   /**
@@ -47,7 +49,7 @@ public final class Planner {
    * @param now the situation as it is, its last provisions left aside
    */
   public Plan replan(Situation before, Plan last, Situation now, Effort effort) {
-    return new Replanning(before, last, now).plan(effort, solver);
+    return WaysHome.in(new Replanning(before, last, now).plan(effort, solver), now);
   }
 
   /**

@@ -24,7 +24,6 @@ import vestiary.allocation.solver.Work;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
-import vestiary.vesting.Piece;
 
 /** The making of one plan. */
 final class Planning {
@@ -241,7 +240,8 @@ final class Planning {
     Stream<ChurchId> own =
         Stream.concat(
             situation.span().needs().stream().map(Need::church),
-            situation.span().pieces().stream().map(Piece::home));
+            situation.span().pieces().stream()
+                .flatMap(piece -> Stream.of(piece.home(), situation.start(piece))));
     Stream<ChurchId> others =
         Stream.concat(
             situation.holds().stream().map(Hold::church),

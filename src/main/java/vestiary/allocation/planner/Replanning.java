@@ -92,7 +92,12 @@ final class Replanning {
     now.span().pieces().forEach(piece -> toggle(differing, piece));
     Set<Hold> holds = new HashSet<>(before.holds());
     now.holds().forEach(hold -> toggle(holds, hold));
-    return Stream.concat(differing.stream().map(Piece::code), holds.stream().map(Hold::piece))
+    Stream<String> moved =
+        now.span().pieces().stream()
+            .filter(piece -> !before.start(piece).equals(now.start(piece)))
+            .map(Piece::code);
+    return Stream.of(differing.stream().map(Piece::code), holds.stream().map(Hold::piece), moved)
+        .flatMap(codes -> codes)
         .collect(Collectors.toSet());
   }
 

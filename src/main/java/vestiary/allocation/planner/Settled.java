@@ -115,8 +115,8 @@ record Settled(Map<Need, Provision> provisions, List<Hold> holds) {
     private boolean isChain(List<Visit> visits) {
       for (int at = 0; at < visits.size(); at++) {
         boolean follows = at == 0 || visits.get(at - 1).precedes(visits.get(at), roads);
-        boolean isReached = roads.between(item.home(), visits.get(at).place()) < Roads.NO_WAY;
-        boolean mayBe = !item.stays() || visits.get(at).place() == item.home();
+        boolean isReached = roads.between(item.start(), visits.get(at).place()) < Roads.NO_WAY;
+        boolean mayBe = !item.stays() || visits.get(at).place() == item.start();
         if (!(follows && isReached && mayBe)) {
           return false;
         }

@@ -84,7 +84,9 @@ record Amended(Situation situation, List<Provision> taken) {
   private static Amended adding(Situation situation, List<Piece> pieces) {
     Span span = situation.span();
     List<Piece> all = Stream.concat(span.pieces().stream(), pieces.stream()).toList();
-    return plain(situation.with(new Span(span.needs(), all, span.journeys(), span.policies())));
+    return plain(
+        situation.with(
+            new Span(span.needs(), all, span.journeys(), span.policies(), span.lying())));
   }
 
   private static Amended stepping(Situation situation, Change.TakeStep change) {
@@ -167,13 +169,15 @@ record Amended(Situation situation, List<Provision> taken) {
                 span.needs().stream().filter(need -> !need.mass().equals(choice.mass())),
                 choice.needs().stream())
             .toList();
-    return situation.with(new Span(needs, span.pieces(), span.journeys(), span.policies()));
+    return situation.with(
+        new Span(needs, span.pieces(), span.journeys(), span.policies(), span.lying()));
   }
 
   private static Situation withNeeds(Situation situation, Function<Need, List<Need>> change) {
     Span span = situation.span();
     List<Need> needs = span.needs().stream().flatMap(need -> change.apply(need).stream()).toList();
-    return situation.with(new Span(needs, span.pieces(), span.journeys(), span.policies()));
+    return situation.with(
+        new Span(needs, span.pieces(), span.journeys(), span.policies(), span.lying()));
   }
 
   private static Situation withPieces(Situation situation, Change.BringBack change) {
@@ -183,7 +187,8 @@ record Amended(Situation situation, List<Provision> taken) {
         span.pieces().stream()
             .map(piece -> codes.contains(piece.code()) ? without(piece, change.from()) : piece)
             .toList();
-    return situation.with(new Span(span.needs(), pieces, span.journeys(), span.policies()));
+    return situation.with(
+        new Span(span.needs(), pieces, span.journeys(), span.policies(), span.lying()));
   }
 
   private static Piece without(Piece piece, Away away) {

@@ -40,7 +40,7 @@ final class Carries {
             .sorted(
                 Comparator.comparing((Piece piece) -> situation.traits(piece).onAsking())
                     .thenComparing(Piece::code))
-            .collect(Collectors.groupingBy(Piece::home, TreeMap::new, Collectors.toList()));
+            .collect(Collectors.groupingBy(this::lies, TreeMap::new, Collectors.toList()));
     List<Change> carries = new ArrayList<>();
     byHome.forEach(
         (home, pieces) -> {
@@ -50,6 +50,11 @@ final class Carries {
           suit(pieces).ifPresent(suit -> carries.add(carry(home, shortage.needs(), suit)));
         });
     return carries;
+  }
+
+  /** Where it lies when the first of them is set out. */
+  private ChurchId lies(Piece piece) {
+    return situation.span().lying().church(piece, shortage.from());
   }
 
   private Optional<List<Piece>> suit(List<Piece> pieces) {

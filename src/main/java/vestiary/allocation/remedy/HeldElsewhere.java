@@ -31,7 +31,7 @@ public final class HeldElsewhere {
   /** The span without what is held, and without those for whom it is. */
   public static Span of(Span span, List<Hold> holds) {
     HeldElsewhere held = new HeldElsewhere(span, holds);
-    return new Span(held.needs, held.pieces, span.journeys(), span.policies());
+    return new Span(held.needs, held.pieces, span.journeys(), span.policies(), span.lying());
   }
 
   private void admit(Piece piece, List<Hold> holds) {

@@ -176,7 +176,8 @@ public final class Remedies {
             span.needs().stream().filter(left.negate()).toList(),
             span.pieces(),
             span.journeys(),
-            span.policies()));
+            span.policies(),
+            span.lying()));
   }
 
   private static boolean leavesMore(Score one, Score other) {

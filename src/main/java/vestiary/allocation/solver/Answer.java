@@ -14,6 +14,11 @@ import java.util.List;
  */
 public record Answer(long[] columns, long[] values, long[] bounds, double work) {
 
+  /** An answer for which no search was needed. */
+  public Answer(long[] columns, long[] values, long[] bounds) {
+    this(columns, values, bounds, 0);
+  }
+
   /** No values at all. */
   static Answer none(int tiers, double work) {
     return new Answer(new long[0], new long[tiers], new long[tiers], work);

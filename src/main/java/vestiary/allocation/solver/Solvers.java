@@ -30,7 +30,7 @@ public final class Solvers {
       try {
         Loader.loadNativeLibraries();
         return true;
-      } catch (RuntimeException | UnsatisfiedLinkError absent) {
+      } catch (RuntimeException | LinkageError absent) {
         // Another processor or another C library: there is a solver without natives.
         return false;
       }

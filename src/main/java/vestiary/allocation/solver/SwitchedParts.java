@@ -31,7 +31,7 @@ final class SwitchedParts {
     this.columns = new MPVariable[program.columns()];
   }
 
-  /** The parts, each with at least one switch that it can do with. */
+  /** The parts, those included that no switch changes anything for. */
   static List<SwitchedPart> of(Program program) {
     SwitchedParts parts = new SwitchedParts(program);
     parts.dropWhatIsZero();

@@ -183,7 +183,10 @@ final class EveryAssignment {
     }
     List<List<List<Piece>>> packings = new ArrayList<>(List.of(List.of()));
     for (List<Piece> set : sets.values()) {
-      boolean whole = set.size() == 2 && fixed(set.get(0)).equals(fixed(set.get(1)));
+      boolean whole =
+          set.size() == 2
+              && fixed(set.get(0)).equals(fixed(set.get(1)))
+              && situation.start(set.get(0)).equals(situation.start(set.get(1)));
       boolean together = whole && isChain(stays(set), set.get(0));
       List<List<Piece>> loose = set.stream().map(List::of).toList();
       List<List<List<Piece>>> longer = new ArrayList<>();
@@ -268,7 +271,7 @@ final class EveryAssignment {
   }
 
   private void move(List<Piece> item, List<Move> moves) {
-    ChurchId at = item.get(0).home();
+    ChurchId at = situation.start(item.get(0));
     Instant ready = Instant.EPOCH.minus(Duration.ofDays(9));
     for (Stay stay : stays(item)) {
       if (!stay.church().equals(at)) {

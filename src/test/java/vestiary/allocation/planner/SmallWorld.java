@@ -36,13 +36,14 @@ import vestiary.vesting.Window;
 /**
  * Invented days, the same for the same seed, small enough for every assignment to be tried: a few
  * Masses with one or two vested, whole and broken sets of three colours, holds, care, pieces that
- * stay home, lengths that do not fit, suits, rides.
+ * stay home, lengths that do not fit, suits, rides, sets that lie elsewhere in the beginning.
  */
 final class SmallWorld {
 
   private static final List<Colour> COLOURS = List.of(Colour.WHITE, Colour.RED, Colour.GOLD);
 
   private final Random random;
+  private final Random left;
   private final int churches;
   private final boolean halves;
   private final List<Need> needs = new ArrayList<>();
@@ -54,6 +55,7 @@ final class SmallWorld {
 
   private SmallWorld(int seed, int churches, boolean halves) {
     this.random = new Random(seed);
+    this.left = new Random(seed + 1_000_003L);
     this.churches = churches;
     this.halves = halves;
   }
@@ -75,7 +77,21 @@ final class SmallWorld {
     IntStream.range(0, stock).forEach(number -> addPieces(number, withStoles));
     List<Ride> rides = IntStream.range(0, random.nextInt(3)).mapToObj(this::ride).toList();
     Span span = new Span(needs, pieces, journeys(), policies());
-    return new Situation(span, holds, rides, traits, occasions, fits, List.of());
+    return new Situation(span, holds, rides, traits, occasions, fits, List.of(), starts());
+  }
+
+  /** A piece in four was left somewhere, nearly always with the other of its set. */
+  private Map<String, ChurchId> starts() {
+    Map<String, ChurchId> bySet = new HashMap<>();
+    Map<String, ChurchId> starts = new HashMap<>();
+    for (Piece piece : pieces) {
+      ChurchId somewhere = left.nextInt(4) == 0 ? church(left.nextInt(churches)) : piece.home();
+      boolean together = !piece.set().isEmpty() && left.nextInt(8) > 0;
+      starts.put(
+          piece.code(),
+          together ? bySet.computeIfAbsent(piece.set(), unknown -> somewhere) : somewhere);
+    }
+    return starts;
   }
 
   private void addMass(int number, boolean withStoles) {

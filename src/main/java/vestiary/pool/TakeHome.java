@@ -1,0 +1,90 @@
+package vestiary.pool;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import vestiary.cluster.ReadCluster;
+import vestiary.problem.Asked;
+import vestiary.problem.Refused;
+import vestiary.vesting.ChurchId;
+
+/** Somebody who passed has taken pieces home, or they were found there. */
+@ApplicationScoped
+public class TakeHome {
+
+  private static final String WHOEVER = "somebody who passed";
+
+  /** Where no journey is known; common practice, no source. */
+  private static final Duration USUAL = Duration.ofMinutes(30);
+
+  private final ReadTaken taken;
+  private final MovementRows movements;
+  private final PieceRows pieces;
+  private final ReadCluster cluster;
+  private final Clock clock;
+
+  TakeHome(
+      ReadTaken taken, MovementRows movements, PieceRows pieces, ReadCluster cluster, Clock clock) {
+    this.taken = taken;
+    this.movements = movements;
+    this.pieces = pieces;
+    this.cluster = cluster;
+    this.clock = clock;
+  }
+
+  /**
+   * Which pieces.
+   *
+   * @param pieces codes, one or more
+   */
+  public record Request(List<String> pieces) {}
+
+  /**
+   * Notes that pieces are home by now; of one that is there already nothing is changed.
+   *
+   * @throws Refused if no piece is named, or there is none of a code
+   */
+  @Transactional
+  public void take(Request request) {
+    Asked asked = new Asked();
+    if (request.pieces() == null || request.pieces().isEmpty()) {
+      asked.fault("pieces", "Say which pieces were taken home.");
+    }
+    asked.refuseIfFaulty();
+    Map<String, UUID> ids =
+        request.pieces().stream()
+            .distinct()
+            .map(pieces::getByCode)
+            .collect(Collectors.toMap(piece -> piece.code, piece -> piece.id));
+    Instant now = clock.instant();
+    taken.awayFromHome(now).stream()
+        .filter(astray -> ids.containsKey(astray.piece()))
+        .forEach(astray -> movements.persist(row(astray, ids.get(astray.piece()), now)));
+  }
+
+  private MovementRow row(Astray astray, UUID piece, Instant now) {
+    MovementRow row = new MovementRow();
+    row.pieceId = piece;
+    row.fromId = astray.church().value();
+    row.toId = astray.home().value();
+    row.leaveBy = now.minus(time(astray.church(), astray.home()));
+    row.arriveBy = now;
+    row.carrier = WHOEVER;
+    row.done = true;
+    return row;
+  }
+
+  private Duration time(ChurchId from, ChurchId to) {
+    return cluster.journeys().stream()
+        .filter(journey -> journey.from().equals(from) && journey.to().equals(to))
+        .map(journey -> Duration.ofMinutes(journey.minutes()))
+        .findFirst()
+        .orElse(USUAL);
+  }
+}
