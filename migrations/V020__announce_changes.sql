@@ -14,7 +14,8 @@ DECLARE
 BEGIN
     FOREACH shown IN ARRAY ARRAY[
         'cluster', 'parish', 'church', 'journey', 'person', 'pattern', 'mass', 'suit',
-        'vestment_set', 'piece', 'occupation', 'proper', 'proper_church', 'plan', 'movement']
+        'vestment_set', 'piece', 'occupation', 'proper', 'proper_church', 'plan', 'movement', 'asking',
+        'consent']
     LOOP
         EXECUTE format(
             'CREATE TRIGGER announce_change AFTER INSERT OR UPDATE OR DELETE ON %I '
