@@ -14,8 +14,8 @@ DECLARE
 BEGIN
     FOREACH shown IN ARRAY ARRAY[
         'cluster', 'parish', 'church', 'journey', 'person', 'pattern', 'mass', 'suit',
-        'vestment_set', 'piece', 'occupation', 'proper', 'proper_church', 'plan', 'movement',
-        'applied_remedy', 'accepted_step']
+        'vestment_set', 'piece', 'occupation', 'proper', 'proper_church', 'plan', 'movement', 'asking',
+        'consent', 'applied_remedy', 'accepted_step']
     LOOP
         EXECUTE format(
             'CREATE TRIGGER announce_change AFTER INSERT OR UPDATE OR DELETE ON %I '

@@ -26,6 +26,7 @@ final class Pool {
   private final Span span;
   private final List<Piece> pieces;
   private final Access access;
+  private final Absences absences;
   private final Journeys journeys;
   private final Map<ChurchId, BitSet> homes = new HashMap<>();
   private final Map<ChurchId, BitSet> reaching = new HashMap<>();
@@ -43,6 +44,7 @@ final class Pool {
             .sorted(Comparator.comparing(Piece::code))
             .toList();
     this.journeys = span.journeys();
+    this.absences = new Absences(pieces, journeys);
     for (int place = 0; place < pieces.size(); place++) {
       Piece piece = pieces.get(place);
       homes.computeIfAbsent(piece.home(), unknown -> new BitSet()).set(place);
@@ -94,8 +96,13 @@ final class Pool {
     others.andNot(reachable);
     return new Stock(
         those(counted),
-        those(elsewhere),
-        others.stream().mapToObj(pieces::get).map(piece -> hindered(piece, needs)).toList());
+        new OnDemand<>(() -> those(elsewhere)),
+        new OnDemand<>(
+            () ->
+                others.stream()
+                    .mapToObj(pieces::get)
+                    .map(piece -> hindered(piece, needs))
+                    .toList()));
   }
 
   /** Needs of the same colour ask for the same pieces. */
@@ -130,7 +137,7 @@ final class Pool {
     BitSet doubtful = (BitSet) possible.clone();
     doubtful.and(awayAtTimes);
     doubtful.stream()
-        .filter(place -> !access.isPossible(pieces.get(place), need))
+        .filter(place -> absences.hinder(place, need.church(), need.window()))
         .forEach(possible::clear);
     return possible;
   }

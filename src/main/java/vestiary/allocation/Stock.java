@@ -16,7 +16,7 @@ public record Stock(List<Piece> pieces, List<Piece> elsewhere, List<NotServing> 
 
   public Stock {
     pieces = List.copyOf(pieces);
-    elsewhere = List.copyOf(elsewhere);
-    notServing = List.copyOf(notServing);
+    elsewhere = OnDemand.orCopyOf(elsewhere);
+    notServing = OnDemand.orCopyOf(notServing);
   }
 }

@@ -24,9 +24,21 @@ public class FindPeople {
 
   /**
    * The one who is called so: by short name in addresses, full name with or without title, or
-   * surname if only one person has it.
+   * surname if only one person has it, the surname with or without a title.
    */
   public Optional<Person> findCalled(String name) {
-    return people.findCalled(name).map(PersonRow::toPerson);
+    return people
+        .findCalled(name)
+        .or(() -> withoutTitle(name).flatMap(people::findCalled))
+        .map(PersonRow::toPerson);
+  }
+
+  private Optional<String> withoutTitle(String name) {
+    int blank = name.indexOf(' ');
+    String first = name.substring(0, Math.max(0, blank));
+    boolean isTitle =
+        first.equals("Father")
+            || !first.isEmpty() && people.count("lower(title) = lower(?1)", first) > 0;
+    return isTitle ? Optional.of(name.substring(blank + 1).strip()) : Optional.empty();
   }
 }

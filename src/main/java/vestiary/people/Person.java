@@ -19,6 +19,11 @@ public record Person(
     PersonRole role,
     boolean isVisiting) {
 
+  /** With the title as it is spoken, for example "Father Cosmas Ilverton". */
+  public String calledName() {
+    return ((title.equals("Fr") ? "Father" : title) + " " + name).strip();
+  }
+
   /** Short name, with the title where a bishop's is due. */
   public String tightName() {
     return role == PersonRole.BISHOP ? title + " " + shortName : shortName;

@@ -1,10 +1,15 @@
 package vestiary.people;
 
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import org.jboss.resteasy.reactive.RestPath;
+import vestiary.problem.Asked;
 
 /** Names of those who appear in schedules. */
 @Path("/api/people")
@@ -12,10 +17,15 @@ import java.util.List;
 class PersonResource {
 
   private final FindPeople people;
+  private final KeepMail mail;
 
-  PersonResource(FindPeople people) {
+  PersonResource(FindPeople people, KeepMail mail) {
     this.people = people;
+    this.mail = mail;
   }
+
+  /** Where a person is written to. */
+  record MailBody(String address) {}
 
   /** A person as the API writes him. */
   record PersonBody(String slug, String name, String title, String role, boolean visiting) {
@@ -27,5 +37,19 @@ class PersonResource {
   @GET
   public List<PersonBody> all() {
     return people.all().stream().map(PersonBody::from).toList();
+  }
+
+  /** Keeps where a person is written to; it is never answered. */
+  @PUT
+  @Path("/{slug}/mail")
+  @Consumes(MediaType.APPLICATION_JSON)
+  public void keepMail(@RestPath String slug, MailBody body) {
+    mail.keep(slug, Asked.body(body).address());
+  }
+
+  @DELETE
+  @Path("/{slug}/mail")
+  public void forgetMail(@RestPath String slug) {
+    mail.forget(slug);
   }
 }

@@ -15,9 +15,11 @@ public class SavePerson {
   private static final int LONGEST_NAME = 200;
 
   private final PersonRows people;
+  private final FindPeople find;
 
-  SavePerson(PersonRows people) {
+  SavePerson(PersonRows people, FindPeople find) {
     this.people = people;
+    this.find = find;
   }
 
   /** A person as typed; a short name not given is the last word of the name. */
@@ -56,6 +58,14 @@ public class SavePerson {
         .or(() -> people.findBySlug(slugOf(name)))
         .map(PersonRow::toPerson)
         .orElseGet(() -> keep(new Request(null, name, null, "", PersonRole.PRIEST.id(), true)));
+  }
+
+  /** The one who is called so, or a minister of that name, entered if there is nobody. */
+  @Transactional
+  public Person carrying(String name) {
+    return find.findCalled(name)
+        .or(() -> people.findBySlug(slugOf(name)).map(PersonRow::toPerson))
+        .orElseGet(() -> keep(new Request(null, name, null, "", PersonRole.MINISTER.id(), false)));
   }
 
   private static void fill(PersonRow row, Request request, Asked asked) {

@@ -63,7 +63,7 @@ class ApplyPlan {
     }
     SpanToCheck span = check.load(row.firstDate, row.lastDate);
     refuseIfMoved(row.result, span);
-    row.replaced = keep.replace(part(span), planned(row.result));
+    row.replaced = keep.replace(part(span), planned(row.result, PlannedDays.of(span)));
     row.appliedAt = clock.instant();
   }
 
@@ -132,10 +132,14 @@ class ApplyPlan {
     return English.day(start.toLocalDate()) + ", " + English.clock(start) + church;
   }
 
-  private static Planned planned(PlanResult result) {
+  /** Journeys of the days on either side belong to the plans of those days. */
+  private static Planned planned(PlanResult result, PlannedDays days) {
     return new Planned(
         result.worn().stream().filter(one -> !one.held()).map(ApplyPlan::wear).toList(),
-        result.trips().stream().flatMap(trip -> carried(trip).stream()).toList());
+        result.trips().stream()
+            .filter(trip -> days.contain(trip.arriveBy()))
+            .flatMap(trip -> carried(trip).stream())
+            .toList());
   }
 
   private static PlannedWear wear(PlanResult.Worn one) {

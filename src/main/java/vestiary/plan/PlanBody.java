@@ -13,6 +13,7 @@ import vestiary.allocation.plan.Score;
 import vestiary.cluster.Church;
 import vestiary.people.Person;
 import vestiary.planning.SpanToCheck;
+import vestiary.pool.CarriedPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 
@@ -20,8 +21,10 @@ import vestiary.vesting.Role;
  * A plan as the API writes it.
  *
  * @param status queued, running, proven, stopped or failed
+ * @param keep whether it leaves alone whatever no change has touched
  * @param score absent until there is a first plan
  * @param leftOut what is lawfully left out, each with its norm
+ * @param difference against what is planned now, by church and time; empty once it is applied
  * @param unmet what nothing lawful serves
  * @param toTakeHome what lies away from home in the end; somebody who passes may take it
  */
@@ -30,6 +33,7 @@ record PlanBody(
     String from,
     String to,
     String status,
+    boolean keep,
     boolean applied,
     String failure,
     Score score,
@@ -38,8 +42,17 @@ record PlanBody(
     List<Assignment> leftOut,
     List<Assignment> unmet,
     List<MovementBody> movements,
+    List<Change> difference,
     List<RestingBody> toTakeHome,
     List<String> contradictions) {
+
+  /**
+   * One thing that would be otherwise than it is planned now.
+   *
+   * @param church short name of the church where it is worn or carried to
+   * @param mass absent for a journey
+   */
+  record Change(String church, String mass, String sentence) {}
 
   /**
    * Who wears what.
@@ -64,7 +77,10 @@ record PlanBody(
       Boolean held,
       List<String> why) {}
 
-  static PlanBody of(PlanFound plan, SpanToCheck span) {
+  /**
+   * @param carriedNow what is carried by the plan that holds
+   */
+  static PlanBody of(PlanFound plan, SpanToCheck span, List<CarriedPiece> carriedNow) {
     Writing writing = new Writing(span);
     PlanResult result = plan.result();
     return new PlanBody(
@@ -72,6 +88,7 @@ record PlanBody(
         plan.first().toString(),
         plan.last().toString(),
         plan.state().id(),
+        plan.keeping(),
         plan.applied(),
         plan.failure().isEmpty() ? null : plan.failure(),
         plan.findProgress().map(Progress::score).orElse(null),
@@ -83,6 +100,10 @@ record PlanBody(
             .sorted(Comparator.comparing(PlanResult.Trip::leaveBy))
             .map(writing::trip)
             .toList(),
+        plan.isUsable() && !plan.applied()
+            ? new DifferenceWords(span, new PlanDifference(span, result, carriedNow))
+                .changes().stream().map(writing::change).toList()
+            : List.of(),
         result.toTakeHome().stream().map(writing::resting).toList(),
         result.contradictions());
   }
@@ -137,6 +158,7 @@ record PlanBody(
 
     MovementBody trip(PlanResult.Trip one) {
       return new MovementBody(
+          one.id().toString(),
           one.pieces(),
           slug(one.from()),
           slug(one.to()),
@@ -145,7 +167,19 @@ record PlanBody(
           local(one.arriveBy()),
           one.carrier().isEmpty() ? null : one.carrier(),
           one.carrier().isEmpty(),
-          one.onAsking());
+          one.onAsking(),
+          null,
+          null,
+          null,
+          null,
+          null);
+    }
+
+    Change change(DifferenceWords.Change one) {
+      return new Change(
+          slug(one.church()),
+          one.mass().stream().findFirst().map(UUID::toString).orElse(null),
+          one.sentence());
     }
 
     RestingBody resting(PlanResult.Resting one) {

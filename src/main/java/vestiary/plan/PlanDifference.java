@@ -29,6 +29,7 @@ final class PlanDifference {
   private final Map<PlanResult.Person, Set<String>> now = new HashMap<>();
   private final Map<PlanResult.Person, Set<String>> then = new HashMap<>();
   private final int setsMoved;
+  private final List<PlanResult.Trip> tripsNow;
 
   PlanDifference(SpanToCheck span, PlanResult result, List<CarriedPiece> carriedNow) {
     this.span = span;
@@ -41,6 +42,33 @@ final class PlanDifference {
         .filter(one -> !one.held())
         .forEach(one -> add(then, one.person(), one.piece()));
     this.setsMoved = setsMoved(carriedNow);
+    this.tripsNow = Together.trips(carriedNow);
+  }
+
+  /** What each wearer has now, by code. */
+  Map<PlanResult.Person, Set<String>> now() {
+    return now;
+  }
+
+  /** What each wearer would have. */
+  Map<PlanResult.Person, Set<String>> then() {
+    return then;
+  }
+
+  /** The journeys of the plan that holds. */
+  List<PlanResult.Trip> tripsNow() {
+    return tripsNow;
+  }
+
+  /** The journeys there would be; those of the days on either side belong to other plans. */
+  List<PlanResult.Trip> tripsThen() {
+    PlannedDays days = PlannedDays.of(span);
+    return result.trips().stream().filter(trip -> days.contain(trip.arriveBy())).toList();
+  }
+
+  /** Whether nothing is planned yet, so that everything would be new. */
+  boolean isFirst() {
+    return now.isEmpty();
   }
 
   private static void add(
@@ -88,7 +116,7 @@ final class PlanDifference {
     long changed = now.keySet().stream().filter(this::isChanged).count();
     long fresh = then.keySet().stream().filter(person -> !now.containsKey(person)).count();
     if (changed == 0 && fresh == 0 && setsMoved == 0) {
-      return "It is the same as the plan that holds.";
+      return "Nothing changes: it is the same as the plan that holds.";
     }
     List<String> parts = new ArrayList<>();
     if (setsMoved > 0) {

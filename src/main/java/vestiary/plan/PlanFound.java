@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 /**
  * A plan as it is now.
  *
+ * @param keeping whether it leaves alone whatever no change has touched
  * @param progress none until there is a first plan
  * @param result empty until it is over
  * @param failure why there is none; empty if it did not fail
@@ -18,6 +19,7 @@ record PlanFound(
     String id,
     LocalDate first,
     LocalDate last,
+    boolean keeping,
     PlanState state,
     List<Progress> progress,
     PlanResult result,
@@ -34,6 +36,7 @@ record PlanFound(
         row.id.toString(),
         row.firstDate,
         row.lastDate,
+        row.keeping,
         row.state(),
         Stream.ofNullable(row.progress).toList(),
         row.result == null ? PlanResult.NONE : row.result,

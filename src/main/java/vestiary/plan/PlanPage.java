@@ -14,6 +14,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
+import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
@@ -39,6 +40,7 @@ class PlanPage {
   private final ApplyPlan apply;
   private final CheckClashes check;
   private final ReadTaken taken;
+  private final FitOfPlans fit;
   private final Frames frames;
 
   PlanPage(
@@ -48,6 +50,7 @@ class PlanPage {
       ApplyPlan apply,
       CheckClashes check,
       ReadTaken taken,
+      FitOfPlans fit,
       Frames frames) {
     this.span = span;
     this.plans = plans;
@@ -55,6 +58,7 @@ class PlanPage {
     this.apply = apply;
     this.check = check;
     this.taken = taken;
+    this.fit = fit;
     this.frames = frames;
   }
 
@@ -67,8 +71,9 @@ class PlanPage {
 
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response ask(@FormParam("from") String from, @FormParam("to") String to) {
-    String id = span.ask(new PlanSpan.Request(from, to));
+  public Response ask(
+      @FormParam("from") String from, @FormParam("to") String to, @FormParam("keep") String keep) {
+    String id = span.ask(new PlanSpan.Request(from, to, "true".equals(keep)));
     plans.await(id, PATIENCE);
     return to(id);
   }
@@ -132,7 +137,11 @@ class PlanPage {
     PlannedDays days = PlannedDays.of(loaded);
     return Templates.plan(
         new PlanSheet(
-                plan, loaded, check.in(loaded), taken.carriedBetween(days.from(), days.until()))
+                plan,
+                loaded,
+                check.in(loaded),
+                taken.carriedBetween(days.from(), days.until()),
+                plan.applied() ? fit.find(plan, loaded).stream().toList() : List.of())
             .view(frames.of("week", "/plans/" + id), problem));
   }
 }

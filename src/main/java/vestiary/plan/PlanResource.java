@@ -14,6 +14,8 @@ import java.net.URI;
 import java.time.Duration;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.planning.CheckClashes;
+import vestiary.planning.SpanToCheck;
+import vestiary.pool.ReadTaken;
 import vestiary.problem.Asked;
 
 /** Plans: asked for, looked at, cancelled, applied, undone. */
@@ -28,14 +30,21 @@ class PlanResource {
   private final CancelPlan cancel;
   private final ApplyPlan apply;
   private final CheckClashes check;
+  private final ReadTaken taken;
 
   PlanResource(
-      PlanSpan span, ReadPlan plans, CancelPlan cancel, ApplyPlan apply, CheckClashes check) {
+      PlanSpan span,
+      ReadPlan plans,
+      CancelPlan cancel,
+      ApplyPlan apply,
+      CheckClashes check,
+      ReadTaken taken) {
     this.span = span;
     this.plans = plans;
     this.cancel = cancel;
     this.apply = apply;
     this.check = check;
+    this.taken = taken;
   }
 
   /** The id of a plan that is being worked out. */
@@ -83,6 +92,8 @@ class PlanResource {
   }
 
   private PlanBody body(PlanFound plan) {
-    return PlanBody.of(plan, check.load(plan.first(), plan.last()));
+    SpanToCheck loaded = check.load(plan.first(), plan.last());
+    PlannedDays days = PlannedDays.of(loaded);
+    return PlanBody.of(plan, loaded, taken.carriedBetween(days.from(), days.until()));
   }
 }

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import vestiary.calendar.Colour;
+import vestiary.pool.TripId;
+import vestiary.vesting.ChurchId;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 
@@ -113,6 +115,11 @@ public record PlanResult(
     public Trip {
       pieces = List.copyOf(pieces);
       ready = List.copyOf(ready);
+    }
+
+    /** The same for pieces that ride together, whichever plan they ride by. */
+    public UUID id() {
+      return TripId.of(new ChurchId(from), new ChurchId(to), leaveBy, arriveBy, carrier);
     }
   }
 }

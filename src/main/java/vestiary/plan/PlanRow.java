@@ -43,6 +43,9 @@ class PlanRow {
   @JdbcTypeCode(SqlTypes.JSON)
   Planned replaced;
 
+  /** Whether it leaves alone whatever no change has touched since the plan that holds. */
+  boolean keeping;
+
   String failure = "";
   boolean cancelled;
 

@@ -24,8 +24,12 @@ class PlanRows implements PanacheRepositoryBase<PlanRow, UUID> {
     return there(findById(Asked.id("plan", id), LockModeType.PESSIMISTIC_WRITE), id);
   }
 
-  Optional<PlanRow> findAtWork(LocalDate first, LocalDate last) {
-    return find("firstDate = ?1 and lastDate = ?2 and status in ('queued', 'running')", first, last)
+  Optional<PlanRow> findAtWork(LocalDate first, LocalDate last, boolean keeping) {
+    return find(
+            "firstDate = ?1 and lastDate = ?2 and keeping = ?3 and status in ('queued', 'running')",
+            first,
+            last,
+            keeping)
         .firstResultOptional();
   }
 

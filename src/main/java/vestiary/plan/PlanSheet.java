@@ -12,14 +12,13 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
-import vestiary.people.Person;
 import vestiary.planning.Clash;
 import vestiary.planning.ClashSeverity;
 import vestiary.planning.MassWords;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.CarriedPiece;
 import vestiary.schedule.DatedMass;
-import vestiary.vesting.Role;
+import vestiary.schedule.PlanFit;
 import vestiary.vesting.Step;
 import vestiary.web.English;
 import vestiary.web.Frame;
@@ -38,19 +37,29 @@ final class PlanSheet {
   private final SpanToCheck span;
   private final List<Clash> clashes;
   private final PlanDifference difference;
+  private final List<PlanFit.Unfit> unfit;
   private final TripWords words;
+  private final WearerWords wearers;
   private final Map<UUID, DatedMass> masses;
 
   /**
    * @param span the plan's dates as they are now
    * @param clashes of these dates
    * @param carriedNow what is carried by the plan that holds
+   * @param unfit if it holds and does not fit any more; else empty
    */
-  PlanSheet(PlanFound plan, SpanToCheck span, List<Clash> clashes, List<CarriedPiece> carriedNow) {
+  PlanSheet(
+      PlanFound plan,
+      SpanToCheck span,
+      List<Clash> clashes,
+      List<CarriedPiece> carriedNow,
+      List<PlanFit.Unfit> unfit) {
     this.plan = plan;
     this.span = span;
     this.clashes = clashes;
     this.difference = new PlanDifference(span, plan.result(), carriedNow);
+    this.unfit = unfit;
+    this.wearers = new WearerWords(span);
     this.words = new TripWords(span.churches(), span.pieces(), span.cluster().zone());
     this.masses =
         span.asked().stream().collect(Collectors.toMap(mass -> mass.id().value(), mass -> mass));
@@ -67,6 +76,8 @@ final class PlanSheet {
         plan.isAtWork(),
         PlanWords.score(plan),
         differs(),
+        changes(),
+        unfit,
         problem,
         doing(address),
         lacking(),
@@ -97,7 +108,29 @@ final class PlanSheet {
       return "";
     }
     String same = plan.applied() ? "This plan holds." : difference.words();
-    return (same + " " + difference.outdated()).strip();
+    return unfit.isEmpty() ? (same + " " + difference.outdated()).strip() : same;
+  }
+
+  /** Church by church; a first plan changes everything, and its churches say so below. */
+  private List<PlanView.Changed> changes() {
+    if (!plan.isUsable() || plan.applied() || difference.isFirst()) {
+      return List.of();
+    }
+    List<DifferenceWords.Change> all = new DifferenceWords(span, difference).changes();
+    return span.churches().stream()
+        .map(church -> changed(church, all))
+        .filter(changed -> !changed.sentences().isEmpty())
+        .toList();
+  }
+
+  private static PlanView.Changed changed(Church church, List<DifferenceWords.Change> all) {
+    return new PlanView.Changed(
+        church.name(),
+        all.stream()
+            .filter(one -> one.church().equals(church.id().value()))
+            .map(DifferenceWords.Change::sentence)
+            .distinct()
+            .toList());
   }
 
   private PlanView.Doing doing(String address) {
@@ -130,9 +163,9 @@ final class PlanSheet {
     String thing = "%s %s".formatted(one.colour().id(), one.kind().id().replace('-', ' '));
     String sentence =
         severity == ClashSeverity.MUST
-            ? "%s has no %s.".formatted(who(one.person()), thing)
+            ? "%s has no %s.".formatted(wearers.who(one.person()), thing)
             : "%s: %s, for want of a %s (%s)."
-                .formatted(who(one.person()), step(one.step()), thing, one.source());
+                .formatted(wearers.who(one.person()), step(one.step()), thing, one.source());
     return new PlanView.Lacking(
         severity.mark(),
         mass.map(PlanSheet::about).orElse("A Mass that is gone"),
@@ -198,7 +231,7 @@ final class PlanSheet {
   private PlanView.Wear wear(List<PlanResult.Worn> pieces) {
     PlanResult.Worn one = pieces.get(0);
     return new PlanView.Wear(
-        who(one.person()),
+        wearers.who(one.person()),
         words.named(pieces.stream().map(PlanResult.Worn::piece).toList()),
         one.set().isEmpty()
             ? NOWHERE
@@ -222,15 +255,5 @@ final class PlanSheet {
                         other ->
                             other.from().isBefore(one.from())
                                 && !other.from().isBefore(trip.arriveBy())));
-  }
-
-  private String who(PlanResult.Person person) {
-    Optional<DatedMass> mass = Optional.ofNullable(masses.get(person.mass()));
-    if (person.role() == Role.PRINCIPAL || person.role() == Role.MINISTER) {
-      return mass.flatMap(DatedMass::findCelebrant)
-          .map(Person::tightName)
-          .orElse(person.role() == Role.PRINCIPAL ? "Celebrant" : "Minister");
-    }
-    return English.sentence(English.ordinal(person.ordinal()) + " " + person.role().id());
   }
 }

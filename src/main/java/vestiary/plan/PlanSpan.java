@@ -41,8 +41,10 @@ public class PlanSpan {
    *
    * @param from first date, included
    * @param to last date, included, at most 30 days later
+   * @param keep whether only what a change has touched since the plan that holds is planned anew;
+   *     not given: no
    */
-  public record Request(String from, String to) {}
+  public record Request(String from, String to, Boolean keep) {}
 
   /**
    * Asks for a plan.
@@ -57,7 +59,8 @@ public class PlanSpan {
       keepWithin(dates, asked);
     }
     asked.refuseIfFaulty();
-    String id = find(dates).orElseGet(() -> ask(dates));
+    boolean keeping = Boolean.TRUE.equals(request.keep());
+    String id = find(dates, keeping).orElseGet(() -> ask(dates, keeping));
     jobs.look();
     return id;
   }
@@ -69,26 +72,32 @@ public class PlanSpan {
     }
   }
 
-  private Optional<String> find(Asked.Span dates) {
+  private Optional<String> find(Asked.Span dates, boolean keeping) {
     return QuarkusTransaction.requiringNew()
-        .call(() -> plans.findAtWork(dates.first(), dates.last()).map(row -> row.id.toString()));
+        .call(
+            () ->
+                plans
+                    .findAtWork(dates.first(), dates.last(), keeping)
+                    .map(row -> row.id.toString()));
   }
 
-  private String ask(Asked.Span dates) {
+  private String ask(Asked.Span dates, boolean keeping) {
     try {
-      return QuarkusTransaction.requiringNew().call(() -> enter(dates.first(), dates.last()));
+      return QuarkusTransaction.requiringNew()
+          .call(() -> enter(dates.first(), dates.last(), keeping));
     } catch (ConstraintViolationException pressedTwice) {
       // Somebody pressed at the same moment and was first; if even that plan is over by now, theirs
       // would be the answer to this press as well.
-      return find(dates).orElseThrow(() -> pressedTwice);
+      return find(dates, keeping).orElseThrow(() -> pressedTwice);
     }
   }
 
-  private String enter(LocalDate first, LocalDate last) {
+  private String enter(LocalDate first, LocalDate last, boolean keeping) {
     plans.forgetOlderThan(clock.instant().minus(KEPT));
     PlanRow row = new PlanRow();
     row.firstDate = first;
     row.lastDate = last;
+    row.keeping = keeping;
     row.requestedAt = clock.instant();
     plans.persistAndFlush(row);
     jobs.enter(cluster.id(), row.id);

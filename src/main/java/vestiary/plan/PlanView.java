@@ -1,6 +1,7 @@
 package vestiary.plan;
 
 import java.util.List;
+import vestiary.schedule.PlanFit;
 import vestiary.web.ClashMark;
 import vestiary.web.Frame;
 import vestiary.web.Link;
@@ -16,6 +17,8 @@ import vestiary.web.Ribbon;
  * @param atWork whether the page looks again by itself
  * @param score what it comes to, a few sentences
  * @param differs against the plan that holds; may be empty
+ * @param changes the same church by church; empty if it holds, or if nothing was planned before
+ * @param unfit that it holds and does not fit any more; usually empty
  * @param problem why what was asked for was not done; usually empty
  * @param doing which buttons there are
  * @param lacking what nothing lawful serves, and what is lawfully left out
@@ -32,6 +35,8 @@ public record PlanView(
     boolean atWork,
     List<String> score,
     String differs,
+    List<Changed> changes,
+    List<PlanFit.Unfit> unfit,
     String problem,
     Doing doing,
     List<Lacking> lacking,
@@ -42,6 +47,8 @@ public record PlanView(
   public PlanView {
     turn = List.copyOf(turn);
     score = List.copyOf(score);
+    changes = List.copyOf(changes);
+    unfit = List.copyOf(unfit);
     lacking = List.copyOf(lacking);
     churches = List.copyOf(churches);
     trips = List.copyOf(trips);
@@ -56,6 +63,16 @@ public record PlanView(
    */
   public record Doing(
       String apply, String undo, String cancel, String again, String from, String to) {}
+
+  /**
+   * @param sentences for example "Tuesday 8 December, Mass at 18:30: HT-W2 instead of HT-W1 for
+   *     Oakhallow."
+   */
+  public record Changed(String church, List<String> sentences) {
+    public Changed {
+      sentences = List.copyOf(sentences);
+    }
+  }
 
   /**
    * @param about for example "Saturday 12 December, 14:00, Holy Trinity"

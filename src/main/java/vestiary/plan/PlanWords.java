@@ -14,7 +14,10 @@ final class PlanWords {
     return switch (plan.state()) {
       case QUEUED -> "Waiting to be worked out.";
       case RUNNING -> plan.cancelled() ? "Ending with what is found." : "Being worked out.";
-      case PROVEN -> "Proven: nothing better exists.";
+      case PROVEN ->
+          plan.keeping()
+              ? "Proven: nothing better exists that leaves alone what no change has touched."
+              : "Proven: nothing better exists.";
       case STOPPED ->
           plan.findProgress()
               .map(progress -> "Best found so far; " + stillToGain(progress) + ".")

@@ -13,6 +13,7 @@ record PlannedDays(Instant from, Instant until) {
         first.atStartOfDay(zone).toInstant(), last.plusDays(1).atStartOfDay(zone).toInstant());
   }
 
+  /** Whether it lies within. */
   boolean contain(Instant moment) {
     return !moment.isBefore(from) && moment.isBefore(until);
   }

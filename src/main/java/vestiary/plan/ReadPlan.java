@@ -4,6 +4,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** Plans as they are now. */
@@ -40,6 +41,20 @@ class ReadPlan {
                 plans.appliedWithin(first, last).stream()
                     .findFirst()
                     .map(row -> PlanFound.of(row, true)));
+  }
+
+  /**
+   * The plans that hold for some of these dates, both included: each is the newest that was applied
+   * for all of its own.
+   */
+  List<PlanFound> standing(LocalDate first, LocalDate last) {
+    return QuarkusTransaction.requiringNew()
+        .call(
+            () ->
+                plans.appliedWithin(first, last).stream()
+                    .map(this::found)
+                    .filter(PlanFound::applied)
+                    .toList());
   }
 
   private PlanFound found(PlanRow row) {

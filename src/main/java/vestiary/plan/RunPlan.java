@@ -35,6 +35,8 @@ class RunPlan {
   private static final int MOST_STARTS = 3;
 
   private final PlanRows plans;
+  private final PlanBases bases;
+  private final AskPlanner question;
   private final CheckClashes check;
   private final CurrentCluster current;
   private final PlanWatch watch;
@@ -42,19 +44,23 @@ class RunPlan {
 
   RunPlan(
       PlanRows plans,
+      PlanBases bases,
+      AskPlanner question,
       CheckClashes check,
       CurrentCluster current,
       PlanWatch watch,
       Planner planner) {
     this.planner = planner;
     this.plans = plans;
+    this.bases = bases;
+    this.question = question;
     this.check = check;
     this.current = current;
     this.watch = watch;
   }
 
   /** One beginning of a plan. */
-  private record Turn(UUID plan, int starts, LocalDate first, LocalDate last) {}
+  private record Turn(UUID plan, int starts, LocalDate first, LocalDate last, boolean keeping) {}
 
   /**
    * Works a plan out and keeps what was found; nothing if it is over already.
@@ -83,8 +89,11 @@ class RunPlan {
 
   private void workOut(Turn turn, BooleanSupplier isStopping) {
     SpanToCheck span = check.load(turn.first(), turn.last());
-    Situation situation = SituationOf.span(span);
-    Plan plan = planner.plan(situation, effort(turn, situation, isStopping));
+    Situation now = question.of(span);
+    Optional<StandingPlan.Found> standing =
+        turn.keeping() ? question.findStanding(span, now) : Optional.empty();
+    Situation situation = standing.map(one -> now.withLast(one.last().provisions())).orElse(now);
+    Plan plan = plan(standing, situation, effort(turn, situation, isStopping));
     if (isStopping.getAsBoolean()) {
       throw new CancellationException("the server stops");
     }
@@ -100,6 +109,7 @@ class RunPlan {
         row -> {
           row.progress = new Progress(plan.score(), plan.bounds());
           row.result = result;
+          bases.keep(row.id, Basis.of(situation));
           boolean proven = plan.status() == PlanStatus.PROVEN;
           row.status = (proven ? PlanState.PROVEN : PlanState.STOPPED).id();
         });
@@ -130,7 +140,13 @@ class RunPlan {
     }
     row.starts++;
     row.status = PlanState.RUNNING.id();
-    return Optional.of(new Turn(id, row.starts, row.firstDate, row.lastDate));
+    return Optional.of(new Turn(id, row.starts, row.firstDate, row.lastDate, row.keeping));
+  }
+
+  private Plan plan(Optional<StandingPlan.Found> standing, Situation situation, Effort effort) {
+    return standing
+        .map(one -> planner.replan(one.before(), one.last(), situation, effort))
+        .orElseGet(() -> planner.plan(situation, effort));
   }
 
   private static void fail(PlanRow row, String sentence) {

@@ -3,6 +3,7 @@ package vestiary.plan;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,7 +18,7 @@ import vestiary.vesting.PieceKind;
 import vestiary.web.English;
 
 /** Says of a journey what rides, from where, with whom and when. */
-final class TripWords {
+public final class TripWords {
 
   private static final Set<PieceKind> STOLES = Set.of(PieceKind.STOLE, PieceKind.DEACON_STOLE);
 
@@ -25,14 +26,16 @@ final class TripWords {
   private final Map<String, PooledPiece> pieces;
   private final ZoneId zone;
 
-  TripWords(List<Church> churches, List<PooledPiece> pieces, ZoneId zone) {
+  /** Words for trips between these churches, of these pieces; others are called by their code. */
+  public TripWords(List<Church> churches, List<PooledPiece> pieces, ZoneId zone) {
     this.churches =
         churches.stream().collect(Collectors.toMap(church -> church.id().value(), c -> c));
     this.pieces = pieces.stream().collect(Collectors.toMap(PooledPiece::code, piece -> piece));
     this.zone = zone;
   }
 
-  TripView view(PlanResult.Trip trip) {
+  /** The trip for a table of trips. */
+  public TripView view(PlanResult.Trip trip) {
     return new TripView(
         English.day(trip.leaveBy().atZone(zone).toLocalDate()),
         clock(trip.leaveBy()),
@@ -41,7 +44,9 @@ final class TripWords {
         church(trip.to()),
         named(trip.pieces()),
         trip.carrier().isEmpty() ? "a journey of its own" : "with " + trip.carrier(),
-        note(trip));
+        note(trip),
+        "",
+        "");
   }
 
   /** For example "from Saint Anne, with Father Ilverton, leaves by 09:10". */
@@ -54,11 +59,11 @@ final class TripWords {
   }
 
   /** Sets by their own code with what of them is meant, single pieces by theirs. */
-  String named(List<String> codes) {
+  public String named(List<String> codes) {
     Map<String, Set<String>> kinds = new LinkedHashMap<>();
     for (String code : codes.stream().sorted(Comparator.comparing(this::kind)).toList()) {
       PooledPiece piece = pieces.get(code);
-      String name = piece == null || piece.set().isEmpty() ? code : piece.set();
+      String name = name(code);
       String kind = piece == null ? "piece" : piece.kind().id().replace('-', ' ');
       kinds.computeIfAbsent(name, unknown -> new LinkedHashSet<>()).add(kind);
     }
@@ -73,6 +78,21 @@ final class TripWords {
         .collect(Collectors.joining("; "));
   }
 
+  /** Sets by their own code, single pieces by theirs, and no more. */
+  public String codes(Collection<String> codes) {
+    return English.list(
+        codes.stream()
+            .sorted(Comparator.comparing(this::kind))
+            .map(this::name)
+            .distinct()
+            .toList());
+  }
+
+  private String name(String code) {
+    PooledPiece piece = pieces.get(code);
+    return piece == null || piece.set().isEmpty() ? code : piece.set();
+  }
+
   /** The vestment before the stole that comes with it; what is gone stands last. */
   private int kind(String code) {
     if (!pieces.containsKey(code)) {
@@ -82,12 +102,29 @@ final class TripWords {
     return STOLES.contains(kind) ? PieceKind.values().length : kind.ordinal();
   }
 
-  String church(UUID id) {
+  /** Never absent: one that is gone is called so. */
+  public String church(UUID id) {
     return churches.containsKey(id) ? churches.get(id).name() : "a church that is gone";
   }
 
-  String clock(Instant moment) {
+  /** For example "17:46". */
+  public String clock(Instant moment) {
     return English.clock(moment.atZone(zone));
+  }
+
+  /** For example "Tuesday 8 December". */
+  public String day(Instant moment) {
+    return English.day(moment.atZone(zone).toLocalDate());
+  }
+
+  /** ISO 8601. */
+  public String date(Instant moment) {
+    return moment.atZone(zone).toLocalDate().toString();
+  }
+
+  /** For example "Tuesday 8 December, 17:46". */
+  public String moment(Instant moment) {
+    return day(moment) + ", " + clock(moment);
   }
 
   private String note(PlanResult.Trip trip) {

@@ -20,6 +20,7 @@ import vestiary.cluster.ChurchCalendars;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.schedule.PlanFit;
 import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
@@ -35,6 +36,7 @@ class PlanningPages {
   private final CheckClashes check;
   private final ReadCluster cluster;
   private final ChurchCalendars calendars;
+  private final PlanFit fit;
   private final Frames frames;
   private final Clock clock;
 
@@ -42,11 +44,13 @@ class PlanningPages {
       CheckClashes check,
       ReadCluster cluster,
       ChurchCalendars calendars,
+      PlanFit fit,
       Frames frames,
       Clock clock) {
     this.check = check;
     this.cluster = cluster;
     this.calendars = calendars;
+    this.fit = fit;
     this.frames = frames;
     this.clock = clock;
   }
@@ -103,7 +107,9 @@ class PlanningPages {
     SpanToCheck span = check.load(monday, monday.plusDays(2L * WeekSheet.DAYS - 1));
     return Templates.week(
         new WeekSheet(span, check.in(span), calendars, churches == null ? List.of() : churches)
-            .view(frames.of("week", "/week/" + monday)));
+            .view(
+                frames.of("week", "/week/" + monday),
+                fit.within(monday, monday.plusDays(WeekSheet.DAYS - 1L))));
   }
 
   private TemplateInstance day(LocalDate date) {

@@ -14,6 +14,7 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.PlanFit;
 import vestiary.vesting.MassId;
 import vestiary.web.DayWords;
 import vestiary.web.English;
@@ -61,7 +62,12 @@ final class WeekSheet {
     return date.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
   }
 
-  WeekView view(Frame frame) {
+  /**
+   * The page.
+   *
+   * @param unfit plans of this week that do not fit any more
+   */
+  WeekView view(Frame frame, List<PlanFit.Unfit> unfit) {
     LiturgicalCalendar calendar = calendars.plain(span.cluster());
     List<Day> days = calendar.days(monday, monday.plusDays(DAYS));
     Day sunday = days.get(DAYS - 1);
@@ -74,7 +80,7 @@ final class WeekSheet {
             new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
             new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1))),
         new Link("Add a Mass", "/masses/new?date=" + monday),
-        new WeekView.Plan(monday.toString(), monday.plusDays(DAYS - 1L).toString(), plans()),
+        new WeekView.Plan(monday.toString(), monday.plusDays(DAYS - 1L).toString(), plans(), unfit),
         standing(),
         choice(),
         columns().stream().map(c -> new WeekView.Church(c.name(), c.place())).toList(),

@@ -2,6 +2,7 @@ package vestiary.planning;
 
 import java.util.List;
 import vestiary.calendar.Colour;
+import vestiary.schedule.PlanFit;
 import vestiary.web.Celebrated;
 import vestiary.web.ClashMark;
 import vestiary.web.Frame;
@@ -54,10 +55,12 @@ public record WeekView(
    * @param to last date, included
    * @param links to the plan that holds and to the list of what is carried; empty before there is
    *     one
+   * @param unfit plans that hold and do not fit any more
    */
-  public record Plan(String from, String to, List<Link> links) {
+  public record Plan(String from, String to, List<Link> links, List<PlanFit.Unfit> unfit) {
     public Plan {
       links = List.copyOf(links);
+      unfit = List.copyOf(unfit);
     }
   }
 

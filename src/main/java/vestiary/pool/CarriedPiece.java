@@ -2,6 +2,7 @@ package vestiary.pool;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.UUID;
 import vestiary.vesting.ChurchId;
 
 /**
@@ -26,5 +27,10 @@ public record CarriedPiece(
 
   public CarriedPiece {
     ready = List.copyOf(ready);
+  }
+
+  /** The same for all pieces that ride together. */
+  public UUID trip() {
+    return TripId.of(from, to, leaveBy, arriveBy, carrier);
   }
 }

@@ -141,6 +141,7 @@ public class KeepPlanned {
   static MovementRow row(CarriedPiece one, UUID piece) {
     MovementRow row = new MovementRow();
     row.pieceId = piece;
+    row.tripId = one.trip();
     row.fromId = one.from().value();
     row.toId = one.to().value();
     row.ready = one.ready().stream().findFirst().orElse(null);

@@ -23,6 +23,10 @@ class MovementRow {
   String clusterId;
 
   UUID pieceId;
+
+  /** The same for pieces that ride together. */
+  UUID tripId;
+
   UUID fromId;
   UUID toId;
 

@@ -18,6 +18,12 @@ class MovementRows implements PanacheRepositoryBase<MovementRow, UUID> {
       order by m.leaveBy, m.fromId, m.toId, p.code
       """;
 
+  private static final String ON_TRIP =
+      """
+      select m, p.code from MovementRow m join PieceRow p on p.id = m.pieceId
+      where m.tripId = :trip
+      """;
+
   /**
    * What is carried for a Mass that lost the piece, as to the cleaner, is not carried any more;
    * what goes home, or on from there, is.
@@ -51,6 +57,16 @@ class MovementRows implements PanacheRepositoryBase<MovementRow, UUID> {
   /** All but those whose piece is no longer planned or set aside where they lead. */
   List<CarriedPiece> wantedBetween(Instant from, Instant to) {
     return arriving(STILL_WANTED, from, to);
+  }
+
+  /** The pieces of one trip that are still wanted where it leads, by code. */
+  List<CarriedPiece> wantedOn(UUID trip) {
+    return getEntityManager()
+        .createQuery(ON_TRIP + STILL_WANTED + " order by p.code", Object[].class)
+        .setParameter("trip", trip)
+        .getResultStream()
+        .map(found -> carried((MovementRow) found[0], (String) found[1]))
+        .toList();
   }
 
   /** Where each piece was carried in the half-open span, and where last before it. */

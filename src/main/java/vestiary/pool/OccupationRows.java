@@ -4,6 +4,7 @@ import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.TypedQuery;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -134,6 +135,14 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
             piece,
             starts)
         .firstResultOptional();
+  }
+
+  /** Plans of these pieces for one Mass, which their owner does not let them go to. */
+  void unplan(UUID mass, Collection<UUID> pieces) {
+    update(
+        "standing = false where massId = ?1 and pieceId in ?2 and state = 'planned' and standing",
+        mass,
+        pieces);
   }
 
   /** Plans and holds that care breaks: a report of damage is never refused. */

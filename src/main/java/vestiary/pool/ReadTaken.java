@@ -82,6 +82,11 @@ public class ReadTaken {
     return movements.wantedBetween(from, to);
   }
 
+  /** What rides on one trip, by code; empty if no plan that holds has it any more. */
+  public List<CarriedPiece> carriedOn(UUID trip) {
+    return movements.wantedOn(trip);
+  }
+
   static PlannedWear planned(OccupationRows.Coded found) {
     OccupationRow row = found.row();
     Role role = Term.find(Role.class, row.role).orElseThrow();

@@ -77,6 +77,7 @@ public class TakeHome {
     row.arriveBy = now;
     row.carrier = WHOEVER;
     row.done = true;
+    row.tripId = TripId.of(astray.church(), astray.home(), row.leaveBy, row.arriveBy, row.carrier);
     return row;
   }
 

@@ -63,6 +63,14 @@ final class DatabaseRefusals {
               new Refusal.Taken(
                   "", "Somebody has just accepted something for the same person; look again.")),
           entry(
+              "asking_one_at_a_time",
+              new Refusal.Taken(
+                  "carrier", "Somebody was just asked to carry this; look again before you ask.")),
+          entry(
+              "consent_once",
+              new Refusal.Taken(
+                  "", "The owner's answer was just noted by somebody else; look again.")),
+          entry(
               "proper_slug_once",
               new Refusal.Taken(
                   "id", "Another day of your own was just given this short name; try again.")),

@@ -16,6 +16,7 @@ import vestiary.web.Link;
  * @param restoreAction where the putting back of a cancelled Mass is sent; empty for any other
  * @param problem what keeps the whole form from being saved; empty if nothing does
  * @param saved what was just saved and what it leads to; {@link Saved#NONE} otherwise
+ * @param unfit the plan of its day, if it does not fit any more
  * @param turn back to the day and the week
  * @param church slugs and names
  * @param date ISO 8601
@@ -38,6 +39,7 @@ public record MassForm(
     String restoreAction,
     String problem,
     Saved saved,
+    List<PlanFit.Unfit> unfit,
     List<Link> turn,
     Choice church,
     Field date,
@@ -59,6 +61,7 @@ public record MassForm(
     String version) {
 
   public MassForm {
+    unfit = List.copyOf(unfit);
     turn = List.copyOf(turn);
     people = List.copyOf(people);
   }

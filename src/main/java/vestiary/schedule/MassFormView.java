@@ -26,19 +26,31 @@ class MassFormView {
   private final ReadCluster cluster;
   private final ReadMasses read;
   private final FindPeople people;
+  private final PlanFit fit;
   private final Frames frames;
 
-  MassFormView(ReadCluster cluster, ReadMasses read, FindPeople people, Frames frames) {
+  MassFormView(
+      ReadCluster cluster, ReadMasses read, FindPeople people, PlanFit fit, Frames frames) {
     this.cluster = cluster;
     this.read = read;
     this.people = people;
+    this.fit = fit;
     this.frames = frames;
   }
 
   /** The form of a new Mass, with what was typed so far. */
   MassForm fresh(Entries input, String problem) {
     return form(
-        input, "A new Mass", "/masses", "", "", problem, MassForm.Saved.NONE, weekOf(input), "");
+        input,
+        "A new Mass",
+        "/masses",
+        "",
+        "",
+        problem,
+        MassForm.Saved.NONE,
+        List.of(),
+        weekOf(input),
+        "");
   }
 
   /** The form of a Mass as it is stored. */
@@ -65,6 +77,7 @@ class MassFormView {
         cancelled ? address + "/restoration" : "",
         problem,
         saved,
+        fit.within(mass.date(), mass.date()),
         List.of(
             new Link("Who wears what", address + "/vesture"),
             new Link("The day", "/day/" + mass.date()),
@@ -94,6 +107,7 @@ class MassFormView {
       String restoreAction,
       String problem,
       MassForm.Saved saved,
+      List<PlanFit.Unfit> unfit,
       List<Link> turn,
       String version) {
     Policies policies = cluster.cluster().policies();
@@ -105,6 +119,7 @@ class MassFormView {
         restoreAction,
         problem,
         saved,
+        unfit,
         turn,
         churches(input),
         input.field("date"),

@@ -177,9 +177,10 @@ class SchemaTest {
           """);
       statement.execute(
           """
-          insert into movement (cluster_id, id, piece_id, from_id, to_id, leave_by, arrive_by,
-                                carrier, on_asking)
-          select p.cluster_id, gen_random_uuid(), p.id, p.home_id, p.home_id, now(), now(), '', false
+          insert into movement (cluster_id, id, trip_id, piece_id, from_id, to_id, leave_by,
+                                arrive_by, carrier, on_asking, done)
+          select p.cluster_id, gen_random_uuid(), gen_random_uuid(), p.id, p.home_id, p.home_id,
+                 now(), now(), '', false, false
           from piece p limit 1
           """);
       statement.execute(
@@ -189,6 +190,37 @@ class SchemaTest {
           select cluster_id, gen_random_uuid(), id, 'concelebrant', 1, 'chasuble', church_id, 'white',
                  'stole-over-alb', '', '', now()
           from mass limit 1
+          """);
+      statement.execute(
+          """
+          insert into plan (cluster_id, id, first_date, last_date, status, failure, cancelled,
+                            starts, requested_at, version)
+          select p.cluster_id, gen_random_uuid(), '2026-12-07', '2026-12-13', 'proven', '', false, 1,
+                 now(), 0
+          from piece p limit 1
+          """);
+      statement.execute(
+          "insert into plan_basis (cluster_id, id, facts) select cluster_id, id, '' from plan");
+      statement.execute(
+          """
+          insert into person_mail (cluster_id, id, address, version)
+          select cluster_id, id, 'a@home.example', 0 from person limit 1
+          """);
+      statement.execute(
+          """
+          insert into asking (cluster_id, id, trip_id, from_id, to_id, leave_by, rider, riding,
+                              pieces, person_id, state, asked_by, asked_at, changed_by, changed_at,
+                              mail_failed, offered, version)
+          select c.cluster_id, gen_random_uuid(), gen_random_uuid(), c.id, c.id, now(), '', false,
+                 array['X'], m.id, 'declined', '', now(), '', now(), false, p.id, 0
+          from church c, person_mail m, plan p limit 1
+          """);
+      statement.execute(
+          """
+          insert into consent (cluster_id, id, mass_id, piece_id, state, answered_by, answered_at,
+                               version)
+          select p.cluster_id, gen_random_uuid(), m.id, p.id, 'granted', '', now(), 0
+          from piece p, mass m limit 1
           """);
     }
   }

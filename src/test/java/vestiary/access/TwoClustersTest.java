@@ -24,6 +24,7 @@ import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.exchange.ScenarioLists;
+import vestiary.pool.NoteConsent;
 import vestiary.pool.PutInCare;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Mending;
@@ -31,6 +32,7 @@ import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
+import vestiary.vesting.MassId;
 
 /** Two clusters on one server: neither sees, changes or disturbs the other. */
 @QuarkusTest
@@ -40,6 +42,7 @@ class TwoClustersTest {
   @Inject Refusing refusing;
   @Inject ScenarioLists lists;
   @Inject PutInCare care;
+  @Inject NoteConsent consents;
   @Inject @Any Instance<PanacheRepositoryBase<?, ?>> repositories;
 
   private UUID other;
@@ -54,7 +57,19 @@ class TwoClustersTest {
         Mending.remedy(Mending.clash("2026-12-08", "dalmatic"), "step"));
     Planning.applied("2026-12-07", "2026-12-13");
     foreignMass = Asking.mass("sa", "2026-12-08T18:30").get("id").toString();
+    Object journey = Asking.list("/api/movements?from=2026-12-07&to=2026-12-13").get(0).get("id");
+    post(
+            "/api/movements/%s/ask".formatted(journey),
+            Map.of("carrier", "Greta Holm", "mail", "greta@home.example"))
+        .then()
+        .statusCode(200);
     other = scenario.becomeAnother();
+    scenario.within(
+        other,
+        () ->
+            consents.note(
+                new NoteConsent.Answer(
+                    new MassId(UUID.fromString(foreignMass)), List.of("HT-W1-C"), true, "", -1)));
     scenario.within(
         other,
         () ->
@@ -92,6 +107,7 @@ class TwoClustersTest {
             "/api/sets",
             "/api/masses?from=2026-11-30&to=2026-12-31",
             "/api/movements?from=2026-11-30&to=2026-12-31",
+            "/api/consents?from=2026-11-30&to=2026-12-31",
             "/api/clashes?from=2026-11-30&to=2026-12-31")) {
       assertEquals(List.of(), Asking.list(list), list);
     }

@@ -82,7 +82,7 @@ public final class PlanTable {
       command.addAll(List.of(size.split(" ")));
       new ProcessBuilder(command)
           .redirectOutput(output.toFile())
-          .redirectError(ProcessBuilder.Redirect.DISCARD)
+          .redirectError(ProcessBuilder.Redirect.INHERIT)
           .start()
           .waitFor();
       for (String line : Files.readAllLines(output)) {
@@ -152,7 +152,7 @@ public final class PlanTable {
     long[] levels = worn.isEmpty() ? new long[0] : Recount.of(worn, situation);
     String counted =
         levels.length == 0
-            ? "clashes | | | | |"
+            ? "none without clashes | | | | |"
             : (levels[0] + levels[1] + levels[2])
                 + " | "
                 + (levels[3] + levels[4] + levels[5])

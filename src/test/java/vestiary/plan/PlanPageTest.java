@@ -98,7 +98,7 @@ class PlanPageTest {
   void a_second_plan_says_what_it_would_change() {
     press(planned() + "/apply");
 
-    page(planned()).says("It is the same as the plan that holds.");
+    page(planned()).says("it is the same as the plan that holds.");
     Asking.change(Asking.mass("sa", "2026-12-08T18:30"), Map.of("concelebrants", 4));
 
     page(planned()).says("Against the plan that holds,", "new.");

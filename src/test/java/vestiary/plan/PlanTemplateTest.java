@@ -23,7 +23,9 @@ class PlanTemplateTest {
           "Holy Trinity",
           "SA-R1 and SA-R2, chasuble and stole",
           "with Father Ilverton",
-          "Free from Monday 7 December, 08:45.");
+          "Free from Monday 7 December, 08:45.",
+          "",
+          "");
 
   @Test
   void a_plan_says_how_good_it_is_then_who_wears_what_and_why() {
@@ -40,6 +42,7 @@ class PlanTemplateTest {
             "First concelebrant: SA-R1, chasuble and stole; from Saint Anne, with Father Ilverton,"
                 + " leaves by 09:10 changed",
             "It comes along with Father Ilverton",
+            "Saint Anne Tuesday 8 December, Mass at 18:30: HT-W2 instead of HT-W1 for Oakhallow.",
             "Apply this plan");
     assertFalse(page.html().contains("hx-get"), "a page that is done asks again");
   }
@@ -51,34 +54,6 @@ class PlanTemplateTest {
 
     page.keepsTheHouseRules().says("Look again", "Cancel, and keep the best so far");
     assertTrue(page.html().contains("hx-get=\"/plans/7\""));
-  }
-
-  @Test
-  void journeys_stand_under_who_drives_them() {
-    RenderedPage.of(
-            "plan/movements",
-            "movements",
-            new MovementsView(
-                Invented.frame("week"),
-                "7 to 13 December 2026",
-                List.of(new Link("The week", "/week/2026-12-07")),
-                "One journey.",
-                List.of(new MovementsView.Driver("Father Ilverton", List.of(WITH_ILVERTON))),
-                List.of(
-                    new RestingView(
-                        "HT-W1, chasuble and stole",
-                        "Saint Anne",
-                        "Holy Trinity",
-                        "before Sunday 13 December, 07:30",
-                        List.of("HT-W1-C", "HT-W1-S")))))
-        .keepsTheHouseRules()
-        .says(
-            "Father Ilverton",
-            "09:10",
-            "SA-R1 and SA-R2, chasuble and stole",
-            "Still to be taken home",
-            "HT-W1, chasuble and stole: from Saint Anne to Holy Trinity, by whom you like, before"
-                + " Sunday 13 December, 07:30.");
   }
 
   @Test
@@ -140,6 +115,13 @@ class PlanTemplateTest {
         atWork,
         List.of("Every need is met.", "One carriage, 14 minutes on the road."),
         "Against the plan that holds, three sets move and two wearers change.",
+        List.of(
+            new PlanView.Changed(
+                "Saint Anne",
+                List.of(
+                    "Tuesday 8 December, Mass at 18:30: HT-W2 instead of HT-W1 for Oakhallow.",
+                    "Tuesday 8 December: one drive less, from Holy Trinity at 17:46."))),
+        List.of(),
         "",
         new PlanView.Doing(
             atWork ? "" : "/plans/7/apply",

@@ -36,6 +36,8 @@ class UnhappyPlansTest {
   @Inject Refusing refusing;
   @Inject AgroalDataSource database;
   @Inject PlanRows plans;
+  @Inject PlanBases bases;
+  @Inject AskPlanner question;
   @Inject CheckClashes check;
   @Inject CurrentCluster current;
   @Inject PlanWatch watch;
@@ -132,7 +134,7 @@ class UnhappyPlansTest {
   }
 
   private RunPlan runner(Planner with) {
-    return new RunPlan(plans, check, current, watch, with);
+    return new RunPlan(plans, bases, question, check, current, watch, with);
   }
 
   private void enterPlan() {

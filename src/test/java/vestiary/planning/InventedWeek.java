@@ -103,7 +103,8 @@ final class InventedWeek {
             "2026-12-06",
             List.of(
                 new Link("The plan that holds", "/plans/of/2026-11-30"),
-                new Link("The journeys", "/movements?week=2026-11-30"))),
+                new Link("The journeys", "/movements?week=2026-11-30")),
+            List.of()),
         new Standing(
             "Nineteen Masses and three Benedictions.",
             List.of(

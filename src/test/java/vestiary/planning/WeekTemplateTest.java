@@ -71,7 +71,7 @@ class WeekTemplateTest {
         "30 November to 6 December 2026",
         List.of(),
         new Link("Enter the first church", "/churches/new"),
-        new WeekView.Plan("2026-11-30", "2026-12-06", List.of()),
+        new WeekView.Plan("2026-11-30", "2026-12-06", List.of(), List.of()),
         new Standing("There is no church yet.", List.of()),
         WeekView.Choice.NONE,
         List.of(),

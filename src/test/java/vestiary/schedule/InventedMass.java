@@ -73,6 +73,13 @@ final class InventedMass {
         "",
         "",
         saved,
+        List.of(
+            new PlanFit.Unfit(
+                List.of(
+                    "Mass at Holy Trinity on Saturday 5 December, 10:00 has moved to 10:30.",
+                    "The plan that holds no longer fits."),
+                "2026-11-30",
+                "2026-12-06")),
         List.of(new Link("The day", "/day/2026-12-05"), new Link("The week", "/week/2026-11-30")),
         choice("Holy Trinity", "Saint Anne"),
         Field.of("2026-12-05"),

@@ -45,7 +45,8 @@ public final class Planner {
    * bounds are those of plans that leave the other days as they are.
    *
    * @param before the situation the last plan was made for
-   * @param last that plan
+   * @param last that plan, or what has become of it since, its score not being looked at; a day
+   *     with a need that it does not answer counts as changed
    * @param now the situation as it is, its last provisions left aside
    */
   public Plan replan(Situation before, Plan last, Situation now, Effort effort) {

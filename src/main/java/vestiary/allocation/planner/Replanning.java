@@ -44,6 +44,10 @@ final class Replanning {
   /** The plan, with scores and bounds for all of it. */
   Plan plan(Effort effort, Solver solver) {
     Situation after = now.withLast(last.provisions());
+    return FamiliarWays.of(last, anew(after, effort, solver), after);
+  }
+
+  private Plan anew(Situation after, Effort effort, Solver solver) {
     List<Provision> kept = kept();
     if (kept.isEmpty()) {
       return new Planner(solver).plan(after, effort);

@@ -27,14 +27,23 @@ final class Interruptible {
     beside.setDaemon(true);
     beside.start();
     boolean interrupted = false;
+    RuntimeException fault = null;
     while (!isOver(task)) {
       interrupted |= Thread.interrupted();
-      if (interrupted || isCancelled.getAsBoolean()) {
-        stop.run();
+      try {
+        if (fault != null || interrupted || isCancelled.getAsBoolean()) {
+          stop.run();
+        }
+      } catch (RuntimeException unknown) {
+        // Whoever called may throw the library's memory away, so the run must be over before.
+        fault = unknown;
       }
     }
     if (interrupted) {
       Thread.currentThread().interrupt();
+    }
+    if (fault != null) {
+      throw fault;
     }
   }
 

@@ -15,7 +15,7 @@ import java.util.stream.LongStream;
 final class NativeSolver implements Solver {
 
   /** Of the work allowed, what the search for the best switches may take. */
-  private static final double SWITCHING = 0.8;
+  private static final double SWITCHING = 0.9;
 
   @Override
   public Answer minimise(Program program, List<long[]> tiers, long[] hint, Work work) {

@@ -2,6 +2,7 @@ package vestiary.allocation.solver;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -47,6 +48,29 @@ class SwitchSearchTest {
     Interruptible.run(() -> await(stopped), stopped::countDown, () -> true);
 
     assertEquals(0, stopped.getCount());
+  }
+
+  @Test
+  void what_runs_beside_is_over_before_the_fault_of_whoever_called_is_told() {
+    CountDownLatch stopped = new CountDownLatch(1);
+    CountDownLatch over = new CountDownLatch(1);
+    Runnable run =
+        () -> {
+          await(stopped);
+          over.countDown();
+        };
+
+    assertThrows(
+        IllegalStateException.class,
+        () ->
+            Interruptible.run(
+                run,
+                stopped::countDown,
+                () -> {
+                  throw new IllegalStateException("the database is gone");
+                }));
+
+    assertEquals(0, over.getCount());
   }
 
   private static void await(CountDownLatch latch) {

@@ -1,0 +1,122 @@
+package vestiary.movement;
+
+import io.quarkus.mailer.Mail;
+import io.quarkus.mailer.reactive.ReactiveMailer;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.jboss.logging.Logger;
+import vestiary.asking.AnswerAsking;
+import vestiary.asking.Asking;
+import vestiary.asking.AskingState;
+import vestiary.people.KeepMail;
+import vestiary.plan.PlanResult;
+import vestiary.plan.TripWords;
+
+/**
+ * Writes to whoever was asked, once, where a mail server is named and his address known. The mail
+ * says what is carried where and when and leads to the page; it names nobody else.
+ */
+@ApplicationScoped
+class AskByMail {
+
+  private static final Logger LOG = Logger.getLogger(AskByMail.class);
+
+  /** What application.properties says while nobody has named a mail server. */
+  private static final String OFF = "off";
+
+  private static final Duration PATIENCE = Duration.ofSeconds(10);
+
+  private final ReactiveMailer mailer;
+  private final AnswerAsking askings;
+  private final KeepMail addresses;
+  private final String server;
+  private final Optional<String> address;
+
+  AskByMail(
+      ReactiveMailer mailer,
+      AnswerAsking askings,
+      KeepMail addresses,
+      @ConfigProperty(name = "quarkus.mailer.host") String server,
+      @ConfigProperty(name = "vestiary.public-url") Optional<String> address) {
+    this.mailer = mailer;
+    this.askings = askings;
+    this.addresses = addresses;
+    this.server = server;
+    this.address = address;
+  }
+
+  /** Whether a mail server is named. */
+  boolean isOn() {
+    return !server.equals(OFF) && !server.isBlank();
+  }
+
+  /** Writes to whoever is asked for this now; what keeps it from leaving is noted, and no more. */
+  void send(ReadErrands.Found found) {
+    if (!isOn() || found.findErrand().isEmpty()) {
+      return;
+    }
+    Errand errand = found.errands().get(0);
+    errand
+        .findOpen()
+        .filter(one -> one.state() == AskingState.ASKED)
+        .flatMap(one -> one.person().stream().findFirst().flatMap(addresses::find))
+        .ifPresent(to -> send(to, errand, found));
+  }
+
+  private void send(String to, Errand errand, ReadErrands.Found found) {
+    UUID trip = errand.trip().id();
+    if (!askings.claimMail(trip)) {
+      return;
+    }
+    TripWords words =
+        new TripWords(List.copyOf(found.churches().values()), List.of(), found.cluster().zone());
+    try {
+      mailer
+          .send(Mail.withText(to, subject(errand, words), text(errand, words)))
+          .await()
+          .atMost(PATIENCE);
+    } catch (RuntimeException e) {
+      LOG.warnf("A mail that asks a carrier did not leave: %s", e.getMessage());
+      askings.mailFailed(trip);
+    }
+  }
+
+  private static String subject(Errand errand, TripWords words) {
+    return "Can you carry vestments on %s?".formatted(words.day(errand.trip().leaveBy()));
+  }
+
+  private String text(Errand errand, TripWords words) {
+    PlanResult.Trip trip = errand.trip();
+    String asked = errand.findOpen().map(Asking::name).orElse("");
+    String answer =
+        address
+            .map(
+                url ->
+                    "Please answer Yes or No here:\n%s/movements/%s\n"
+                        .formatted(url.replaceAll("/+$", ""), trip.id()))
+            .orElse("Please tell whoever asked you, Yes or No.\n");
+    return """
+        %s,
+
+        vestments are to be carried on %s:
+
+        from      %s, leave by %s
+        to        %s, be there by %s
+        pieces    %s
+
+        %s"""
+        .formatted(
+            asked,
+            words.day(trip.leaveBy()),
+            words.church(trip.from()),
+            words.clock(trip.leaveBy()),
+            words.church(trip.to()),
+            words.clock(trip.arriveBy()),
+            String.join(", ", trip.pieces()),
+            answer);
+  }
+}

@@ -1,0 +1,119 @@
+package vestiary.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.allocation.plan.Hold;
+import vestiary.allocation.plan.Situation;
+import vestiary.planning.SpanToCheck;
+import vestiary.vesting.Away;
+import vestiary.vesting.Piece;
+
+/** Pieces that are new, gone, away, back, or set aside since a plan was made. */
+final class PiecesSince {
+
+  private final SpanToCheck span;
+  private final Set<String> worn;
+  private final Situation before;
+  private final Situation now;
+  private final SinceWords words;
+
+  /**
+   * @param worn codes of the pieces that the plan uses
+   */
+  PiecesSince(
+      SpanToCheck span, Set<String> worn, Situation before, Situation now, SinceWords words) {
+    this.span = span;
+    this.worn = worn;
+    this.before = before;
+    this.now = now;
+    this.words = words;
+  }
+
+  /** By code; a set is told once. */
+  List<SinceWords.Told> told() {
+    Map<String, Boolean> sentences = new LinkedHashMap<>();
+    Map<String, Piece> then = SinceWords.byCode(before);
+    Map<String, Piece> today = SinceWords.byCode(now);
+    Stream.concat(then.keySet().stream(), today.keySet().stream())
+        .distinct()
+        .sorted()
+        .forEach(
+            code ->
+                differing(find(then, code), find(today, code))
+                    .ifPresent(
+                        told ->
+                            sentences.merge(
+                                told.sentence(),
+                                told.breaks() && worn.contains(code),
+                                Boolean::logicalOr)));
+    held(sentences);
+    return sentences.entrySet().stream()
+        .map(one -> new SinceWords.Told(one.getKey(), one.getValue()))
+        .toList();
+  }
+
+  private static Optional<Piece> find(Map<String, Piece> pieces, String code) {
+    return Optional.ofNullable(pieces.get(code));
+  }
+
+  private Optional<SinceWords.Told> differing(Optional<Piece> then, Optional<Piece> today) {
+    if (then.equals(today)) {
+      return Optional.empty();
+    }
+    if (then.isEmpty()) {
+      return told("%s is new in the pool.".formatted(SinceWords.name(today.orElseThrow())), false);
+    }
+    if (today.isEmpty()) {
+      return told("%s has left the pool.".formatted(SinceWords.name(then.get())), true);
+    }
+    String name = SinceWords.name(today.get());
+    List<Away> more = new ArrayList<>(today.get().away());
+    more.removeAll(then.get().away());
+    if (!more.isEmpty()) {
+      String from = words.moment(more.get(0).from());
+      return told(
+          "%s cannot be had from %s (%s).".formatted(name, from, more.get(0).reason()), true);
+    }
+    return today.get().away().size() < then.get().away().size()
+        ? told("%s is back.".formatted(name), false)
+        : told("%s is entered otherwise than before.".formatted(name), true);
+  }
+
+  private static Optional<SinceWords.Told> told(String sentence, boolean breaks) {
+    return Optional.of(new SinceWords.Told(sentence, breaks));
+  }
+
+  private void held(Map<String, Boolean> sentences) {
+    Set<Hold> then = ofTheseDays(before);
+    Set<Hold> today = ofTheseDays(now);
+    today.stream()
+        .filter(hold -> !then.contains(hold))
+        .forEach(
+            hold ->
+                sentences.merge(
+                    "%s is set aside.".formatted(words.name(hold.piece())),
+                    worn.contains(hold.piece()),
+                    Boolean::logicalOr));
+    then.stream()
+        .filter(hold -> !today.contains(hold))
+        .forEach(
+            hold ->
+                sentences.putIfAbsent(
+                    "%s is not set aside any more.".formatted(words.name(hold.piece())), false));
+  }
+
+  /** What is planned for the days on either side goes round this plan, and never against it. */
+  private Set<Hold> ofTheseDays(Situation situation) {
+    PlannedDays days = PlannedDays.of(span);
+    return situation.holds().stream()
+        .filter(hold -> days.contain(hold.window().setOut()))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+}
