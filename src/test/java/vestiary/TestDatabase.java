@@ -18,6 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.testcontainers.DockerClientFactory;
 import org.testcontainers.postgresql.PostgreSQLContainer;
+import vestiary.scenario.Credentials;
 
 /**
  * The PostgreSQL that tests run on: a container where a Docker engine can start one, else the
@@ -49,11 +50,13 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
         "quarkus.datasource.jdbc.url", throughProxy(running),
         "quarkus.datasource.username", running.user(),
         "quarkus.datasource.password", running.password(),
-        "vestiary.demo", "false");
+        "vestiary.demo", "false",
+        "vestiary.admin-token", Credentials.SERVER_TOKEN);
   }
 
   @Override
   public void inject(TestInjector test) {
+    Credentials.send();
     test.injectIntoFields(way, new TestInjector.MatchesType(CuttableProxy.class));
   }
 

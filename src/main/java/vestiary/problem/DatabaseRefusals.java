@@ -56,6 +56,9 @@ final class DatabaseRefusals {
                   "from",
                   "The piece is already taken for part of that time; look at its list and choose another time or piece.")),
           entry(
+              "user_login_once",
+              new Refusal.Taken("login", "Somebody else signs in by this name; choose another.")),
+          entry(
               "proper_slug_once",
               new Refusal.Taken(
                   "id", "Another day of your own was just given this short name; try again.")),

@@ -30,6 +30,7 @@ import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
+import vestiary.users.LettingIn;
 
 /** Two clusters on one server: neither sees, changes or disturbs the other. */
 @QuarkusTest
@@ -39,6 +40,7 @@ class TwoClustersTest {
   @Inject Refusing refusing;
   @Inject ScenarioLists lists;
   @Inject PutInCare care;
+  @Inject LettingIn letting;
   @Inject @Any Instance<PanacheRepositoryBase<?, ?>> repositories;
 
   private UUID other;
@@ -50,6 +52,7 @@ class TwoClustersTest {
     scenario.load();
     Planning.applied("2026-12-07", "2026-12-13");
     foreignMass = Asking.mass("sa", "2026-12-08T18:30").get("id").toString();
+    letting.leaveTracesEverywhere(letting.user(Role.SACRISTAN, "ht"));
     other = scenario.becomeAnother();
     scenario.within(
         other,
