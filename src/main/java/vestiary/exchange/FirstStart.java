@@ -79,8 +79,9 @@ class FirstStart {
   }
 
   private static boolean hasCluster(Statement statement) throws SQLException {
-    try (ResultSet found = statement.executeQuery("select 1 from cluster limit 1")) {
-      return found.next();
+    try (ResultSet found = statement.executeQuery("select first_cluster() is not null")) {
+      found.next();
+      return found.getBoolean(1);
     }
   }
 }

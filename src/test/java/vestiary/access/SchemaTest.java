@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -16,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.users.LettingIn;
 
@@ -91,7 +91,7 @@ class SchemaTest {
 
   @Inject Scenario scenario;
   @Inject LettingIn letting;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
 
   @BeforeEach
   void the_invented_cluster() {

@@ -4,7 +4,6 @@ import static io.restassured.RestAssured.given;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.common.http.TestHTTPResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -27,6 +26,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.scenario.Credentials;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 
@@ -43,7 +43,7 @@ class LiveResourceTest {
           "app_user", "failed_sign_in", "user_church", "user_link", "user_session", "user_token");
 
   @Inject Scenario scenario;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
 
   @TestHTTPResource("/live")
   URI live;
