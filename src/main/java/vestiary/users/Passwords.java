@@ -31,6 +31,7 @@ class Passwords {
   private static final int PASSES = 2;
   private static final int LANES = 1;
   private static final int HASH_BYTES = 32;
+  private static final int SALT_BYTES = 16;
 
   /** Of zxcvbn’s marks 0 to 4: "safely unguessable", from 10^8 guesses on. */
   private static final int STRONG_ENOUGH = 3;
@@ -48,11 +49,12 @@ class Passwords {
       Argon2Function.getInstance(KIBIBYTES, PASSES, LANES, HASH_BYTES, Argon2.ID);
 
   /** Nobody’s password, so that a name that is not known takes as long as one that is. */
-  private final String nobodys = Password.hash("nobody").addRandomSalt().with(argon2).getResult();
+  private final String nobodys =
+      Password.hash("nobody").addRandomSalt(SALT_BYTES).with(argon2).getResult();
 
   /** The hash with its salt and parameters, as PHC strings are written. */
   String hash(String password) {
-    return inTurn(() -> Password.hash(password).addRandomSalt().with(argon2).getResult());
+    return inTurn(() -> Password.hash(password).addRandomSalt(SALT_BYTES).with(argon2).getResult());
   }
 
   /**

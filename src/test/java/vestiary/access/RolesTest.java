@@ -3,28 +3,18 @@ package vestiary.access;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaMethod;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.RestAssured;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
-import jakarta.ws.rs.Consumes;
-import jakarta.ws.rs.HttpMethod;
-import jakarta.ws.rs.Path;
 import jakarta.ws.rs.core.MediaType;
 import java.io.IOException;
-import java.lang.annotation.Annotation;
-import java.lang.reflect.Method;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -41,35 +31,15 @@ import vestiary.users.LettingIn;
 @QuarkusTest
 class RolesTest {
 
-  private static final java.nio.file.Path TABLE = java.nio.file.Path.of("docs", "roles.md");
+  private static final Path TABLE = Path.of("docs", "roles.md");
 
   /** Answers of the door; whatever comes after it is another matter. */
   private static final Set<Integer> SHUT = Set.of(401, 403);
 
-  /** An address that changes nothing and leads on to the stream of changes, which never ends. */
-  private static final String ENDLESS = "/live";
+  private static final List<Endpoint> ENDPOINTS = Endpoint.all();
 
   @Inject Scenario scenario;
   @Inject LettingIn letting;
-
-  /** One way to call the server. */
-  record Endpoint(String verb, String path, Method method, Class<?> type) {
-    boolean reads() {
-      return verb.equals("GET");
-    }
-
-    /** What its body must be, for the framework refuses everything else before the door. */
-    String takes() {
-      return Asks.find(Consumes.class, method, type)
-          .map(c -> c.value()[0])
-          .orElse(MediaType.APPLICATION_JSON);
-    }
-
-    @Override
-    public String toString() {
-      return verb + " " + path;
-    }
-  }
 
   @BeforeEach
   void a_real_cluster() {
@@ -79,10 +49,10 @@ class RolesTest {
   @Test
   void whatever_changes_something_says_which_action_it_is() {
     List<Endpoint> silent =
-        endpoints().stream()
+        ENDPOINTS.stream()
             .filter(e -> !e.reads())
             .filter(e -> Asks.find(Needs.class, e.method(), e.type()).isEmpty())
-            .filter(e -> !Asks.isOpenToAll(e.method(), e.type()))
+            .filter(e -> !e.isOpenToAll())
             .toList();
 
     assertEquals(List.of(), silent);
@@ -92,8 +62,8 @@ class RolesTest {
   void only_signing_in_is_open_to_all() {
     assertEquals(
         Set.of("/sign-in", "/sign-in/demo", "/sign-out", "/welcome/{link}"),
-        endpoints().stream()
-            .filter(e -> Asks.isOpenToAll(e.method(), e.type()))
+        ENDPOINTS.stream()
+            .filter(e -> e.isOpenToAll())
             .map(Endpoint::path)
             .collect(Collectors.toSet()));
   }
@@ -111,7 +81,7 @@ class RolesTest {
   void in_the_demo_nobody_changes_anything() {
     scenario.becomeDemo();
     for (Endpoint endpoint : guarded()) {
-      boolean looks = Asks.action(endpoint.method(), endpoint.type()) == Action.LOOK;
+      boolean looks = endpoint.action() == Action.LOOK;
 
       assertEquals(!looks, call(endpoint, nobody()) == 401, endpoint.toString());
     }
@@ -127,7 +97,7 @@ class RolesTest {
 
     List<String> wrong = new ArrayList<>();
     for (Endpoint endpoint : guarded()) {
-      Action action = Asks.action(endpoint.method(), endpoint.type());
+      Action action = endpoint.action();
       tokens.forEach(
           (role, token) -> {
             int status = call(endpoint, LettingIn.program(token));
@@ -142,7 +112,7 @@ class RolesTest {
 
   @Test
   void the_table_of_roles_is_printed_as_it_is() throws IOException {
-    Files.writeString(java.nio.file.Path.of("target", "roles.md"), table());
+    Files.writeString(Path.of("target", "roles.md"), table());
 
     assertEquals(
         table(), Files.readString(TABLE), "docs/roles.md differs from target/roles.md; copy it");
@@ -182,10 +152,7 @@ class RolesTest {
   }
 
   private static List<Endpoint> guarded() {
-    return endpoints().stream()
-        .filter(e -> !Asks.isOpenToAll(e.method(), e.type()))
-        .filter(e -> !e.path().equals(ENDLESS))
-        .toList();
+    return ENDPOINTS.stream().filter(e -> !e.isOpenToAll()).toList();
   }
 
   /** A body that no address takes, so that nothing is changed behind the door. */
@@ -206,37 +173,5 @@ class RolesTest {
         .redirects()
         .follow(false)
         .contentType("application/json");
-  }
-
-  private static List<Endpoint> endpoints() {
-    return new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("vestiary")
-            .stream()
-            .filter(type -> type.isAnnotatedWith(Path.class))
-            .flatMap(RolesTest::endpoints)
-            .toList();
-  }
-
-  private static Stream<Endpoint> endpoints(JavaClass type) {
-    Class<?> known = type.reflect();
-    return type.getMethods().stream()
-        .map(JavaMethod::reflect)
-        .flatMap(method -> verb(method).map(v -> endpoint(v, method, known)).stream());
-  }
-
-  private static Optional<String> verb(Method method) {
-    return Arrays.stream(method.getAnnotations())
-        .map(Annotation::annotationType)
-        .map(t -> t.getAnnotation(HttpMethod.class))
-        .flatMap(Stream::ofNullable)
-        .map(HttpMethod::value)
-        .findFirst();
-  }
-
-  private static Endpoint endpoint(String verb, Method method, Class<?> type) {
-    Path own = method.getAnnotation(Path.class);
-    String path = type.getAnnotation(Path.class).value() + (own == null ? "" : "/" + own.value());
-    return new Endpoint(verb, ("/" + path).replaceAll("/+", "/"), method, type);
   }
 }

@@ -28,8 +28,16 @@ public class LettingIn {
   private final ChoosePassword choose;
   private final Tokens tokens;
   private final SignIn signIn;
+  private final TokenRows tokenRows;
 
-  LettingIn(Scenario scenario, SaveUser save, ChoosePassword choose, Tokens tokens, SignIn signIn) {
+  LettingIn(
+      Scenario scenario,
+      SaveUser save,
+      ChoosePassword choose,
+      Tokens tokens,
+      SignIn signIn,
+      TokenRows tokenRows) {
+    this.tokenRows = tokenRows;
     this.scenario = scenario;
     this.save = save;
     this.choose = choose;
@@ -42,7 +50,7 @@ public class LettingIn {
     return user(role.id(), role, churches);
   }
 
-  UUID user(String login, Role role, String... churches) {
+  public UUID user(String login, Role role, String... churches) {
     UUID[] made = new UUID[1];
     scenario.within(
         scenario.ours(),
@@ -62,7 +70,7 @@ public class LettingIn {
     return user;
   }
 
-  String link(UUID user) {
+  public String link(UUID user) {
     Secret[] made = new Secret[1];
     scenario.within(scenario.ours(), () -> made[0] = choose.link(user));
     return made[0].text();
@@ -79,6 +87,14 @@ public class LettingIn {
         scenario.ours(),
         () -> made[0] = tokens.make(user, new Tokens.Request("A test", "", looksOnly)));
     return made[0].text();
+  }
+
+  /** By what a new token of that user is ended. */
+  public String tokenId(UUID user) {
+    token(user);
+    String[] found = new String[1];
+    scenario.within(scenario.ours(), () -> found[0] = tokenRows.of(user).get(0).id.toString());
+    return found[0];
   }
 
   /** The cookie of a new session. */
