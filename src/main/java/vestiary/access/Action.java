@@ -53,6 +53,7 @@ public enum Action {
       EVERYWHERE,
       NOWHERE,
       NOWHERE),
+  LOOK_BACK("See who changed what, and when", EVERYWHERE, EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE),
   SETTLE_CLUSTER(
       "Change settings, churches and journeys; bring in lists; move the demo",
       EVERYWHERE,

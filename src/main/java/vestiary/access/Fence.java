@@ -6,29 +6,32 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.UUID;
 
 /**
  * Tells the database, with every connection that is taken from the pool, whose rows it may show on
- * it (migration V015); outside a request and a job, nobody's.
+ * it (migration V015) and who changes them (V016); outside a request and a job, nobody.
  */
 @ApplicationScoped
 class Fence implements AgroalPoolInterceptor {
 
   private final CurrentCluster cluster;
 
-  Fence(CurrentCluster cluster) {
+  private final CurrentVisitor visitor;
+
+  Fence(CurrentCluster cluster, CurrentVisitor visitor) {
     this.cluster = cluster;
+    this.visitor = visitor;
   }
 
   @Override
   public void onConnectionAcquire(Connection connection) {
-    String id =
-        Arc.container().requestContext().isActive()
-            ? cluster.find().map(Object::toString).orElse("")
-            : "";
+    boolean isAsked = Arc.container().requestContext().isActive();
+    String id = isAsked ? cluster.find().map(UUID::toString).orElse("") : "";
+    String mark = isAsked ? visitor.visitor().mark() : "";
     try (Statement statement = connection.createStatement()) {
       // A query would count as the first of the transaction, which could then not be serializable.
-      statement.execute("SET app.cluster = '%s'".formatted(id));
+      statement.execute("SET app.cluster = '%s'; SET app.visitor = '%s'".formatted(id, mark));
     } catch (SQLException e) {
       throw new NotSet(e);
     }

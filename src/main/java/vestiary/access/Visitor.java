@@ -9,6 +9,9 @@ public sealed interface Visitor {
   /** As pages call them; empty for nobody. */
   String name();
 
+  /** What the history of changes knows them by; no name, so that names can be forgotten. */
+  String mark();
+
   /** How far they may go with that action. */
   Reach reach(Action action);
 
@@ -30,6 +33,11 @@ public sealed interface Visitor {
     }
 
     @Override
+    public String mark() {
+      return "";
+    }
+
+    @Override
     public Reach reach(Action action) {
       return Reach.NOWHERE;
     }
@@ -40,6 +48,11 @@ public sealed interface Visitor {
     @Override
     public String name() {
       return "The token of the server";
+    }
+
+    @Override
+    public String mark() {
+      return "server";
     }
 
     @Override
@@ -59,6 +72,11 @@ public sealed interface Visitor {
 
     public User {
       churches = Set.copyOf(churches);
+    }
+
+    @Override
+    public String mark() {
+      return id.toString();
     }
 
     @Override

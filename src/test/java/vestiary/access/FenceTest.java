@@ -68,6 +68,8 @@ class FenceTest {
     assertRefused("select * from flyway_schema_history");
     assertRefused("alter table church disable row level security");
     assertRefused("truncate church cascade");
+    assertRefused("delete from audit");
+    assertRefused("update audit set visitor = ''");
   }
 
   @Test
@@ -76,7 +78,7 @@ class FenceTest {
         ask(
             """
             select relname from pg_class c
-            where relname in (%s) and not (relrowsecurity and exists (
+            where relnamespace = 'public'::regnamespace and relname in (%s) and not (relrowsecurity and exists (
               select 1 from pg_policy p where p.polrelid = c.oid and p.polname = 'own_cluster'))
             """
                 .formatted(TENANTED.replace("order by 1", "")));
@@ -91,6 +93,9 @@ class FenceTest {
     for (String table : tables) {
       assertFalse(asOwner("select 1 from %s limit 1".formatted(table)).isEmpty(), table);
       assertEquals(List.of(), ask("select 1 from %s limit 1".formatted(table)), table);
+      if (table.equals("audit")) {
+        continue;
+      }
       assertEquals(0, change("update %s set cluster_id = cluster_id".formatted(table)), table);
       assertEquals(0, change("delete from %s".formatted(table)), table);
     }
