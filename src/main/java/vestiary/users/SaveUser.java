@@ -17,7 +17,7 @@ import vestiary.problem.Refused;
 @ApplicationScoped
 class SaveUser {
 
-  private static final int LONGEST_LOGIN = 100;
+  static final int LONGEST_LOGIN = 100;
   private static final int LONGEST_NAME = 200;
 
   private final UserRows users;

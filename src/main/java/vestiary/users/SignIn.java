@@ -56,7 +56,7 @@ class SignIn {
    * @throws Refused if they do not fit, without telling which of them, or after too many tries
    */
   Secret signIn(String login, String password, String address, Duration length) {
-    String name = login.strip();
+    String name = cut(login.strip());
     tries.refuseIfTooMany(name, address);
     // No transaction is held open while a password is hashed.
     Optional<UserRow> user = QuarkusTransaction.requiringNew().call(() -> users.findByLogin(name));
@@ -67,6 +67,11 @@ class SignIn {
     }
     tries.forget(name, address);
     return open(user.orElseThrow().id, length);
+  }
+
+  /** Nobody has a longer one, and what is tried is kept for a while. */
+  private static String cut(String login) {
+    return login.substring(0, Math.min(login.length(), SaveUser.LONGEST_LOGIN));
   }
 
   /**
