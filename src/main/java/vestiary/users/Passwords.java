@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -84,10 +85,21 @@ class Passwords {
               .formatted(password.length(), SHORTEST, LONGEST));
     }
     String measured = password.substring(0, Math.min(password.length(), MEASURED));
-    return strength.measure(measured, known).getScore() < STRONG_ENOUGH
+    return strength.measure(measured, parts(known)).getScore() < STRONG_ENOUGH
         ? Optional.of(
             "This password is too easy to guess. Take three or four words that do not belong together, and none of your own names.")
         : Optional.empty();
+  }
+
+  /** Names are tried whole, run together, and part by part. */
+  private static List<String> parts(List<String> known) {
+    return known.stream()
+        .flatMap(
+            words ->
+                Stream.concat(
+                    Stream.of(words, words.replaceAll("\\s+", "")), Stream.of(words.split("\\s+"))))
+        .distinct()
+        .toList();
   }
 
   private static String cut(String password) {

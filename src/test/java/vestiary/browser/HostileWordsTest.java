@@ -79,7 +79,9 @@ class HostileWordsTest {
       if (form.locator("input[type=text], textarea").count() > 0) {
         for (Locator field :
             form.locator("input[type=text], input[type=password], textarea").all()) {
-          field.fill(HOSTILE);
+          if (field.isVisible()) {
+            field.fill(HOSTILE);
+          }
         }
         Locator chief = form.locator("button.first");
         (chief.count() > 0 ? chief : form.locator("button")).first().click();
