@@ -40,7 +40,7 @@ public enum Action {
       NOWHERE),
   KEEP_SETS("Name and remove sets and suits", EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE),
   PLAN(
-      "Ask for a plan, apply it, undo it; mend a clash",
+      "Ask for a plan, apply it, undo it; mend a clash; say that pieces are home",
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
