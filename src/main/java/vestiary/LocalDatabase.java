@@ -22,6 +22,10 @@ import java.util.concurrent.TimeoutException;
 final class LocalDatabase {
 
   private static final String NAME = "vestiary";
+
+  /** Lets itself in without a password from this machine alone, as the library sets it up. */
+  private static final String OWNER = "postgres";
+
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   private LocalDatabase() {}
@@ -38,9 +42,12 @@ final class LocalDatabase {
     try {
       EmbeddedPostgres postgres = open(folder);
       createDatabase(postgres);
-      System.setProperty("quarkus.datasource.jdbc.url", postgres.getJdbcUrl("postgres", NAME));
-      System.setProperty("quarkus.datasource.username", "postgres");
-      System.setProperty("quarkus.datasource.password", "postgres");
+      Login owner = Login.of(postgres.getJdbcUrl(OWNER, NAME), OWNER, OWNER);
+      try (Connection connection = owner.connect()) {
+        LimitedRole.prepare(connection, owner)
+            .orElseThrow(() -> new IllegalStateException("its owner may make no roles"))
+            .forEach(System::setProperty);
+      }
       System.setProperty("vestiary.database.local", "true");
     } catch (IOException | SQLException | IllegalStateException e) {
       throw new NotStarted(

@@ -2,6 +2,7 @@ package vestiary;
 
 import io.quarkus.runtime.Quarkus;
 import io.quarkus.runtime.annotations.QuarkusMain;
+import java.sql.SQLException;
 import org.jboss.logging.Logger;
 
 /**
@@ -25,13 +26,17 @@ public final class Main {
         System.setProperty("vestiary.demo", argument.substring("--demo=".length()));
       }
     }
-    if (!hasDatabaseOfItsOwn()) {
-      try {
+    try {
+      if (OwnDatabase.isNamed()) {
+        OwnDatabase.prepare();
+      } else {
         LocalDatabase.start(DataFolder.fromEnvironment());
-      } catch (DataFolder.InUse | LocalDatabase.NotStarted refusal) {
-        System.err.println(refusal.getMessage());
-        System.exit(1);
       }
+    } catch (DataFolder.InUse | LocalDatabase.NotStarted refusal) {
+      System.err.println(refusal.getMessage());
+      System.exit(1);
+    } catch (SQLException failure) {
+      end(1, failure);
     }
     Quarkus.run(null, Main::end, arguments);
   }
@@ -45,10 +50,5 @@ public final class Main {
               () -> Logger.getLogger("vestiary").error("Vestiary did not start.", fault));
     }
     System.exit(code);
-  }
-
-  private static boolean hasDatabaseOfItsOwn() {
-    return System.getenv("QUARKUS_DATASOURCE_JDBC_URL") != null
-        || System.getProperty("quarkus.datasource.jdbc.url") != null;
   }
 }

@@ -22,14 +22,18 @@ final class WhyNotStarted {
         .findFirst();
   }
 
+  /** Whether the database could not be reached at all. */
+  static boolean isNoConnection(SQLException failure) {
+    return Objects.requireNonNullElse(failure.getSQLState(), "").startsWith(NO_CONNECTION);
+  }
+
   private static Optional<String> sentence(Throwable cause) {
     if (cause instanceof QuarkusBindException taken) {
       return Optional.of(
           "Port %d is in use by another program, perhaps by a Vestiary that runs already. Use that one, stop it first, or name another port in QUARKUS_HTTP_PORT."
               .formatted(taken.getPort()));
     }
-    if (cause instanceof SQLException sql
-        && Objects.requireNonNullElse(sql.getSQLState(), "").startsWith(NO_CONNECTION)) {
+    if (cause instanceof SQLException sql && isNoConnection(sql)) {
       return Optional.of(
           "The PostgreSQL in QUARKUS_DATASOURCE_JDBC_URL does not answer: %s Start it, or look at that address."
               .formatted(sql.getMessage()));

@@ -99,7 +99,7 @@ class HousePlanTest {
         .and()
         .doNotHaveFullyQualifiedName("vestiary.exchange.FirstStart")
         .and()
-        .doNotHaveFullyQualifiedName("vestiary.LocalDatabase")
+        .haveNameNotMatching("vestiary\\.(LocalDatabase|OwnDatabase|LimitedRole|Login|Main)")
         .and()
         .doNotHaveFullyQualifiedName("vestiary.plan.PlanJobs")
         .and()

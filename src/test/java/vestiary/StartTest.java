@@ -19,12 +19,14 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import vestiary.browser.PackagedServer;
+import vestiary.scenario.Credentials;
 
 /** Starting and ending the packaged program, as whoever runs it meets it. */
 class StartTest {
@@ -34,6 +36,9 @@ class StartTest {
    */
   private static final Pattern TWO_SETS =
       Pattern.compile("Three concelebrants need (\\w+); two \\1 sets are there");
+
+  private static final Pattern FIRST_PASSWORD =
+      Pattern.compile("choose the password of \"administrator\": http://[^/]+(/welcome/\\S+)");
 
   /**
    * PostgreSQL is told to stop before the server ends, and needs no longer than this to be gone.
@@ -111,6 +116,10 @@ class StartTest {
     try (PackagedServer server = PackagedServer.start(folder, "--demo=false")) {
       assertEquals(0, server.read("/api/churches").size());
       assertFalse(server.page("/week").contains("Saint Anne"));
+      Matcher link = FIRST_PASSWORD.matcher(server.said());
+      assertTrue(link.find(), server.said());
+      assertTrue(server.page(link.group(1)).contains("you sign in as <b>administrator</b>"));
+      assertFalse(server.said().contains(Credentials.SERVER_TOKEN), "the token stands in the log");
     }
   }
 
@@ -128,6 +137,15 @@ class StartTest {
 
       try (PackagedServer server = PackagedServer.start(folder, environment, "--demo=true")) {
         assertEquals(6, server.read("/api/churches").size());
+        assertEquals(
+            "postgres_app f f",
+            ask(
+                address,
+                """
+                select usename || ' ' || left(rolsuper::text, 1) || ' ' || left(rolbypassrls::text, 1)
+                from pg_stat_activity join pg_roles on rolname = usename
+                where usename <> 'postgres' and datname = 'postgres' limit 1
+                """));
       }
 
       assertEquals("6", ask(address, "select count(*) from church"));

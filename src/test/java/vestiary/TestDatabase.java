@@ -5,7 +5,10 @@ import io.quarkus.test.common.TestResourceScope;
 import io.quarkus.test.common.WithTestResource;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -18,6 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.testcontainers.DockerClientFactory;
 import org.testcontainers.postgresql.PostgreSQLContainer;
+import vestiary.scenario.Credentials;
 
 /**
  * The PostgreSQL that tests run on: a container where a Docker engine can start one, else the
@@ -45,15 +49,15 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
   public Map<String, String> start() {
     Running running = open(System.getProperty("vestiary.test.database", "auto"));
     System.out.printf("Tests run on %s.%n", running.what());
-    return Map.of(
-        "quarkus.datasource.jdbc.url", throughProxy(running),
-        "quarkus.datasource.username", running.user(),
-        "quarkus.datasource.password", running.password(),
-        "vestiary.demo", "false");
+    Map<String, String> settings = new HashMap<>(withLimitedRole(running, throughProxy(running)));
+    settings.put("vestiary.demo", "false");
+    settings.put("vestiary.admin-token", Credentials.SERVER_TOKEN);
+    return settings;
   }
 
   @Override
   public void inject(TestInjector test) {
+    Credentials.send();
     test.injectIntoFields(way, new TestInjector.MatchesType(CuttableProxy.class));
   }
 
@@ -64,6 +68,15 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
       server.close();
     } catch (Exception e) {
       throw new IllegalStateException("the test database did not stop", e);
+    }
+  }
+
+  private static Map<String, String> withLimitedRole(Running running, String url) {
+    Login owner = Login.of(url, running.user(), running.password());
+    try (Connection connection = owner.connect()) {
+      return LimitedRole.prepare(connection, owner).orElseThrow();
+    } catch (SQLException e) {
+      throw new IllegalStateException("the role of the tests could not be made", e);
     }
   }
 

@@ -1,6 +1,7 @@
 package vestiary.access;
 
 import jakarta.enterprise.context.RequestScoped;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -24,6 +25,11 @@ public class CurrentCluster {
       throw new IllegalStateException("no cluster was set before rows were read");
     }
     return id;
+  }
+
+  /** The cluster's id, or empty while none is set. */
+  Optional<UUID> find() {
+    return Optional.ofNullable(id);
   }
 
   /** Says whose rows are seen from now on. */

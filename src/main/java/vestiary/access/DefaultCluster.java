@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -39,13 +40,10 @@ public class DefaultCluster {
   private UUID read() {
     try (Connection connection = database.getConnection();
         Statement statement = connection.createStatement();
-        ResultSet found =
-            statement.executeQuery(
-                "select cluster_id from cluster order by created_at, cluster_id limit 1")) {
-      if (!found.next()) {
-        throw new IllegalStateException("the server has no cluster yet");
-      }
-      return found.getObject(1, UUID.class);
+        ResultSet found = statement.executeQuery("select first_cluster()")) {
+      found.next();
+      return Optional.ofNullable(found.getObject(1, UUID.class))
+          .orElseThrow(() -> new IllegalStateException("the server has no cluster yet"));
     } catch (SQLException e) {
       throw new ClusterUnread(e);
     }

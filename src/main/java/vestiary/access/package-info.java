@@ -1,6 +1,6 @@
 /**
- * Whose request this is. For now that is the cluster alone: one default cluster, chosen before any
- * row is read; users and roles come into this room too. Start at {@link
- * vestiary.access.CurrentCluster}.
+ * Whose request this is, and what may be done in it: the cluster, the visitor, the table of roles
+ * and actions. It knows of users only what {@link vestiary.access.WhoAsks} says. Start at {@link
+ * vestiary.access.Door}; what an action is stands in {@link vestiary.access.Action}.
  */
 package vestiary.access;

@@ -13,6 +13,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
@@ -22,6 +24,7 @@ import vestiary.web.PageAnswer;
 /** One church, entered or changed with the journeys from it. */
 @Path("/churches")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.SETTLE_CLUSTER)
 class ChurchPage {
 
   private final ReadCluster cluster;

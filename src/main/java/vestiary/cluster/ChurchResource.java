@@ -12,12 +12,15 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.problem.Asked;
 
 /** Churches and the days that each of them keeps. */
 @Path("/api/churches")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.SETTLE_CLUSTER)
 class ChurchResource {
 
   private final ReadCluster cluster;

@@ -9,12 +9,15 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.vesting.ChurchId;
 
 /** How long journeys between churches take. */
 @Path("/api/journeys")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.SETTLE_CLUSTER)
 class JourneyResource {
 
   private final ReadCluster cluster;

@@ -13,7 +13,17 @@ import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 final class SetUpFirst {
 
   private static final Set<String> OPEN_BEFORE =
-      Set.of("setup", "import", "churches", "problems", "api", "q");
+      Set.of(
+          "setup",
+          "import",
+          "churches",
+          "problems",
+          "api",
+          "q",
+          "sign-in",
+          "welcome",
+          "account",
+          "users");
 
   private final ReadCluster cluster;
 

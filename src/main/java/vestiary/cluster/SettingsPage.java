@@ -15,6 +15,8 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
@@ -26,6 +28,7 @@ import vestiary.web.PageAnswer;
 /** The cluster's calendar and policies, and its churches. */
 @Path("/settings")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.SETTLE_CLUSTER)
 class SettingsPage {
 
   private static final List<String> FIELDS =

@@ -8,12 +8,15 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import java.util.Locale;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.calendar.Evenings;
 import vestiary.problem.Asked;
 
 /** What the cluster is called, which calendar it keeps, and its policies. */
 @Path("/api/settings")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.SETTLE_CLUSTER)
 class SettingsResource {
 
   private final ReadCluster cluster;

@@ -11,6 +11,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.Map;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.web.Entries;
@@ -20,6 +22,7 @@ import vestiary.web.PageAnswer;
 /** The first page of a cluster that nobody has set up; once that is done, it leads to settings. */
 @Path("/setup")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.SETTLE_CLUSTER)
 class SetupPage {
 
   private static final String SETTINGS = "/settings";

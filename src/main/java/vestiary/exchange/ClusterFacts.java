@@ -1,6 +1,8 @@
 package vestiary.exchange;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.web.Frame;
@@ -12,17 +14,29 @@ class ClusterFacts implements FrameFacts {
 
   private final ReadCluster cluster;
   private final Demo demo;
+  private final CurrentVisitor current;
 
-  ClusterFacts(ReadCluster cluster, Demo demo) {
+  ClusterFacts(ReadCluster cluster, Demo demo, CurrentVisitor current) {
     this.cluster = cluster;
     this.demo = demo;
+    this.current = current;
   }
 
   @Override
   public Facts read() {
     Cluster here = cluster.cluster();
+    Frame.Demo demo = demo();
     return new Facts(
-        here.isSetUp() ? here.name() : "", cluster.countChurches(), demo(), here.zone());
+        here.isSetUp() && maySee(demo) ? here.name() : "",
+        cluster.countChurches(),
+        demo,
+        here.zone(),
+        current.visitor().name());
+  }
+
+  /** Nothing of a real cluster is told to somebody who has not signed in, not even its name. */
+  private boolean maySee(Frame.Demo demo) {
+    return current.visitor().may(Action.LOOK) || demo != Frame.Demo.NONE;
   }
 
   private Frame.Demo demo() {

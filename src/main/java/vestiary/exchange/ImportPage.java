@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.calendar.Term;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
@@ -28,6 +30,7 @@ import vestiary.web.PageAnswer;
 /** A list that somebody sends from a browser: tried first, then brought in. */
 @Path("/import")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.SETTLE_CLUSTER)
 class ImportPage {
 
   private static final int UNFIT = 400;

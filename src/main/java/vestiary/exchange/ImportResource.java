@@ -9,6 +9,8 @@ import jakarta.ws.rs.core.MediaType;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
@@ -17,6 +19,7 @@ import vestiary.problem.Refused;
 /** Brings in a list that a program sends. */
 @Path("/api/imports")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.SETTLE_CLUSTER)
 class ImportResource {
 
   private final ImportCsv imports;

@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.cluster.ReadCluster;
 import vestiary.plan.TripWords;
 import vestiary.pool.ReadPool;
@@ -29,6 +31,7 @@ import vestiary.web.PageAnswer;
 /** What one owner is asked for one Mass, and his answer by one press. */
 @Path("/consents/{mass}/{owner}")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.PLAN)
 class ConsentPage {
 
   private final ReadOwners owners;

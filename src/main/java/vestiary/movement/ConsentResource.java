@@ -11,12 +11,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.pool.Consent;
 import vestiary.problem.Asked;
 
 /** Owners who are asked before their pieces go elsewhere. */
 @Path("/api/consents")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.PLAN)
 class ConsentResource {
 
   private static final int LONGEST_SPAN_DAYS = 100;

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.asking.AnswerAsking;
 import vestiary.asking.AskCarrier;
 import vestiary.people.FindPeople;
@@ -28,6 +30,7 @@ import vestiary.web.PageAnswer;
 /** One journey: whom it is given to, and his answer by one press. */
 @Path("/movements/{id}")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.PLAN)
 class MovementPage {
 
   private static final List<String> FIELDS = List.of("carrier", "by", "mail");
@@ -93,6 +96,7 @@ class MovementPage {
 
   @POST
   @Path("/accept")
+  @Needs(Action.ANSWER_CARRYING)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response accept(@RestPath String id, MultivaluedMap<String, String> sent) {
     return press(id, sent, carry::accept);
@@ -100,6 +104,7 @@ class MovementPage {
 
   @POST
   @Path("/decline")
+  @Needs(Action.ANSWER_CARRYING)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response decline(@RestPath String id, MultivaluedMap<String, String> sent) {
     return press(id, sent, carry::decline);
@@ -107,6 +112,7 @@ class MovementPage {
 
   @POST
   @Path("/done")
+  @Needs(Action.ANSWER_CARRYING)
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response done(@RestPath String id, MultivaluedMap<String, String> sent) {
     return press(id, sent, carry::done);

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.asking.AnswerAsking;
 import vestiary.asking.AskCarrier;
 import vestiary.asking.Asking;
@@ -28,6 +30,7 @@ import vestiary.vesting.ChurchId;
 /** What is carried where, by the plans that hold, and who was asked to. */
 @Path("/api/movements")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.PLAN)
 class MovementResource {
 
   private static final int LONGEST_SPAN_DAYS = 100;
@@ -73,6 +76,7 @@ class MovementResource {
 
   @POST
   @Path("/{id}/accept")
+  @Needs(Action.ANSWER_CARRYING)
   public MovementBody accept(@RestPath String id, AnswerAsking.Request request) {
     carry.accept(id, given(request));
     return one(id);
@@ -81,6 +85,7 @@ class MovementResource {
   /** Says no for whoever was asked; the answer names the plan that is made without him. */
   @POST
   @Path("/{id}/decline")
+  @Needs(Action.ANSWER_CARRYING)
   public MovementBody decline(@RestPath String id, AnswerAsking.Request request) {
     carry.decline(id, given(request));
     return one(id);
@@ -89,6 +94,7 @@ class MovementResource {
   /** The pieces are there. */
   @POST
   @Path("/{id}/done")
+  @Needs(Action.ANSWER_CARRYING)
   public MovementBody done(@RestPath String id, AnswerAsking.Request request) {
     carry.done(id, given(request));
     return one(id);

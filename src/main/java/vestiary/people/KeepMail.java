@@ -53,10 +53,11 @@ public class KeepMail {
    */
   @Transactional
   public void keep(String slug, String value) {
+    UUID person = get(slug).id;
     Asked asked = new Asked();
     String address = address("address", asked.needed("address", value, LONGEST), asked);
     asked.refuseIfFaulty();
-    keep(get(slug).id, address);
+    keep(person, address);
   }
 
   /** Forgets the address; once it is forgotten, doing it again changes nothing. */

@@ -9,11 +9,14 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 
 /** Names of those who appear in schedules. */
 @Path("/api/people")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.PLAN)
 class PersonResource {
 
   private final FindPeople people;

@@ -8,12 +8,15 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.pool.TakeHome;
 import vestiary.web.PageAnswer;
 
 /** One press says that pieces are home again. */
 @Path("/movements/home")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.PLAN)
 class HomePage {
 
   private final TakeHome home;

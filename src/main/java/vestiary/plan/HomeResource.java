@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.cluster.ReadCluster;
 import vestiary.pool.TakeHome;
 import vestiary.problem.Asked;
@@ -20,6 +22,7 @@ import vestiary.problem.Asked;
 /** What is still to be taken home, and that it was. */
 @Path("/api/movements/home")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.PLAN)
 class HomeResource {
 
   private final ReadResting resting;

@@ -16,6 +16,8 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.ReadTaken;
@@ -29,6 +31,7 @@ import vestiary.web.PageAnswer;
 /** One press for the plan of a week; its page; one press to apply it, and one to undo that. */
 @Path("/plans")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.PLAN)
 class PlanPage {
 
   /** A week of a few churches is there by then, so that nobody sees a page that only waits. */

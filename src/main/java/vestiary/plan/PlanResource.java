@@ -13,6 +13,8 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Duration;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.ReadTaken;
@@ -21,6 +23,7 @@ import vestiary.problem.Asked;
 /** Plans: asked for, looked at, cancelled, applied, undone. */
 @Path("/api/plans")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.PLAN)
 class PlanResource {
 
   private static final int LONGEST_WAIT_SECONDS = 30;

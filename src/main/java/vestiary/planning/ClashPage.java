@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
@@ -29,6 +31,7 @@ import vestiary.web.PageAnswer;
 /** One clash: its proof, what mends it, one press to do that, and one to undo it. */
 @Path("/clashes/{date}/{id}")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.PLAN)
 class ClashPage {
 
   private final FindClash find;

@@ -19,6 +19,8 @@ import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -26,6 +28,7 @@ import vestiary.problem.Refused;
 /** What cannot stand, what mends it, and the presses that do and undo it. */
 @Path("/api/clashes")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.PLAN)
 class ClashResource {
 
   /** Working out more at once would keep the others waiting. */

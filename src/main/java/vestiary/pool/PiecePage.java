@@ -15,6 +15,8 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriBuilder;
 import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.pool.PieceSheets.Note;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
@@ -24,6 +26,7 @@ import vestiary.web.PageAnswer;
 /** One piece: entered, changed, put in care, brought back, taken out of the list. */
 @Path("/vestments")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.KEEP_VESTMENTS)
 class PiecePage {
 
   private static final Map<String, String> DONE =

@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
@@ -25,6 +27,7 @@ import vestiary.vesting.ChurchId;
 /** Pieces, and when they are in care. */
 @Path("/api/pieces")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.KEEP_VESTMENTS)
 class PieceResource {
 
   private final ReadPool pool;

@@ -14,6 +14,8 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
@@ -40,6 +42,7 @@ public class PutInCare {
   private final MovementRows movements;
   private final ReadCluster cluster;
   private final Clock clock;
+  private final CurrentVisitor visitor;
 
   PutInCare(
       PieceRows pieces,
@@ -47,7 +50,9 @@ public class PutInCare {
       OccupationRows occupations,
       MovementRows movements,
       ReadCluster cluster,
-      Clock clock) {
+      Clock clock,
+      CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.pieces = pieces;
     this.sets = sets;
     this.occupations = occupations;
@@ -128,6 +133,7 @@ public class PutInCare {
   @Transactional
   public void end(String code, String id) {
     PieceRow piece = pieces.getByCode(code);
+    visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, piece.homeId);
     OccupationRow row =
         Optional.ofNullable(occupations.findById(Asked.id("care", id)))
             .filter(o -> o.pieceId.equals(piece.id) && o.state.equals(OccupationRow.CARE))
@@ -145,6 +151,7 @@ public class PutInCare {
     Asked asked = new Asked();
     fill(row, request, asked);
     asked.refuseIfFaulty();
+    visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, piece.homeId);
     row.pieceId = piece.id;
     row.state = OccupationRow.CARE;
     refuseIfInCareAlready(row, piece);

@@ -45,6 +45,15 @@ public class ReadPool {
   }
 
   /**
+   * By what the history knows the piece that an address names.
+   *
+   * @throws vestiary.problem.Refused if there is none
+   */
+  public UUID id(String code) {
+    return pieces.getByCode(code).id;
+  }
+
+  /**
    * The piece that an address names, with all its care, past included.
    *
    * @throws vestiary.problem.Refused if there is none

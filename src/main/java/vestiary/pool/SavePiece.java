@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
@@ -39,8 +41,11 @@ public class SavePiece {
   private final SetRows sets;
   private final SuitRows suits;
   private final ReadCluster cluster;
+  private final CurrentVisitor visitor;
 
-  SavePiece(PieceRows pieces, SetRows sets, SuitRows suits, ReadCluster cluster) {
+  SavePiece(
+      PieceRows pieces, SetRows sets, SuitRows suits, ReadCluster cluster, CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.pieces = pieces;
     this.sets = sets;
     this.suits = suits;
@@ -113,6 +118,7 @@ public class SavePiece {
     if (request.version() != null && request.version() != row.version) {
       throw new Refused(new Refusal.Outdated("piece " + code));
     }
+    visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.homeId);
     UUID before = row.setId;
     keep(row, request);
     pieces.flush();
@@ -136,6 +142,7 @@ public class SavePiece {
   @Transactional
   public void remove(String code) {
     PieceRow row = pieces.getByCode(code);
+    visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.homeId);
     pieces.delete(row);
     pieces.flush();
     removeIfEmpty(row.setId);
@@ -145,6 +152,7 @@ public class SavePiece {
     Asked asked = new Asked();
     fill(row, request, asked);
     asked.refuseIfFaulty();
+    visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.homeId);
     String set = asked.text("set", request.set());
     String suit = asked.text("suit", request.suit());
     row.setId = set.isEmpty() ? null : setCalled(set, request.suit() == null, suit).id;

@@ -12,11 +12,14 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 
 /** Sets: what one minister wears together. */
 @Path("/api/sets")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.KEEP_SETS)
 class SetResource {
 
   private final SaveSet sets;

@@ -71,6 +71,9 @@ final class DatabaseRefusals {
               new Refusal.Taken(
                   "", "The owner's answer was just noted by somebody else; look again.")),
           entry(
+              "user_login_once",
+              new Refusal.Taken("login", "Somebody else signs in by this name; choose another.")),
+          entry(
               "proper_slug_once",
               new Refusal.Taken(
                   "id", "Another day of your own was just given this short name; try again.")),

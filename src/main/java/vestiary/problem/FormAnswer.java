@@ -64,7 +64,7 @@ public final class FormAnswer {
   private static <T> T again(
       RuntimeException failure, Refusal refusal, Function<Refusal, T> again) {
     return switch (refusal.status()) {
-      case 400, 409, 422 -> again.apply(refusal);
+      case 400, 409, 422, 429 -> again.apply(refusal);
       default -> throw failure;
     };
   }

@@ -26,7 +26,15 @@ class ProblemAnswer {
   }
 
   private static Response answer(Refusal refusal, String mediaType, Object entity) {
-    return Response.status(refusal.status()).type(mediaType).entity(entity).build();
+    Response.ResponseBuilder answer =
+        Response.status(refusal.status()).type(mediaType).entity(entity);
+    if (refusal instanceof Refusal.SignInFirst) {
+      answer.header(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
+    }
+    if (refusal instanceof Refusal.TooOften often) {
+      answer.header(HttpHeaders.RETRY_AFTER, Math.max(1, often.pause().toSeconds()));
+    }
+    return answer.build();
   }
 
   /** Programs have rooms of their own, and elsewhere a browser says that it takes HTML. */

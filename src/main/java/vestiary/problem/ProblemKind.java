@@ -35,6 +35,23 @@ public enum ProblemKind implements Term {
       "Changed meanwhile",
       "Somebody else changed the same thing after you had opened it. Nothing of yours was saved, so that their change is not lost.",
       "Note what you typed, open the thing again from its list, and look at the other change before you enter yours."),
+  SIGN_IN_FIRST(
+      "Sign in first",
+      "Only people of the cluster may do this, and the server does not know who asks. Nothing was changed.",
+      "Sign in, then do it again; going back in the browser brings back what you typed.",
+      "A program sends a token: Authorization: Bearer, then the token."),
+  NOT_ALLOWED(
+      "Not allowed to you",
+      "Your role in the cluster does not let you do this. Nothing was changed.",
+      "Ask whoever keeps the users of your cluster."),
+  STALE_FORM(
+      "The form is too old",
+      "The form was opened before you signed in or out, or comes from another site. Nothing was changed.",
+      "Open the page again and send its form from there; what you typed you may have to type again."),
+  TOO_OFTEN(
+      "Too often",
+      "There were too many tries in a short time. Nothing was changed.",
+      "Wait as long as the page says, then try again."),
   DATABASE_AWAY(
       "The database does not answer",
       "Nothing can be read or saved for the moment. Nothing was changed, and nothing is lost. Wait a minute and try again.",

@@ -79,6 +79,9 @@ class ProblemSheets {
     if (refusal instanceof Refusal.DatabaseAway && method.equals("GET")) {
       return List.of(new Link("Try again", path));
     }
+    if (refusal instanceof Refusal.SignInFirst) {
+      return List.of(new Link("Sign in", "/sign-in"));
+    }
     Link list = LISTS.getOrDefault(path.split("/", 3)[1], WEEK);
     return Stream.of(list, WEEK).distinct().toList();
   }

@@ -1,5 +1,6 @@
 package vestiary.problem;
 
+import java.time.Duration;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -187,6 +188,84 @@ public sealed interface Refusal {
     public String detail() {
       return "Somebody changed %s while you were at it. Open it again, look at the change, and enter yours anew."
           .formatted(what);
+    }
+  }
+
+  /** Nobody is known to ask, and somebody must be; the sentence says how to be known. */
+  record SignInFirst(String sentence) implements Refusal {
+    @Override
+    public int status() {
+      return 401;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.SIGN_IN_FIRST;
+    }
+
+    @Override
+    public String detail() {
+      return sentence;
+    }
+  }
+
+  /** Whoever asks is known and may not. */
+  record NotAllowed(String sentence) implements Refusal {
+    @Override
+    public int status() {
+      return 403;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.NOT_ALLOWED;
+    }
+
+    @Override
+    public String detail() {
+      return sentence;
+    }
+  }
+
+  /** A form that was not given to the present session, or not by us. */
+  record StaleForm() implements Refusal {
+    @Override
+    public int status() {
+      return 403;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.STALE_FORM;
+    }
+
+    @Override
+    public String detail() {
+      return "This form was opened before you signed in or out, or on another site. Open the page again and send it from there; nothing was changed.";
+    }
+  }
+
+  /**
+   * More tries than a person needs.
+   *
+   * @param pause how long until the next is looked at
+   */
+  record TooOften(Duration pause) implements Refusal {
+    @Override
+    public int status() {
+      return 429;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.TOO_OFTEN;
+    }
+
+    @Override
+    public String detail() {
+      long minutes = Math.max(1, (pause.toSeconds() + 59) / 60);
+      return "There were too many tries. The next is looked at in %s."
+          .formatted(minutes == 1 ? "a minute" : minutes + " minutes");
     }
   }
 

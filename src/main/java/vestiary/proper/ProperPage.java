@@ -16,6 +16,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
@@ -26,6 +28,7 @@ import vestiary.web.PageAnswer;
 /** The days of one's own: all of them with what becomes of each, and a form for one. */
 @Path("/propers")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.ENTER_PROPERS)
 class ProperPage {
 
   private static final Map<String, String> DONE = Map.of("saved", "Saved.", "removed", "Removed.");

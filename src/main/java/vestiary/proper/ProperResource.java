@@ -14,12 +14,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.vesting.ChurchId;
 
 /** What the churches keep beside the calendar of their country. */
 @Path("/api/propers")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.ENTER_PROPERS)
 class ProperResource {
 
   private final ReadPropers propers;

@@ -36,7 +36,7 @@ class KnownOffers {
   /** All that decides an offer; the cluster is part of it. */
   private record Question(String clash, List<Object> span, List<Journey> journeys) {
 
-    static Question of(Clash clash, SpanToCheck days) {
+    static Question of(Clash clash, SpanToCheck days, KeptBack kept) {
       return new Question(
           clash.id(),
           List.of(
@@ -49,7 +49,8 @@ class KnownOffers {
               days.kept(),
               days.taken(),
               days.lying(),
-              days.accepted()),
+              days.accepted(),
+              kept),
           days.churches().stream().flatMap(from -> from(from, days).stream()).toList());
     }
 
@@ -65,8 +66,8 @@ class KnownOffers {
 
   /** What was offered before, or is found now. Two who ask at once both work it out. */
   List<OfferRemedies.Offer> of(
-      Clash clash, SpanToCheck days, Supplier<List<OfferRemedies.Offer>> find) {
-    Question question = Question.of(clash, days);
+      Clash clash, SpanToCheck days, KeptBack kept, Supplier<List<OfferRemedies.Offer>> find) {
+    Question question = Question.of(clash, days, kept);
     List<OfferRemedies.Offer> offers = known.get(question);
     if (offers == null) {
       offers = List.copyOf(find.get());

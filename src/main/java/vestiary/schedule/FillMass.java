@@ -5,6 +5,8 @@ import java.time.DayOfWeek;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Leave;
 import vestiary.calendar.MassKind;
@@ -29,8 +31,10 @@ class FillMass {
 
   private final ReadCluster cluster;
   private final ReadMasses read;
+  private final CurrentVisitor visitor;
 
-  FillMass(ReadCluster cluster, ReadMasses read) {
+  FillMass(ReadCluster cluster, ReadMasses read, CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.cluster = cluster;
     this.read = read;
   }
@@ -59,7 +63,10 @@ class FillMass {
     row.ministers = ministers.ministers(request.ministers());
     row.also = ministers.also(request.also());
     row.note = asked.text("note", request.note());
-    row.intention = asked.text("intention", request.intention());
+    // Whoever may not see it must not take it away either.
+    if (!visitor.isForbidden(Action.SEE_INTENTIONS)) {
+      row.intention = asked.text("intention", request.intention());
+    }
     asked.text("celebrant", request.celebrant());
     row.minutes = asked.whole("minutes", request.minutes(), SHORTEST, LONGEST, SUNDAY_MINUTES);
     String slug = asked.needed("church", request.church(), 40);

@@ -7,6 +7,8 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
 import vestiary.cluster.Policies;
@@ -28,9 +30,16 @@ class MassFormView {
   private final FindPeople people;
   private final PlanFit fit;
   private final Frames frames;
+  private final CurrentVisitor visitor;
 
   MassFormView(
-      ReadCluster cluster, ReadMasses read, FindPeople people, PlanFit fit, Frames frames) {
+      ReadCluster cluster,
+      ReadMasses read,
+      FindPeople people,
+      PlanFit fit,
+      Frames frames,
+      CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.cluster = cluster;
     this.read = read;
     this.people = people;
@@ -137,7 +146,7 @@ class MassFormView {
         "Empty: the church's own minutes on Sundays and holy days, %d on weekdays, %d for a large liturgy"
             .formatted(policies.weekdaySetOut(), policies.largeSetOut()),
         input.field("note"),
-        true,
+        visitor.visitor().may(Action.SEE_INTENTIONS),
         input.field("intention"),
         version);
   }

@@ -16,6 +16,8 @@ import jakarta.ws.rs.core.UriBuilder;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
@@ -25,6 +27,7 @@ import vestiary.web.PageAnswer;
 /** The form of a Mass: enter one, change it, cancel it, put it back. */
 @Path("/masses")
 @Produces(MediaType.TEXT_HTML)
+@Needs(Action.ENTER_MASSES)
 class MassPage {
 
   /** Sent by the button that, without JavaScript, asks the calendar again. */

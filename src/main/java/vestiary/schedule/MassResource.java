@@ -14,12 +14,15 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 
 /** Masses and other liturgies that need vestments. */
 @Path("/api/masses")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.ENTER_MASSES)
 class MassResource {
 
   /** A little more than a year, so that a whole liturgical year can be asked for at once. */

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.Needs;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
@@ -23,6 +25,7 @@ import vestiary.problem.Asked;
 /** Recurring Mass times. */
 @Path("/api/patterns")
 @Produces(MediaType.APPLICATION_JSON)
+@Needs(Action.ENTER_PATTERNS)
 class PatternResource {
 
   private final PatternRows patterns;

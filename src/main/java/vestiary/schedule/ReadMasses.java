@@ -15,6 +15,8 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Leave;
 import vestiary.calendar.LiturgicalCalendar;
@@ -46,18 +48,21 @@ public class ReadMasses {
   private final ReadCluster cluster;
   private final ChurchCalendars calendars;
   private final FindPeople people;
+  private final CurrentVisitor visitor;
 
   ReadMasses(
       MassRows masses,
       UnfoldPatterns patterns,
       ReadCluster cluster,
       ChurchCalendars calendars,
-      FindPeople people) {
+      FindPeople people,
+      CurrentVisitor visitor) {
     this.masses = masses;
     this.patterns = patterns;
     this.cluster = cluster;
     this.calendars = calendars;
     this.people = people;
+    this.visitor = visitor;
   }
 
   /**
@@ -161,7 +166,8 @@ public class ReadMasses {
     return new Reading(
         here,
         cluster.churches().stream().collect(Collectors.toMap(c -> c.id().value(), c -> c)),
-        people.all().stream().collect(Collectors.toMap(Person::id, Function.identity())));
+        people.all().stream().collect(Collectors.toMap(Person::id, Function.identity())),
+        visitor.visitor().may(Action.SEE_INTENTIONS));
   }
 
   /** What is needed to make a Mass of its row, loaded once for many. */
@@ -170,8 +176,14 @@ public class ReadMasses {
     private final Cluster cluster;
     private final Map<UUID, Church> churches;
     private final Map<UUID, Person> people;
+    private final boolean showsIntentions;
 
-    Reading(Cluster cluster, Map<UUID, Church> churches, Map<UUID, Person> people) {
+    Reading(
+        Cluster cluster,
+        Map<UUID, Church> churches,
+        Map<UUID, Person> people,
+        boolean showsIntentions) {
+      this.showsIntentions = showsIntentions;
       this.cluster = cluster;
       this.churches = churches;
       this.people = people;
@@ -227,7 +239,7 @@ public class ReadMasses {
           : Presider.PRIEST;
     }
 
-    private static DatedMass.Chosen chosen(MassRow row) {
+    private DatedMass.Chosen chosen(MassRow row) {
       return new DatedMass.Chosen(
           row.kind,
           row.votiveOf,
@@ -236,7 +248,7 @@ public class ReadMasses {
           row.colour,
           row.setOutMinutes == null ? -1 : row.setOutMinutes,
           row.note,
-          row.intention,
+          showsIntentions ? row.intention : "",
           row.patternId != null,
           row.cancelled,
           row.bishop,

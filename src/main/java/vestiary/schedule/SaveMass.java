@@ -7,6 +7,8 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
@@ -25,13 +27,16 @@ public class SaveMass {
   private final FillMass fill;
   private final SavePerson people;
   private final UnfoldPatterns patterns;
+  private final CurrentVisitor visitor;
 
   SaveMass(
       MassRows masses,
       ReadCluster cluster,
       FillMass fill,
       SavePerson people,
-      UnfoldPatterns patterns) {
+      UnfoldPatterns patterns,
+      CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.patterns = patterns;
     this.masses = masses;
     this.cluster = cluster;
@@ -109,6 +114,7 @@ public class SaveMass {
     if (request.version() != null && request.version() != row.version) {
       throw new Refused(new Refusal.Outdated("this Mass"));
     }
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     row.touched = true;
     keep(row, request);
     masses.flush();
@@ -147,6 +153,7 @@ public class SaveMass {
   @Transactional
   public void cancel(String id) {
     MassRow row = get(id);
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     row.cancelled = true;
     row.touched = true;
     masses.flush();
@@ -159,6 +166,7 @@ public class SaveMass {
     if (row == null) {
       throw new Refused(new Refusal.NotThere("Mass", id));
     }
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     row.cancelled = false;
     masses.flush();
   }
@@ -179,6 +187,7 @@ public class SaveMass {
             .map(Person::id)
             .distinct()
             .toArray(UUID[]::new);
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     String celebrant = asked.text("celebrant", request.celebrant());
     row.celebrantId = null;
     if (!celebrant.isEmpty()) {

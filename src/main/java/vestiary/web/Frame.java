@@ -14,6 +14,7 @@ import java.util.List;
  * @param demo the sentence of the demo; {@link Demo#NONE} elsewhere
  * @param printed when this was made, for paper, for example "Printed on 30 November 2026 at 10:42"
  * @param address of the page itself, to come back to after a choice of language
+ * @param visitor the name of whoever has signed in; empty for nobody
  */
 public record Frame(
     String cluster,
@@ -22,7 +23,8 @@ public record Frame(
     List<Language> languages,
     Demo demo,
     String printed,
-    String address) {
+    String address,
+    String visitor) {
 
   public Frame {
     languages = List.copyOf(languages);
@@ -30,7 +32,7 @@ public record Frame(
 
   /** A frame that needs nothing known: for the first page of all, and when the database is away. */
   public static Frame empty() {
-    return new Frame("", "", "", List.of(), Demo.NONE, "", "/");
+    return new Frame("", "", "", List.of(), Demo.NONE, "", "/", "");
   }
 
   /** Whether we are on that page. */

@@ -12,9 +12,10 @@ public interface FrameFacts {
   Facts read();
 
   /**
-   * @param cluster its name; empty until it is set up
+   * @param cluster its name; empty until it is set up, and to whoever may not see it
    * @param churches 0 or more
    * @param zone by whose clock the page is printed
+   * @param visitor the name of whoever has signed in; empty for nobody
    */
-  record Facts(String cluster, int churches, Frame.Demo demo, ZoneId zone) {}
+  record Facts(String cluster, int churches, Frame.Demo demo, ZoneId zone, String visitor) {}
 }

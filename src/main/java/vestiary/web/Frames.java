@@ -35,7 +35,8 @@ public class Frames {
         List.of(),
         known.demo(),
         printed(ZonedDateTime.now(clock.withZone(known.zone()))),
-        address);
+        address,
+        known.visitor());
   }
 
   private static String printed(ZonedDateTime now) {

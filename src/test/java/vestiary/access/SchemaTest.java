@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -16,7 +15,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
+import vestiary.users.LettingIn;
 
 /**
  * A row of one cluster can never point into another, since the cluster is part of every key. What
@@ -89,11 +90,13 @@ class SchemaTest {
           .formatted(TABLES);
 
   @Inject Scenario scenario;
-  @Inject AgroalDataSource database;
+  @Inject LettingIn letting;
+  @Inject OwnerDatabase database;
 
   @BeforeEach
   void the_invented_cluster() {
     scenario.load();
+    letting.leaveTracesEverywhere(letting.user(Role.SACRISTAN, "ht"));
   }
 
   @Test

@@ -37,6 +37,9 @@ class AccessibilityTest {
 
   private static final double A4_SHORT = 595.3;
 
+  /** Pages that are not shown to whoever has not come in, even in the demo. */
+  private static final List<String> NOT_FOR_EVERYBODY = List.of("/account", "/users");
+
   @TempDir static Path folder;
 
   private static PackagedServer server;
@@ -104,6 +107,10 @@ class AccessibilityTest {
         Sheet.of("another date in one year", "/propers/new?for=one-year"),
         Sheet.of("the removal of a day", "/propers/isidore-the-farmer/removal"),
         Sheet.of("the set-up", "/setup"),
+        Sheet.of("coming in", "/sign-in"),
+        Sheet.of("one's own account", "/account"),
+        Sheet.of("who may come in", "/users"),
+        Sheet.of("letting somebody in", "/users/new"),
         new Sheet("a page that is not there", "/nowhere", 404));
   }
 
@@ -146,6 +153,9 @@ class AccessibilityTest {
     try (BrowserContext context = open.browser().newContext(options(look))) {
       Page page = context.newPage();
       List<String> complaints = complaints(page, sheet);
+      if (NOT_FOR_EVERYBODY.stream().anyMatch(sheet.address()::startsWith)) {
+        Enter.demo(page, server, sheet.address());
+      }
       Response response = page.navigate(server.address(sheet.address()));
       if (response.status() != sheet.status()) {
         faults.add("status " + response.status());

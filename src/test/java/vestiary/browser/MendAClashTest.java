@@ -45,7 +45,7 @@ class MendAClashTest {
         open.browser()
             .newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))
             .newPage();
-    page.navigate(server.address("/day/" + day));
+    Enter.demo(page, server, "/day/" + day);
     page.locator("a[href*='%s#mends']".formatted(clash.get("id").asText())).click();
     assertThat(page.locator("main")).containsText("What mends it, least trouble first");
 

@@ -172,7 +172,7 @@ class NewWarningTest {
         });
     context.onWebError(error -> complaints.add(error.error()));
     Page page = context.newPage();
-    page.navigate(server.address(path));
+    Enter.demo(page, server, path);
     return page;
   }
 

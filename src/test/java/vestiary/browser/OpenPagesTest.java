@@ -81,7 +81,7 @@ class OpenPagesTest {
 
   private static Page visit(String path) {
     Page page = open.browser().newContext().newPage();
-    page.navigate(server.address(path));
+    Enter.demo(page, server, path);
     return page;
   }
 

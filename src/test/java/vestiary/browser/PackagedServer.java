@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import vestiary.scenario.Credentials;
 
 /** The packaged program in a process of its own, as people run it. */
 public final class PackagedServer implements AutoCloseable {
@@ -85,6 +86,7 @@ public final class PackagedServer implements AutoCloseable {
           .removeIf(name -> name.startsWith("QUARKUS_") || name.startsWith("VESTIARY_"));
       builder.environment().put("VESTIARY_DATA", folder.toString());
       builder.environment().put("QUARKUS_HTTP_PORT", String.valueOf(port));
+      builder.environment().put("VESTIARY_ADMIN_TOKEN", Credentials.SERVER_TOKEN);
       builder.environment().putAll(environment);
       return new PackagedServer(builder.redirectOutput(log.toFile()).start(), folder, port, log);
     } catch (IOException e) {
@@ -251,7 +253,9 @@ public final class PackagedServer implements AutoCloseable {
   }
 
   private HttpRequest.Builder request(String path) {
-    return HttpRequest.newBuilder(URI.create(address(path))).timeout(PATIENCE);
+    return HttpRequest.newBuilder(URI.create(address(path)))
+        .header("Authorization", "Bearer " + Credentials.SERVER_TOKEN)
+        .timeout(PATIENCE);
   }
 
   private static void pause() {

@@ -45,7 +45,7 @@ class PlanTheWeekTest {
     String title = clash.get("sentence").asText().replaceAll("^[^:]*:\\d\\d: ([^.]*)\\..*", "$1");
     String day = clash.get("from").asText().substring(0, 10);
     Page page = open.browser().newContext().newPage();
-    page.navigate(server.address("/week/" + day));
+    Enter.demo(page, server, "/week/" + day);
     assertThat(page.locator("main")).containsText(title);
 
     press(page, "Plan this week");
@@ -69,7 +69,7 @@ class PlanTheWeekTest {
         open.browser()
             .newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))
             .newPage();
-    page.navigate(server.address("/week/" + LocalDate.now().plusWeeks(5)));
+    Enter.demo(page, server, "/week/" + LocalDate.now().plusWeeks(5));
 
     press(page, "Plan this week");
 

@@ -5,6 +5,8 @@ set -euo pipefail
 port=${PORT:-8099}
 data=$(mktemp -d)
 base=http://localhost:$port
+export VESTIARY_ADMIN_TOKEN=measured-by-hand-$RANDOM$RANDOM
+auth="Authorization: Bearer $VESTIARY_ADMIN_TOKEN"
 now() { date +%s%3N; }
 
 start() {
@@ -32,15 +34,15 @@ start "Server to be measured"
 white=$(curl -s "$base/api/churches/sa/days?from=$(date +%F)&to=$(date -d '+13 days' +%F)" |
   tr '{' '\n' | awk -F'"' '/"date":/ {d=$4} /"colours":\["white"\]/ {print d; exit}')
 mass='{"church":"sa","start":"'$white'T11:00","minutes":60,"concelebrants":3}'
-id=$(curl -s -X POST -H 'Content-Type: application/json' -d "$mass" "$base/api/masses" |
+id=$(curl -s -X POST -H "$auth" -H 'Content-Type: application/json' -d "$mass" "$base/api/masses" |
   sed 's/.*"id":"\([^"]*\)".*/\1/')
 
 for path in week "day/$white" year/2027 year/2027.ics year/2027.csv vestments "api/clashes?from=$white&to=$white" "api/churches/ht/days?from=2027-01-01&to=2027-12-31"; do
   wrk -t1 -c1 -d5s "$base/$path" >/dev/null
   echo "GET /$path, one after another, ms: $(times 200 "$base/$path" | median)"
 done
-echo "PUT a Mass, ms: $(times 100 -X PUT -H 'Content-Type: application/json' -d "$mass" "$base/api/masses/$id" | median)"
-echo "POST its form and follow to the page with its warnings, ms: $(times 100 -L -d "church=sa&date=$white&time=11:00&minutes=60&concelebrants=3" "$base/masses/$id" | median)"
+echo "PUT a Mass, ms: $(times 100 -X PUT -H "$auth" -H 'Content-Type: application/json' -d "$mass" "$base/api/masses/$id" | median)"
+echo "POST its form and follow to the page with its warnings, ms: $(times 100 -L -H "$auth" -d "church=sa&date=$white&time=11:00&minutes=60&concelebrants=3" "$base/masses/$id" | median)"
 for c in 1 8 32; do
   echo "GET /week, $c connections:"
   wrk -t1 -c"$c" -d10s --latency "$base/week" | grep -E 'Requests/sec|99%|50%|Non-2xx' || true

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Sending.post;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -20,6 +19,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.scenario.Asking;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Planned;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
@@ -35,7 +35,7 @@ class LeftOverTest {
 
   @Inject Scenario scenario;
   @Inject Refusing refusing;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
   @Inject Clock clock;
 
   @BeforeEach

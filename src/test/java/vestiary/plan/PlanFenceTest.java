@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -21,6 +20,7 @@ import java.util.concurrent.CompletionException;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
@@ -31,7 +31,7 @@ class PlanFenceTest {
 
   @Inject Scenario scenario;
   @Inject RunPlan run;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
 
   private final UUID plan = UUID.fromString("01900000-0000-7000-8000-000000000001");
 

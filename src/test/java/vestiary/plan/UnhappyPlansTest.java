@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.page;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -19,6 +18,7 @@ import vestiary.access.CurrentCluster;
 import vestiary.allocation.planner.Planner;
 import vestiary.planning.CheckClashes;
 import vestiary.scenario.Asking;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Planned;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
@@ -34,7 +34,7 @@ class UnhappyPlansTest {
 
   @Inject Scenario scenario;
   @Inject Refusing refusing;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
   @Inject PlanRows plans;
   @Inject PlanBases bases;
   @Inject AskPlanner question;

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static vestiary.scenario.Sending.get;
 import static vestiary.scenario.Sending.post;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -25,6 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 
@@ -39,7 +39,7 @@ class DoubleBookingTest {
   private static final String OVERLAP = "23P01";
 
   @Inject Scenario scenario;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
 
   @BeforeEach
   void two_white_chasubles() {

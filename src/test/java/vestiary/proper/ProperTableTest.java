@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static vestiary.proper.ProperResourceTest.enter;
 
-import io.agroal.api.AgroalDataSource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.sql.Connection;
@@ -20,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.postgresql.util.PSQLException;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 
@@ -31,7 +31,7 @@ class ProperTableTest {
       Map.of("celebration", "romuald", "place", "memorial");
 
   @Inject Scenario scenario;
-  @Inject AgroalDataSource database;
+  @Inject OwnerDatabase database;
 
   @BeforeEach
   void one_church_with_a_day_of_its_own_and_a_patron_of_the_diocese() {

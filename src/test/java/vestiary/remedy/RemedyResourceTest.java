@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -24,12 +25,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import vestiary.pool.NoteConsent;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Mending;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
+import vestiary.vesting.MassId;
 
 /** The jubilee: three concelebrants, two white sets; and the other clashes of its fortnight. */
 @QuarkusTest
@@ -39,6 +42,7 @@ class RemedyResourceTest {
   private static final String SUNDAY = "2026-12-06";
 
   @Inject Scenario scenario;
+  @Inject NoteConsent consents;
   @Inject Refusing refusing;
 
   @BeforeEach
@@ -413,6 +417,28 @@ class RemedyResourceTest {
             .orElseThrow();
     assertEquals(true, asked.get("onAsking"));
     assertTrue(asked.get("costs").toString().endsWith("must be asked first."), asked.toString());
+  }
+
+  @Test
+  void what_an_owner_keeps_back_from_a_mass_is_not_carried_to_it_and_after_a_yes_it_is_again() {
+    answer(false, "HT-W1-C", "HT-W2-C", "HT-W3-C");
+
+    List<Map<String, Object>> remedies = Mending.remedies(jubilee());
+
+    assertFalse(remedies.isEmpty());
+    assertTrue(
+        remedies.stream().noneMatch(one -> one.toString().contains("HT-W1-C")),
+        remedies.toString());
+    answer(true, "HT-W1-C", "HT-W2-C", "HT-W3-C");
+    assertTrue(
+        Mending.remedies(jubilee()).stream().anyMatch(one -> one.toString().contains("HT-W1-C")));
+  }
+
+  private void answer(boolean granted, String... pieces) {
+    MassId jubilee = new MassId(UUID.fromString(mass().get("id").toString()));
+    scenario.within(
+        scenario.ours(),
+        () -> consents.note(new NoteConsent.Answer(jubilee, List.of(pieces), granted, "", -1)));
   }
 
   @ParameterizedTest

@@ -1,6 +1,5 @@
 package vestiary.scenario;
 
-import io.agroal.api.AgroalDataSource;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -23,9 +22,9 @@ class Copy {
       group by table_name
       """;
 
-  private final AgroalDataSource database;
+  private final OwnerDatabase database;
 
-  Copy(AgroalDataSource database) {
+  Copy(OwnerDatabase database) {
     this.database = database;
   }
 

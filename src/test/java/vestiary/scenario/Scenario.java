@@ -3,12 +3,14 @@ package vestiary.scenario;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.UUID;
 import vestiary.access.CurrentCluster;
 import vestiary.access.DefaultCluster;
 import vestiary.cluster.OpenCluster;
 import vestiary.exchange.ScenarioLists;
+import vestiary.users.DemoPeople;
 
 /** What a test begins with: a cluster with nothing in it, or the invented one. */
 @ApplicationScoped
@@ -22,13 +24,16 @@ public class Scenario {
   private final CurrentCluster current;
   private final OpenCluster open;
   private final ScenarioLists lists;
+  private final DemoPeople people;
 
   Scenario(
       Copy copy,
       DefaultCluster first,
       CurrentCluster current,
       OpenCluster open,
-      ScenarioLists lists) {
+      ScenarioLists lists,
+      DemoPeople people) {
+    this.people = people;
     this.copy = copy;
     this.first = first;
     this.current = current;
@@ -69,6 +74,16 @@ public class Scenario {
     empty();
     within(first.id(), lists::bringIn);
     copy.take();
+  }
+
+  /** Makes the default cluster, already loaded, the demo, with its people. */
+  public void becomeDemo() {
+    within(
+        first.id(),
+        () -> {
+          open.keepDemoMonday(LocalDate.of(2026, 11, 30));
+          people.letIn();
+        });
   }
 
   /** All rows of all clusters as one text: equal texts, equal rows. */

@@ -33,7 +33,8 @@ public final class Invented {
             new Frame.Language("en", "English", true), new Frame.Language("es", "Español", false)),
         Frame.Demo.NONE,
         "Printed on 30 November 2026 at 10:42.",
-        "/" + section);
+        "/" + section,
+        "Maren Dovecote");
   }
 
   public static Frame pastDemo(String section) {
@@ -45,7 +46,8 @@ public final class Invented {
         new Frame.Demo(
             "This is the demo. Every name is invented, and its fortnight is past.", true),
         "Printed on 30 January 2027 at 10:42.",
-        "/" + section);
+        "/" + section,
+        "Maren Dovecote");
   }
 
   public static List<String> churches() {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.qute.Engine;
 import io.quarkus.qute.EngineBuilder;
 import io.quarkus.qute.HtmlEscaper;
+import io.quarkus.qute.NamespaceResolver;
 import io.quarkus.qute.ReflectionValueResolver;
 import io.quarkus.qute.TemplateLocator.TemplateLocation;
 import io.quarkus.qute.UserTagSectionHelper;
@@ -149,6 +150,8 @@ public final class RenderedPage {
         Engine.builder()
             .addDefaults()
             .addValueResolver(new ReflectionValueResolver())
+            .addNamespaceResolver(
+                NamespaceResolver.builder("inject").resolve(bean -> Map.of("value", "")).build())
             .addResultMapper(new HtmlEscaper(List.of("text/html")))
             .addLocator(id -> locate(id).map(Located::new));
     for (Path tag : tags()) {

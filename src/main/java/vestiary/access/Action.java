@@ -1,0 +1,96 @@
+package vestiary.access;
+
+import static vestiary.access.Reach.EVERYWHERE;
+import static vestiary.access.Reach.NOWHERE;
+import static vestiary.access.Reach.OWN_CHURCHES;
+
+import java.util.List;
+
+/**
+ * Who may do what: one line an action, one column a role, in the order of {@link Role}. Every page
+ * and address of the API names its action by {@link Needs}; docs/roles.md shows the table.
+ */
+public enum Action {
+  LOOK(
+      "Read pages, lists and answers of the API",
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE),
+  KEEP_OWN_ACCOUNT(
+      "Change one’s own password, end one’s sessions, make tokens for oneself",
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE),
+  ENTER_MASSES(
+      "Enter, change and cancel Masses", EVERYWHERE, OWN_CHURCHES, EVERYWHERE, NOWHERE, NOWHERE),
+  SEE_INTENTIONS(
+      "See and enter the intention of a Mass", EVERYWHERE, NOWHERE, EVERYWHERE, NOWHERE, NOWHERE),
+  ENTER_PATTERNS(
+      "Enter and end recurring Mass times", EVERYWHERE, NOWHERE, EVERYWHERE, NOWHERE, NOWHERE),
+  KEEP_VESTMENTS(
+      "Enter, change and remove vestments; put them in care and take them back",
+      EVERYWHERE,
+      OWN_CHURCHES,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
+  KEEP_SETS("Name and remove sets and suits", EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE),
+  PLAN(
+      "Ask for a plan, apply it, undo it; mend a clash; ask a carrier, note an owner’s answer; say that pieces are home",
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE),
+  ANSWER_CARRYING(
+      "Say yes or no to a journey, and that the pieces are there",
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      NOWHERE),
+  ENTER_PROPERS(
+      "Enter days of the diocese, the town or a church",
+      EVERYWHERE,
+      NOWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE),
+  LOOK_BACK("See who changed what, and when", EVERYWHERE, EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE),
+  SETTLE_CLUSTER(
+      "Change settings, churches and journeys; bring in lists; move the demo",
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
+  KEEP_USERS(
+      "Let people in, give them a role, take it away",
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE);
+
+  private final String words;
+  private final List<Reach> byRole;
+
+  Action(String words, Reach... byRole) {
+    this.words = words;
+    this.byRole = List.of(byRole);
+  }
+
+  /** What it is, as the table of roles says it. */
+  public String words() {
+    return words;
+  }
+
+  /** How far that role may go. */
+  public Reach reach(Role role) {
+    return byRole.get(role.ordinal());
+  }
+}

@@ -1,0 +1,52 @@
+package vestiary.access;
+
+import jakarta.enterprise.context.RequestScoped;
+import java.util.UUID;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
+/** Who makes the present request; nobody in a job of the server. */
+@RequestScoped
+public class CurrentVisitor {
+
+  private Visitor visitor = new Visitor.Nobody();
+  private String formToken = "";
+
+  public Visitor visitor() {
+    return visitor;
+  }
+
+  /** What every form of the session sends along; empty without a session. */
+  public String formToken() {
+    return formToken;
+  }
+
+  /** Whether a user asks who may not do that; jobs of the server may do all they need. */
+  public boolean isForbidden(Action action) {
+    return visitor instanceof Visitor.User && !visitor.may(action);
+  }
+
+  void assign(Visitor known) {
+    visitor = known;
+  }
+
+  void assign(Visitor known, Secret session) {
+    visitor = known;
+    formToken = session.formToken();
+  }
+
+  /**
+   * Whoever may do it in some churches only must be in one of them. All others have passed the door
+   * already, or are jobs of the server.
+   *
+   * @param church id of the church that is to be changed
+   * @throws Refused if it is none of theirs
+   */
+  public void refuseOutsideOwn(Action action, UUID church) {
+    if (visitor.reach(action) == Reach.OWN_CHURCHES && !visitor.mayIn(action, church)) {
+      throw new Refused(
+          new Refusal.NotAllowed(
+              "That church is not among those named for you, so nothing was changed. Whoever keeps the users of your cluster can add it."));
+    }
+  }
+}

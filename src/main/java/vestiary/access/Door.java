@@ -1,0 +1,82 @@
+package vestiary.access;
+
+import jakarta.ws.rs.Priorities;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ResourceInfo;
+import jakarta.ws.rs.core.Cookie;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriBuilder;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.Optional;
+import java.util.Set;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
+/** Lets a request through to its page or resource if its maker may do what that does. */
+final class Door {
+
+  private static final Set<String> READING = Set.of("GET", "HEAD");
+
+  private static final String NOT_YOURS =
+      "Your role does not let you do this, so nothing was changed. Whoever keeps the users of your cluster can give you another.";
+
+  private final Identify identify;
+  private final CurrentVisitor current;
+  private final WhoAsks who;
+
+  Door(Identify identify, CurrentVisitor current, WhoAsks who) {
+    this.identify = identify;
+    this.current = current;
+    this.who = who;
+  }
+
+  /** The way to sign in, or {@code null} to let the request go on, as the framework wants it. */
+  @ServerRequestFilter(priority = Priorities.AUTHENTICATION)
+  Response open(ContainerRequestContext request, ResourceInfo target) {
+    identify.identify(
+        header(request, HttpHeaders.AUTHORIZATION),
+        Optional.ofNullable(request.getCookies().get(SessionCookie.NAME))
+            .map(Cookie::getValue)
+            .orElse(""));
+    if (Asks.isOpenToAll(target) || mayPass(Asks.action(target), request)) {
+      return null;
+    }
+    if (current.visitor() instanceof Visitor.Nobody) {
+      return signInFirst(request);
+    }
+    throw new Refused(new Refusal.NotAllowed(NOT_YOURS));
+  }
+
+  private boolean mayPass(Action action, ContainerRequestContext request) {
+    return current.visitor().may(action)
+        || action == Action.LOOK && READING.contains(request.getMethod()) && who.isDemo();
+  }
+
+  private static Response signInFirst(ContainerRequestContext request) {
+    UriInfo address = request.getUriInfo();
+    boolean isPage =
+        header(request, HttpHeaders.ACCEPT).contains(MediaType.TEXT_HTML)
+            && !address.getPath().startsWith("/api/");
+    if (!isPage || !READING.contains(request.getMethod())) {
+      throw new Refused(
+          new Refusal.SignInFirst(
+              "Sign in first, or send a token as Authorization: Bearer. Nothing was changed."));
+    }
+    String back = address.getRequestUri().getRawPath() + query(address);
+    return Response.seeOther(
+            UriBuilder.fromPath("/sign-in").queryParam("back", "{back}").build(back))
+        .build();
+  }
+
+  private static String query(UriInfo address) {
+    String query = address.getRequestUri().getRawQuery();
+    return query == null ? "" : "?" + query;
+  }
+
+  private static String header(ContainerRequestContext request, String name) {
+    return Optional.ofNullable(request.getHeaderString(name)).orElse("");
+  }
+}

@@ -1,0 +1,113 @@
+package vestiary.users;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.vertx.core.http.HttpServerRequest;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.CookieParam;
+import jakarta.ws.rs.DefaultValue;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.NewCookie;
+import jakarta.ws.rs.core.Response;
+import java.util.Map;
+import vestiary.access.OpenToAll;
+import vestiary.access.Secret;
+import vestiary.access.SessionCookie;
+import vestiary.problem.FormAnswer;
+import vestiary.problem.Refusal;
+import vestiary.web.Entries;
+import vestiary.web.PageAnswer;
+
+/** Where people come in and go out. */
+@Path("/")
+@Produces(MediaType.TEXT_HTML)
+@OpenToAll
+class SignInPage {
+
+  private final SignIn signIn;
+  private final SignInSheet sheet;
+  private final SessionCookie cookie;
+
+  SignInPage(SignIn signIn, SignInSheet sheet, SessionCookie cookie) {
+    this.signIn = signIn;
+    this.sheet = sheet;
+    this.cookie = cookie;
+  }
+
+  @CheckedTemplate(basePath = "users")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance signIn(SignInView view);
+  }
+
+  @GET
+  @Path("/sign-in")
+  public Response form(@QueryParam("back") @DefaultValue("/week") String back) {
+    return answer(200, Entries.empty().with("back", back), "");
+  }
+
+  @POST
+  @Path("/sign-in")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response enter(MultivaluedMap<String, String> form, @Context HttpServerRequest request) {
+    Entries typed = Entries.of(form);
+    boolean stays = typed.isTicked("stays");
+    return FormAnswer.of(
+        () -> {
+          Secret session =
+              signIn.signIn(
+                  typed.text("login"),
+                  typed.text("password"),
+                  request.remoteAddress().hostAddress(),
+                  stays ? SignIn.LASTING : SignIn.PASSING);
+          return in(
+              typed,
+              stays ? cookie.of(session, SignIn.LASTING, request) : cookie.of(session, request));
+        },
+        refusal -> again(typed, refusal));
+  }
+
+  @POST
+  @Path("/sign-in/demo")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response enterDemo(
+      MultivaluedMap<String, String> form, @Context HttpServerRequest request) {
+    Entries pressed = Entries.of(form);
+    return in(pressed, cookie.of(signIn.signInToDemo(pressed.text("as")), request));
+  }
+
+  @POST
+  @Path("/sign-out")
+  public Response leave(
+      @CookieParam("vestiary-session") @DefaultValue("") String session,
+      @Context HttpServerRequest request) {
+    Secret.parse(session).ifPresent(signIn::end);
+    return Response.fromResponse(PageAnswer.seeOther("/sign-in"))
+        .cookie(cookie.gone(request))
+        .build();
+  }
+
+  private static Response in(Entries entries, NewCookie cookie) {
+    return Response.fromResponse(PageAnswer.seeOther(Back.of(entries.text("back"))))
+        .cookie(cookie)
+        .build();
+  }
+
+  private Response again(Entries typed, Refusal refusal) {
+    Entries marked = FormAnswer.mark(typed, refusal, Map.of());
+    String problem = marked.errors().isEmpty() ? refusal.detail() : "";
+    return answer(refusal.status(), marked, problem);
+  }
+
+  private Response answer(int status, Entries entries, String problem) {
+    return PageAnswer.of(status, Templates.signIn(sheet.view(entries, problem)));
+  }
+}

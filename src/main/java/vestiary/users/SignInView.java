@@ -1,0 +1,34 @@
+package vestiary.users;
+
+import java.util.List;
+import vestiary.web.Field;
+import vestiary.web.Frame;
+
+/**
+ * The page where people come in.
+ *
+ * @param problem over the whole form; empty if nothing is wrong
+ * @param back where to go afterwards, an address of this server
+ * @param stays whether the session is to outlast the browser
+ * @param demo the demo's people, each let in by one press; none outside it
+ * @param begun whether anybody could come in at all
+ */
+record SignInView(
+    Frame frame,
+    String problem,
+    Field login,
+    Field password,
+    boolean stays,
+    String back,
+    List<DemoPerson> demo,
+    boolean begun) {
+
+  SignInView {
+    demo = List.copyOf(demo);
+  }
+
+  /**
+   * @param role in words, for example "Sacristan of Holy Trinity"
+   */
+  record DemoPerson(String id, String name, String role) {}
+}

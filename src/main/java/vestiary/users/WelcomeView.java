@@ -1,0 +1,13 @@
+package vestiary.users;
+
+import vestiary.web.Field;
+import vestiary.web.Frame;
+
+/**
+ * The page where somebody who was let in chooses a password.
+ *
+ * @param action where the form is sent
+ * @param login what they sign in by from then on
+ */
+record WelcomeView(
+    Frame frame, String problem, String action, String login, Field password, Field again) {}

@@ -1,0 +1,59 @@
+package vestiary.access;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import vestiary.pool.NoteConsent;
+import vestiary.scenario.Asking;
+import vestiary.scenario.Mending;
+import vestiary.scenario.Planning;
+import vestiary.scenario.Scenario;
+import vestiary.scenario.Sending;
+import vestiary.users.LettingIn;
+import vestiary.vesting.MassId;
+
+/** Fills the present cluster so that every table has a row of it, as its people would. */
+@ApplicationScoped
+class FullCluster {
+
+  private final Scenario scenario;
+  private final LettingIn letting;
+  private final NoteConsent consents;
+
+  FullCluster(Scenario scenario, LettingIn letting, NoteConsent consents) {
+    this.scenario = scenario;
+    this.letting = letting;
+    this.consents = consents;
+  }
+
+  /** The invented scenario, a week of it mended, planned, carried and answered for. */
+  void load() {
+    scenario.load();
+    letting.leaveTracesEverywhere(letting.user(Role.SACRISTAN, "ht"));
+    Map<String, Object> clash = Mending.clash("2026-12-08", "dalmatic");
+    Mending.apply(clash, Mending.remedy(clash, "step"));
+    Planning.applied("2026-12-07", "2026-12-13");
+    Sending.post(
+            "/api/movements/%s/ask".formatted(journey()),
+            Map.of("carrier", "Greta Holm", "mail", "greta@home.example"))
+        .then()
+        .statusCode(200);
+    scenario.within(
+        scenario.ours(),
+        () ->
+            consents.note(
+                new NoteConsent.Answer(
+                    new MassId(UUID.fromString(mass())), List.of("HT-W1-C"), true, "", -1)));
+  }
+
+  /** The Mass of the jubilee. */
+  String mass() {
+    return Asking.mass("sa", "2026-12-08T18:30").get("id").toString();
+  }
+
+  /** A journey of the plan. */
+  String journey() {
+    return Asking.list("/api/movements?from=2026-12-07&to=2026-12-13").get(0).get("id").toString();
+  }
+}

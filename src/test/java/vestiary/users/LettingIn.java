@@ -1,0 +1,166 @@
+package vestiary.users;
+
+import io.restassured.RestAssured;
+import io.restassured.response.Response;
+import io.restassured.specification.RequestSpecification;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import vestiary.access.Role;
+import vestiary.access.Secret;
+import vestiary.scenario.Credentials;
+import vestiary.scenario.Scenario;
+
+/** People of a test: let in past the pages, or as a browser sees it. */
+@ApplicationScoped
+public class LettingIn {
+
+  /** Strong enough by any count. */
+  static final String PASSWORD = "thurible otter seventy lanterns";
+
+  private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
+
+  private final Scenario scenario;
+  private final SaveUser save;
+  private final ChoosePassword choose;
+  private final Tokens tokens;
+  private final SignIn signIn;
+  private final TokenRows tokenRows;
+
+  LettingIn(
+      Scenario scenario,
+      SaveUser save,
+      ChoosePassword choose,
+      Tokens tokens,
+      SignIn signIn,
+      TokenRows tokenRows) {
+    this.tokenRows = tokenRows;
+    this.scenario = scenario;
+    this.save = save;
+    this.choose = choose;
+    this.tokens = tokens;
+    this.signIn = signIn;
+  }
+
+  /** Enters somebody with this role, who signs in by its name. */
+  public UUID user(Role role, String... churches) {
+    return user(role.id(), role, churches);
+  }
+
+  public UUID user(String login, Role role, String... churches) {
+    UUID[] made = new UUID[1];
+    scenario.within(
+        scenario.ours(),
+        () ->
+            made[0] =
+                save.enter(
+                    new SaveUser.Request(
+                        login, "Some " + role.word(), role.id(), List.of(churches))));
+    return made[0];
+  }
+
+  /** Somebody with a password. */
+  UUID withPassword(String login, Role role) {
+    UUID user = user(login, role);
+    String link = link(user);
+    scenario.within(scenario.ours(), () -> choose.byLink(link, PASSWORD, PASSWORD));
+    return user;
+  }
+
+  public String link(UUID user) {
+    Secret[] made = new Secret[1];
+    scenario.within(scenario.ours(), () -> made[0] = choose.link(user));
+    return made[0].text();
+  }
+
+  /** A token that may do all its user may. */
+  public String token(UUID user) {
+    return token(user, false);
+  }
+
+  String token(UUID user, boolean looksOnly) {
+    Secret[] made = new Secret[1];
+    scenario.within(
+        scenario.ours(),
+        () -> made[0] = tokens.make(user, new Tokens.Request("A test", "", looksOnly)));
+    return made[0].text();
+  }
+
+  /** By what a new token of that user is ended. */
+  public String tokenId(UUID user) {
+    token(user);
+    String[] found = new String[1];
+    scenario.within(scenario.ours(), () -> found[0] = tokenRows.of(user).get(0).id.toString());
+    return found[0];
+  }
+
+  /** The cookie of a new session. */
+  String session(UUID user) {
+    Secret[] made = new Secret[1];
+    scenario.within(scenario.ours(), () -> made[0] = signIn.open(user, SignIn.PASSING));
+    return made[0].text();
+  }
+
+  /** Every table of this feature has a row of that user afterwards. */
+  public void leaveTracesEverywhere(UUID user) {
+    token(user);
+    session(user);
+    link(user);
+    browser().formParam("login", "nobody").formParam("password", "x").post("/sign-in");
+  }
+
+  /** Nobody, with a browser that follows no redirect. */
+  static RequestSpecification browser() {
+    return RestAssured.given()
+        .header(Credentials.nobody())
+        .redirects()
+        .follow(false)
+        .accept("text/html,application/xhtml+xml,*/*;q=0.8");
+  }
+
+  /** A browser with that session. */
+  static RequestSpecification browser(String session) {
+    return RestAssured.given()
+        .cookie("vestiary-session", session)
+        .redirects()
+        .follow(false)
+        .accept("text/html,application/xhtml+xml,*/*;q=0.8");
+  }
+
+  /** Whoever holds that token. */
+  public static RequestSpecification program(String token) {
+    return RestAssured.given()
+        .header("Authorization", "Bearer " + token)
+        .redirects()
+        .follow(false)
+        .contentType("application/json");
+  }
+
+  /** Nobody, with a program. */
+  static RequestSpecification nobody() {
+    return RestAssured.given()
+        .header(Credentials.nobody())
+        .redirects()
+        .follow(false)
+        .contentType("application/json");
+  }
+
+  /** Tries a name and a password. */
+  static Response tries(String login, String password) {
+    return browser()
+        .formParams(Map.of("login", login, "password", password, "back", "/week"))
+        .post("/sign-in");
+  }
+
+  /** What the forms of a page carry. */
+  static String formToken(String page) {
+    Matcher found = TOKEN.matcher(page);
+    if (!found.find()) {
+      throw new AssertionError("no form token in " + page);
+    }
+    return found.group(1);
+  }
+}
