@@ -9,47 +9,46 @@ import java.net.Socket;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Passes bytes on to a server until it is cut; restored, it does so again. */
+/**
+ * Passes bytes on to a server until it is cut; restored, it does so again. Its port is kept all the
+ * while, or another program of the machine might take it.
+ */
 final class CuttableProxy {
 
   private final String host;
   private final int target;
   private final Set<Socket> open = ConcurrentHashMap.newKeySet();
   private final int port;
-  private volatile ServerSocket door;
+  private volatile boolean cut;
 
   CuttableProxy(String host, int target) {
     this.host = host;
     this.target = target;
-    this.door = listen(0);
-    this.port = door.getLocalPort();
+    this.port = listen();
   }
 
   int port() {
     return port;
   }
 
-  /** Breaks every connection and takes no new one. */
+  /** Breaks every connection, and each new one at once. */
   void cut() {
-    close(door);
+    cut = true;
     open.forEach(CuttableProxy::close);
     open.clear();
   }
 
   /** Takes connections again; does nothing if it was not cut. */
   void restore() {
-    if (door.isClosed()) {
-      door = listen(port);
-    }
+    cut = false;
   }
 
-  private ServerSocket listen(int wanted) {
+  private int listen() {
     try {
       ServerSocket socket = new ServerSocket();
-      socket.setReuseAddress(true);
-      socket.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), wanted));
+      socket.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0));
       start(() -> accept(socket));
-      return socket;
+      return socket.getLocalPort();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -59,9 +58,16 @@ final class CuttableProxy {
     try {
       while (true) {
         Socket client = socket.accept();
+        if (cut) {
+          close(client);
+          continue;
+        }
         Socket server = new Socket(host, target);
         open.add(client);
         open.add(server);
+        if (cut) {
+          cut();
+        }
         start(() -> pass(client, server));
         start(() -> pass(server, client));
       }

@@ -32,6 +32,17 @@ public final class KeptKinds {
     return new KeptKinds(byChurch);
   }
 
+  /** The same kinds at the same churches. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof KeptKinds kept && byChurch.equals(kept.byChurch);
+  }
+
+  @Override
+  public int hashCode() {
+    return byChurch.hashCode();
+  }
+
   boolean at(ChurchId church, PieceKind kind) {
     return byChurch.getOrDefault(church, Set.of()).contains(kind);
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
@@ -49,7 +50,10 @@ class MendAClashTest {
     page.locator("a[href*='%s#mends']".formatted(clash.get("id").asText())).click();
     assertThat(page.locator("main")).containsText("What mends it, least trouble first");
 
-    press(page, "Do this: Bring three matching white sets from Holy Trinity");
+    page.locator(".remedy")
+        .filter(new Locator.FilterOptions().setHasText("Bring three matching white sets"))
+        .getByRole(AriaRole.BUTTON)
+        .click();
 
     assertThat(page.locator("main")).containsText("This stands no more.");
     assertThat(page.locator(".deed")).containsText("Done: Bring three matching white sets");

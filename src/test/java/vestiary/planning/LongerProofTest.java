@@ -143,7 +143,7 @@ class LongerProofTest {
             "Needed at each church",
             "Fourteen together.",
             "All fourteen are in use from 09:00 to 11:30.",
-            "Fourteen needed, one there, thirteen short.")
+            "Fourteen needed, one that could serve, thirteen short.")
         .keepsSilentOn("Count the two", "concelebrant 13");
   }
 
