@@ -51,6 +51,7 @@ class KnownOffersTest {
           known.of(
               check.in(span).get(0),
               span,
+              new KeptBack(List.of()),
               () -> {
                 found.incrementAndGet();
                 return List.of();
