@@ -27,8 +27,9 @@ class KnownOffersTest {
   private final AtomicInteger found = new AtomicInteger();
 
   @BeforeEach
-  void the_invented_cluster() {
+  void a_day_that_no_other_test_has_asked_about() {
     scenario.load();
+    Sending.mass("sj", JUBILEE + "T05:45");
   }
 
   @Test
