@@ -122,7 +122,7 @@ public final class PlanTable {
     Situation before = LargeWeek.withoutOneMass(situation);
     Plan last = planner.plan(before, Effort.of(0));
     long again = median(() -> plan[0] = planner.replan(before, last, situation, Effort.of(0)));
-    checked(plan[0]);
+    checked(plan[0], situation.withLast(last.provisions()));
     long start = System.nanoTime();
     Plan best = work == 0 ? firstPlan : checked(planner.plan(situation, Effort.of(work)));
     long whole = work == 0 ? first : millis(start);
@@ -182,6 +182,10 @@ public final class PlanTable {
   }
 
   private Plan checked(Plan plan) {
+    return checked(plan, situation);
+  }
+
+  private static Plan checked(Plan plan, Situation situation) {
     List<String> objections = PlanProof.findObjections(plan, situation);
     if (!objections.isEmpty()) {
       throw new IllegalStateException(objections.get(0));
