@@ -22,6 +22,9 @@ final class Access {
 
   /** Whether nothing keeps the piece from the Mass. */
   boolean isPossible(Piece piece, Need need) {
+    if (piece.keptFrom().contains(need.mass())) {
+      return false;
+    }
     boolean reaches =
         piece.home().equals(need.church())
             || (!piece.staysHome() && hasJourney(piece.home(), need.church()));
@@ -47,6 +50,9 @@ final class Access {
     }
     if (!atHome && !hasJourney(piece.home(), need.church())) {
       return Optional.of(new NotServing(piece, Hindrance.NO_JOURNEY, List.of()));
+    }
+    if (piece.keptFrom().contains(need.mass())) {
+      return Optional.of(new NotServing(piece, Hindrance.KEPT_BACK, List.of()));
     }
     List<Away> inTheWay =
         piece.away().stream()

@@ -9,5 +9,7 @@ public enum Hindrance implements Term {
   /** It never leaves its own church. */
   STAYS_HOME,
   /** No journey from its own church is known. */
-  NO_JOURNEY
+  NO_JOURNEY,
+  /** Its owner does not give it for that Mass. */
+  KEPT_BACK
 }

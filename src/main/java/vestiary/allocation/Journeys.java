@@ -22,6 +22,7 @@ public final class Journeys {
   private final Map<ChurchId, Integer> places = new HashMap<>();
   private final long[][] seconds;
   private final boolean complete;
+  private final long longest;
 
   private Journeys(List<Journey> journeys) {
     journeys.forEach(j -> List.of(j.from(), j.to()).forEach(this::admit));
@@ -33,6 +34,12 @@ public final class Journeys {
     journeys.forEach(this::enter);
     shorten();
     complete = Arrays.stream(seconds).flatMapToLong(Arrays::stream).noneMatch(s -> s == NO_WAY);
+    longest =
+        Arrays.stream(seconds)
+            .flatMapToLong(Arrays::stream)
+            .filter(time -> time != NO_WAY)
+            .max()
+            .orElse(0);
   }
 
   /**
@@ -57,6 +64,11 @@ public final class Journeys {
   /** Between two places, in seconds. */
   long seconds(int from, int to) {
     return seconds[from][to];
+  }
+
+  /** The longest of them, in seconds; zero if there is none. */
+  long longest() {
+    return longest;
   }
 
   /** Whether there is a way from each church to each other. */

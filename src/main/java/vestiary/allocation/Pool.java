@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import vestiary.calendar.Colour;
 import vestiary.vesting.ChurchId;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
@@ -19,7 +20,7 @@ final class Pool {
 
   private record Tint(Colour colour, boolean festive, List<Step> steps) {}
 
-  private record Asking(ChurchId church, Window window, Tint tint) {}
+  private record Asking(MassId mass, ChurchId church, Window window, Tint tint) {}
 
   private static final BitSet NONE = new BitSet();
 
@@ -31,7 +32,7 @@ final class Pool {
   private final Map<ChurchId, BitSet> homes = new HashMap<>();
   private final Map<ChurchId, BitSet> reaching = new HashMap<>();
   private final BitSet movable = new BitSet();
-  private final BitSet awayAtTimes = new BitSet();
+  private final Map<MassId, BitSet> keptFrom = new HashMap<>();
   private final Map<Tint, BitSet> tinted = new HashMap<>();
   private final Map<Asking, BitSet> serving = new HashMap<>();
 
@@ -49,7 +50,9 @@ final class Pool {
       Piece piece = pieces.get(place);
       homes.computeIfAbsent(piece.home(), unknown -> new BitSet()).set(place);
       movable.set(place, !piece.staysHome() && journeys.place(piece.home()) >= 0);
-      awayAtTimes.set(place, !piece.away().isEmpty());
+      for (MassId mass : piece.keptFrom()) {
+        keptFrom.computeIfAbsent(mass, unknown -> new BitSet()).set(place);
+      }
     }
   }
 
@@ -126,19 +129,15 @@ final class Pool {
   private BitSet serving(Need need, List<Step> steps) {
     Tint tint = new Tint(need.colour(), need.festive(), steps);
     return serving.computeIfAbsent(
-        new Asking(need.church(), need.window(), tint),
+        new Asking(need.mass(), need.church(), need.window(), tint),
         like -> possible(tinted(need, steps), need));
   }
 
-  /** Only a piece that is away at times has to be looked at by itself. */
   private BitSet possible(BitSet places, Need need) {
     BitSet possible = (BitSet) places.clone();
     possible.and(reaching.computeIfAbsent(need.church(), this::reaching));
-    BitSet doubtful = (BitSet) possible.clone();
-    doubtful.and(awayAtTimes);
-    doubtful.stream()
-        .filter(place -> absences.hinder(place, need.church(), need.window()))
-        .forEach(possible::clear);
+    possible.andNot(keptFrom.getOrDefault(need.mass(), NONE));
+    absences.takeOut(possible, need.church(), need.window());
     return possible;
   }
 

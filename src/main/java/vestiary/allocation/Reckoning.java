@@ -66,6 +66,10 @@ final class Reckoning {
   }
 
   private boolean canBeThere(Piece piece, Need need) {
+    return !piece.keptFrom().contains(need.mass()) && canArrive(piece, need);
+  }
+
+  private boolean canArrive(Piece piece, Need need) {
     boolean atHome = piece.home().equals(need.church());
     if (!atHome && piece.staysHome()) {
       return false;
@@ -93,15 +97,14 @@ final class Reckoning {
     if (canBeThere(piece, need)) {
       return Optional.empty();
     }
-    if (piece.home().equals(need.church())) {
-      return Optional.of(Hindrance.AWAY);
-    }
-    if (piece.staysHome()) {
+    boolean atHome = piece.home().equals(need.church());
+    if (!atHome && piece.staysHome()) {
       return Optional.of(Hindrance.STAYS_HOME);
     }
+    if (!atHome && span.journeys().find(piece.home(), need.church()).isEmpty()) {
+      return Optional.of(Hindrance.NO_JOURNEY);
+    }
     return Optional.of(
-        span.journeys().find(piece.home(), need.church()).isPresent()
-            ? Hindrance.AWAY
-            : Hindrance.NO_JOURNEY);
+        piece.keptFrom().contains(need.mass()) ? Hindrance.KEPT_BACK : Hindrance.AWAY);
   }
 }

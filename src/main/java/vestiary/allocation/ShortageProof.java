@@ -153,7 +153,7 @@ public final class ShortageProof {
     private List<Need> distinctAsks() {
       Set<List<Object>> seen = new HashSet<>();
       return shortage.needs().stream()
-          .filter(n -> seen.add(List.of(n.church(), n.window(), n.colour(), n.festive())))
+          .filter(n -> seen.add(List.of(n.mass(), n.church(), n.window(), n.colour(), n.festive())))
           .toList();
     }
 

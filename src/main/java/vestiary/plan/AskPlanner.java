@@ -12,10 +12,7 @@ import vestiary.asking.Asking;
 import vestiary.asking.AskingState;
 import vestiary.asking.ReadAskings;
 import vestiary.planning.SpanToCheck;
-import vestiary.pool.Consent;
-import vestiary.pool.ReadConsents;
 import vestiary.pool.ReadTaken;
-import vestiary.schedule.DatedMass;
 
 /**
  * Puts the question of a span to the planner: as it is now, and as it was for the plan that holds.
@@ -27,22 +24,15 @@ class AskPlanner {
   private final PlanBases bases;
   private final ReadTaken taken;
   private final ReadAskings askings;
-  private final ReadConsents consents;
 
-  AskPlanner(
-      PlanRows plans,
-      PlanBases bases,
-      ReadTaken taken,
-      ReadAskings askings,
-      ReadConsents consents) {
+  AskPlanner(PlanRows plans, PlanBases bases, ReadTaken taken, ReadAskings askings) {
     this.plans = plans;
     this.bases = bases;
     this.taken = taken;
     this.askings = askings;
-    this.consents = consents;
   }
 
-  /** The question as it is now, with what carriers and owners have answered. */
+  /** The question as it is now, with what carriers have answered. */
   @Transactional
   Situation of(SpanToCheck span) {
     PlannedDays days = PlannedDays.of(span);
@@ -51,11 +41,7 @@ class AskPlanner {
             .filter(one -> one.riding() && one.state() == AskingState.DECLINED)
             .map(Asking::trip)
             .toList();
-    List<Consent> refused =
-        consents.ofMasses(span.asked().stream().map(DatedMass::id).toList()).stream()
-            .filter(one -> !one.granted())
-            .toList();
-    return Answered.in(SituationOf.span(span), declined, refused);
+    return Answered.in(SituationOf.span(span), declined);
   }
 
   /** The question as it was for that plan; empty if it cannot be told any more. */
@@ -71,7 +57,7 @@ class AskPlanner {
    * @param now the question as it is now
    */
   Optional<StandingPlan.Found> findStanding(SpanToCheck span, Situation now) {
-    return QuarkusTransaction.requiringNew()
+    return QuarkusTransaction.joiningExisting()
         .call(
             () ->
                 plans.appliedWithin(span.first(), span.last()).stream()

@@ -33,14 +33,14 @@ final class KeptResult {
   private final SpanToCheck span;
   private final Situation situation;
   private final Plan plan;
-  private final WhyThisOne why;
+  private final WhyWords why;
   private final Map<String, List<Stay>> stays = new HashMap<>();
 
   KeptResult(SpanToCheck span, Situation situation, Plan plan) {
     this.span = span;
     this.situation = situation;
     this.plan = plan;
-    this.why = new WhyThisOne(span, situation, plan);
+    this.why = new WhyWords(span, situation, plan);
   }
 
   PlanResult result() {

@@ -81,6 +81,13 @@ final class PiecesSince {
       return told(
           "%s cannot be had from %s (%s).".formatted(name, from, more.get(0).reason()), true);
     }
+    if (!then.get().keptFrom().containsAll(today.get().keptFrom())) {
+      return told(
+          "%s cannot be had for one of the Masses (its owner says no).".formatted(name), true);
+    }
+    if (!today.get().keptFrom().equals(then.get().keptFrom())) {
+      return told("%s is given by its owner after all.".formatted(name), false);
+    }
     return today.get().away().size() < then.get().away().size()
         ? told("%s is back.".formatted(name), false)
         : told("%s is entered otherwise than before.".formatted(name), true);

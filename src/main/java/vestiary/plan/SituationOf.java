@@ -96,15 +96,7 @@ public final class SituationOf {
     if (out.isEmpty()) {
       return piece;
     }
-    return new Piece(
-        piece.code(),
-        piece.kind(),
-        piece.colours(),
-        piece.home(),
-        piece.staysHome(),
-        piece.set(),
-        Stream.concat(piece.away().stream(), out.stream()).toList(),
-        piece.make());
+    return piece.away(Stream.concat(piece.away().stream(), out.stream()).toList());
   }
 
   private static Traits traits(PooledPiece piece) {

@@ -95,6 +95,9 @@ final class ClashScene {
     if (not.hindrance() == Hindrance.NO_JOURNEY) {
       return "at " + home(not.piece()) + ", from where no journey is entered";
     }
+    if (not.hindrance() == Hindrance.KEPT_BACK) {
+      return "its owner does not give it for this Mass";
+    }
     return not.away().stream().map(this::away).collect(Collectors.joining("; "));
   }
 

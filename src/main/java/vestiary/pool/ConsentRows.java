@@ -5,7 +5,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import vestiary.vesting.MassId;
 
 @ApplicationScoped
@@ -27,6 +30,15 @@ class ConsentRows implements PanacheRepositoryBase<ConsentRow, UUID> {
         .getResultStream()
         .map(found -> consent((ConsentRow) found[0], (String) found[1], (String) found[2]))
         .toList();
+  }
+
+  /** The Masses for which pieces are refused, by piece. */
+  Map<UUID, Set<MassId>> refused() {
+    return stream("state", ConsentRow.REFUSED)
+        .collect(
+            Collectors.groupingBy(
+                row -> row.pieceId,
+                Collectors.mapping(row -> new MassId(row.massId), Collectors.toSet())));
   }
 
   /** The rows of these pieces for one Mass; waits until nobody else changes them. */

@@ -2,10 +2,12 @@ package vestiary.pool;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import vestiary.calendar.Colour;
 import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Make;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 
@@ -21,6 +23,7 @@ import vestiary.vesting.PieceKind;
  * @param suit name of the suit its set belongs to, or empty
  * @param owner whose it is; a parish, the diocese or a person
  * @param staysHome whether it never leaves its church
+ * @param keptFrom Masses for which its owner has said no
  * @param care times in which it cannot be used that are not over, by start
  */
 public record PooledPiece(
@@ -39,12 +42,14 @@ public record PooledPiece(
     String condition,
     String place,
     boolean staysHome,
+    Set<MassId> keptFrom,
     List<Care> care,
     int version) {
 
   public PooledPiece {
     colours = List.copyOf(colours);
     care = List.copyOf(care);
+    keptFrom = Set.copyOf(keptFrom);
   }
 
   /** What it is, among the colours it may serve as. */
@@ -69,6 +74,7 @@ public record PooledPiece(
         care.stream()
             .map(c -> new Away(c.from(), c.findEnd().orElse(Instant.MAX), c.reason()))
             .toList(),
-        new Make(shade, grade, size));
+        new Make(shade, grade, size),
+        keptFrom);
   }
 }

@@ -1,32 +1,43 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
 import vestiary.vesting.ChurchId;
+import vestiary.vesting.MassId;
 import vestiary.vesting.PieceKind;
 
 /** The vestments of the cluster. */
 @ApplicationScoped
+@Transactional
 public class ReadPool {
 
   private final PieceRows pieces;
   private final SetRows sets;
   private final SuitRows suits;
   private final OccupationRows occupations;
+  private final ConsentRows consents;
 
-  ReadPool(PieceRows pieces, SetRows sets, SuitRows suits, OccupationRows occupations) {
+  ReadPool(
+      PieceRows pieces,
+      SetRows sets,
+      SuitRows suits,
+      OccupationRows occupations,
+      ConsentRows consents) {
     this.pieces = pieces;
     this.sets = sets;
     this.suits = suits;
     this.occupations = occupations;
+    this.consents = consents;
   }
 
   /**
@@ -39,8 +50,16 @@ public class ReadPool {
         occupations.careAfter(moment).stream().collect(Collectors.groupingBy(o -> o.pieceId));
     Map<UUID, SetRow> byId = sets.streamAll().collect(Collectors.toMap(s -> s.id, s -> s));
     Map<UUID, String> names = suits.streamAll().collect(Collectors.toMap(s -> s.id, s -> s.name));
+    Map<UUID, Set<MassId>> refused = consents.refused();
     return pieces.byCode().stream()
-        .map(p -> pooled(p, byId.get(p.setId), names, care.getOrDefault(p.id, List.of())))
+        .map(
+            p ->
+                pooled(
+                    p,
+                    byId.get(p.setId),
+                    names,
+                    refused.getOrDefault(p.id, Set.of()),
+                    care.getOrDefault(p.id, List.of())))
         .toList();
   }
 
@@ -65,7 +84,12 @@ public class ReadPool {
         set == null || set.suitId == null
             ? Map.of()
             : Map.of(set.suitId, suits.findById(set.suitId).name);
-    return pooled(row, set, names, occupations.careOf(row.id));
+    return pooled(
+        row,
+        set,
+        names,
+        consents.refused().getOrDefault(row.id, Set.of()),
+        occupations.careOf(row.id));
   }
 
   /** The names of those sets that have one, by their codes. */
@@ -81,7 +105,11 @@ public class ReadPool {
   }
 
   private static PooledPiece pooled(
-      PieceRow row, SetRow set, Map<UUID, String> suits, List<OccupationRow> care) {
+      PieceRow row,
+      SetRow set,
+      Map<UUID, String> suits,
+      Set<MassId> keptFrom,
+      List<OccupationRow> care) {
     Optional<SetRow> within = Optional.ofNullable(set);
     return new PooledPiece(
         row.code,
@@ -99,6 +127,7 @@ public class ReadPool {
         row.condition,
         row.place,
         row.staysHome,
+        keptFrom,
         care.stream().map(c -> Care.of(c, row.code)).toList(),
         row.version);
   }

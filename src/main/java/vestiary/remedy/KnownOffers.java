@@ -5,6 +5,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import vestiary.allocation.Journey;
 import vestiary.cluster.Church;
@@ -21,14 +24,14 @@ class KnownOffers {
   /** A few fortnights. */
   private static final int MOST = 100;
 
-  private final Map<Question, List<OfferRemedies.Offer>> known =
+  private final Map<Question, FutureTask<List<OfferRemedies.Offer>>> known =
       Collections.synchronizedMap(
           new LinkedHashMap<>(MOST, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
             @Override
             protected boolean removeEldestEntry(
-                Map.Entry<Question, List<OfferRemedies.Offer>> eldest) {
+                Map.Entry<Question, FutureTask<List<OfferRemedies.Offer>>> eldest) {
               return size() > MOST;
             }
           });
@@ -36,7 +39,7 @@ class KnownOffers {
   /** All that decides an offer; the cluster is part of it. */
   private record Question(String clash, List<Object> span, List<Journey> journeys) {
 
-    static Question of(Clash clash, SpanToCheck days, KeptBack kept) {
+    static Question of(Clash clash, SpanToCheck days) {
       return new Question(
           clash.id(),
           List.of(
@@ -49,8 +52,7 @@ class KnownOffers {
               days.kept(),
               days.taken(),
               days.lying(),
-              days.accepted(),
-              kept),
+              days.accepted()),
           days.churches().stream().flatMap(from -> from(from, days).stream()).toList());
     }
 
@@ -64,15 +66,32 @@ class KnownOffers {
     }
   }
 
-  /** What was offered before, or is found now. Two who ask at once both work it out. */
+  /** What was offered before, or is found now; who asks meanwhile waits for the same answer. */
   List<OfferRemedies.Offer> of(
-      Clash clash, SpanToCheck days, KeptBack kept, Supplier<List<OfferRemedies.Offer>> find) {
-    Question question = Question.of(clash, days, kept);
-    List<OfferRemedies.Offer> offers = known.get(question);
-    if (offers == null) {
-      offers = List.copyOf(find.get());
-      known.put(question, offers);
+      Clash clash, SpanToCheck days, Supplier<List<OfferRemedies.Offer>> find) {
+    Question question = Question.of(clash, days);
+    FutureTask<List<OfferRemedies.Offer>> mine = new FutureTask<>(() -> List.copyOf(find.get()));
+    FutureTask<List<OfferRemedies.Offer>> first = known.putIfAbsent(question, mine);
+    if (first == null) {
+      mine.run();
+      return answer(question, mine);
     }
-    return offers;
+    return answer(question, first);
+  }
+
+  /** What failed is not remembered. */
+  private List<OfferRemedies.Offer> answer(
+      Question question, FutureTask<List<OfferRemedies.Offer>> task) {
+    try {
+      return task.get();
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException();
+    } catch (ExecutionException failed) {
+      known.remove(question, task);
+      throw failed.getCause() instanceof RuntimeException ours
+          ? ours
+          : new IllegalStateException(failed.getCause());
+    }
   }
 }

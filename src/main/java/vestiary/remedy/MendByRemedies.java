@@ -1,6 +1,8 @@
 package vestiary.remedy;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -44,6 +46,7 @@ class MendByRemedies implements MendClashes {
   }
 
   @Override
+  @Transactional
   public List<AppliedRemedy> applied(String clash) {
     ZoneId zone = cluster.cluster().zone();
     return rows.standingFor(clash).stream().map(row -> applied(row, zone)).toList();
@@ -51,7 +54,8 @@ class MendByRemedies implements MendClashes {
 
   @Override
   public AppliedRemedy apply(String clash, String place, Press press) {
-    return applied(apply.apply(clash, place(place), press), cluster.cluster().zone());
+    AppliedRemedyRow row = apply.apply(clash, place(place), press);
+    return applied(row, QuarkusTransaction.joiningExisting().call(() -> cluster.cluster().zone()));
   }
 
   @Override

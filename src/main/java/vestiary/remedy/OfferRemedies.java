@@ -18,7 +18,6 @@ import vestiary.planning.Clash;
 import vestiary.planning.ClashSeverity;
 import vestiary.planning.OfferedRemedy;
 import vestiary.planning.SpanToCheck;
-import vestiary.pool.ReadConsents;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 
@@ -37,10 +36,8 @@ class OfferRemedies {
   private final KnownOffers known;
   private final CheckClashes check;
   private final ReadMasses masses;
-  private final ReadConsents consents;
 
-  OfferRemedies(KnownOffers known, CheckClashes check, ReadMasses masses, ReadConsents consents) {
-    this.consents = consents;
+  OfferRemedies(KnownOffers known, CheckClashes check, ReadMasses masses) {
     this.known = known;
     this.check = check;
     this.masses = masses;
@@ -57,18 +54,10 @@ class OfferRemedies {
   private List<Offer> of(Clash clash, Shortage shortage, SpanToCheck span) {
     DatedMass last = clash.masses().get(clash.masses().size() - 1);
     SpanToCheck days = span.on(clash.first().date(), last.date());
-    KeptBack kept = keptBack(days);
-    return known.of(clash, days, kept, () -> find(clash, shortage, days, kept));
+    return known.of(clash, days, () -> find(clash, shortage, days));
   }
 
-  private KeptBack keptBack(SpanToCheck days) {
-    return new KeptBack(
-        consents.ofMasses(days.asked().stream().map(DatedMass::id).toList()).stream()
-            .filter(one -> !one.granted())
-            .toList());
-  }
-
-  private List<Offer> find(Clash clash, Shortage shortage, SpanToCheck days, KeptBack kept) {
+  private List<Offer> find(Clash clash, Shortage shortage, SpanToCheck days) {
     RemedyWords words = new RemedyWords(new RemedyScene(days, shortage));
     Set<String> standing = check.in(days).stream().map(Clash::id).collect(Collectors.toSet());
     List<Offer> offers = new ArrayList<>();
@@ -77,7 +66,7 @@ class OfferRemedies {
       boolean tooMany = remedy.change() instanceof Change.Carry && carries == MOST_CARRIES;
       Optional<Deed> deed =
           tooMany ? Optional.empty() : findDeed(clash, shortage, days, remedy, standing);
-      if (deed.isPresent() && !kept.forbids(deed.get())) {
+      if (deed.isPresent()) {
         carries += remedy.change() instanceof Change.Carry ? 1 : 0;
         String print = fingerprint(clash, remedy);
         offers.add(new Offer(words.of(remedy, deed.get(), offers.size() + 1, print), deed.get()));
@@ -111,7 +100,7 @@ class OfferRemedies {
   }
 
   private boolean mends(Deed deed, Clash clash, SpanToCheck days, Set<String> standing) {
-    SpanToCheck after = deed.on(days, masses::with);
+    SpanToCheck after = deed.on(days, (mass, change) -> masses.with(days.cluster(), mass, change));
     boolean sameDays =
         after.masses().stream()
             .filter(mass -> deed.moves().stream().anyMatch(m -> m.after().mass().equals(mass.id())))

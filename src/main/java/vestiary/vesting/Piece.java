@@ -2,6 +2,7 @@ package vestiary.vesting;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import vestiary.calendar.Colour;
 
 /**
@@ -14,6 +15,7 @@ import vestiary.calendar.Colour;
  * @param set the code of its set, empty if it is in none
  * @param away when it cannot be used, in any order
  * @param make what it is like, which never decides whether it serves
+ * @param keptFrom Masses for which its owner does not give it
  */
 public record Piece(
     String code,
@@ -23,7 +25,8 @@ public record Piece(
     boolean staysHome,
     String set,
     List<Away> away,
-    Make make) {
+    Make make,
+    Set<MassId> keptFrom) {
 
   public Piece {
     Objects.requireNonNull(code, "code");
@@ -33,9 +36,23 @@ public record Piece(
     Objects.requireNonNull(make, "make");
     colours = List.copyOf(colours);
     away = List.copyOf(away);
+    keptFrom = Set.copyOf(keptFrom);
     if (colours.isEmpty()) {
       throw new IllegalArgumentException("Piece " + code + " has no colour");
     }
+  }
+
+  /** A piece that its owner gives for every Mass. */
+  public Piece(
+      String code,
+      PieceKind kind,
+      List<Colour> colours,
+      ChurchId home,
+      boolean staysHome,
+      String set,
+      List<Away> away,
+      Make make) {
+    this(code, kind, colours, home, staysHome, set, away, make, Set.of());
   }
 
   /** A piece of which nothing else is known. */
@@ -48,5 +65,10 @@ public record Piece(
       String set,
       List<Away> away) {
     this(code, kind, colours, home, staysHome, set, away, Make.ANY);
+  }
+
+  /** The same, away at these times and no others. */
+  public Piece away(List<Away> times) {
+    return new Piece(code, kind, colours, home, staysHome, set, times, make, keptFrom);
   }
 }

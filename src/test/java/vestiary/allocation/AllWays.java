@@ -77,7 +77,9 @@ final class AllWays {
 
   static boolean serves(Piece piece, Need need, Span span) {
     boolean atHome = piece.home().equals(need.church());
-    if (!piece.colours().contains(need.colour()) || (piece.staysHome() && !atHome)) {
+    if (!piece.colours().contains(need.colour())
+        || (piece.staysHome() && !atHome)
+        || piece.keptFrom().contains(need.mass())) {
       return false;
     }
     return span.journeys()

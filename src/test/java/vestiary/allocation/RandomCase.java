@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import vestiary.calendar.Colour;
 import vestiary.vesting.ChurchId;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.Window;
@@ -63,7 +65,10 @@ final class RandomCase {
     List<Journey> roads = roads(3, random);
     List<Need> needs =
         IntStream.range(0, masses).mapToObj(n -> randomNeed(n, 3, COLOURS, random)).toList();
-    List<Piece> pieces = IntStream.range(0, stock).mapToObj(n -> randomPiece(n, random)).toList();
+    List<Piece> pieces =
+        IntStream.range(0, stock)
+            .mapToObj(n -> keptBack(randomPiece(n, random), needs, random))
+            .toList();
     return new Span(needs, pieces, Journeys.of(roads), Minutes.withTurn(5));
   }
 
@@ -90,6 +95,22 @@ final class RandomCase {
             minute(start - 30), minute(start), minute(start + length), minute(start + length + 15));
     return Minutes.need(
         mass, randomChurch(churches, random), window, colours.get(random.nextInt(colours.size())));
+  }
+
+  /** Some owners do not give a piece for one of the Masses. */
+  private static Piece keptBack(Piece piece, List<Need> needs, Random random) {
+    Set<MassId> kept =
+        random.nextInt(5) == 0 ? Set.of(needs.get(random.nextInt(needs.size())).mass()) : Set.of();
+    return new Piece(
+        piece.code(),
+        piece.kind(),
+        piece.colours(),
+        piece.home(),
+        piece.staysHome(),
+        piece.set(),
+        piece.away(),
+        piece.make(),
+        kept);
   }
 
   private static Piece randomPiece(int number, Random random) {

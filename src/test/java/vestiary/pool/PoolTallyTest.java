@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import vestiary.calendar.Colour;
@@ -94,6 +95,7 @@ class PoolTallyTest {
         "",
         "",
         false,
+        Set.of(),
         List.of(care),
         0);
   }

@@ -52,7 +52,6 @@ class KnownOffersTest {
           known.of(
               check.in(span).get(0),
               span,
-              new KeptBack(List.of()),
               () -> {
                 found.incrementAndGet();
                 return List.of();

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import vestiary.vesting.MassId;
 
 /**
  * Cuts the time of each item into the gaps between its fixed visits, and puts like gaps together. A
@@ -13,7 +14,8 @@ import java.util.Map;
  */
 final class Commodities {
 
-  private record Key(List<Integer> classes, int bound, int burden, List<Visit> due) {}
+  private record Key(
+      List<Integer> classes, int bound, List<MassId> keptFrom, int burden, List<Visit> due) {}
 
   private final Roads roads;
   private final Classes classes;
@@ -41,6 +43,7 @@ final class Commodities {
                 new Commodity(
                     key.classes(),
                     key.bound(),
+                    key.keptFrom(),
                     key.burden(),
                     key.due(),
                     supplies.entrySet().stream()
@@ -73,7 +76,11 @@ final class Commodities {
     Visit start = begins ? after : Visit.beforeAll(startOf(item, after));
     Key key =
         new Key(
-            useful, item.stays() ? item.start() : -1, classes.burden(item), ends ? due : List.of());
+            useful,
+            item.stays() ? item.start() : -1,
+            item.keptFrom(),
+            classes.burden(item),
+            ends ? due : List.of());
     pools
         .computeIfAbsent(key, unknown -> new LinkedHashMap<>())
         .computeIfAbsent(start, unknown -> new ArrayList<>())

@@ -2,6 +2,7 @@ package vestiary.allocation.flow;
 
 import java.util.List;
 import java.util.Optional;
+import vestiary.vesting.MassId;
 
 /**
  * Items that may stand in for one another while they are free: they serve the same, and must be at
@@ -9,14 +10,21 @@ import java.util.Optional;
  *
  * @param classes those of the pieces that serve something, in order of kind, one or two
  * @param bound the only church they serve, or -1 if they may be carried
+ * @param keptFrom Masses that they may not serve, in order
  * @param burden how little people like that one of them is carried, each journey
  * @param due where they must all be in the end; empty list if they are free for good
  */
 record Commodity(
-    List<Integer> classes, int bound, int burden, List<Visit> due, List<Supply> supplies) {
+    List<Integer> classes,
+    int bound,
+    List<MassId> keptFrom,
+    int burden,
+    List<Visit> due,
+    List<Supply> supplies) {
 
   Commodity {
     classes = List.copyOf(classes);
+    keptFrom = List.copyOf(keptFrom);
     due = List.copyOf(due);
     supplies = List.copyOf(supplies);
   }

@@ -189,6 +189,7 @@ public final class FlowModel {
   private boolean serves(Commodity commodity, Slot slot) {
     Visit visit = slot.visit();
     return (commodity.mayBeCarried() || commodity.bound() == visit.place())
+        && !commodity.keptFrom().contains(slot.mass())
         && commodity.findDue().filter(due -> !visit.precedes(due, roads)).isEmpty()
         && commodity.supplies().stream().anyMatch(s -> s.after().precedes(visit, roads))
         && slot.groups().stream()
@@ -212,6 +213,11 @@ public final class FlowModel {
 
   private static Commodity loose(Commodity set, int place) {
     return new Commodity(
-        List.of(set.classes().get(place)), set.bound(), set.burden(), set.due(), set.supplies());
+        List.of(set.classes().get(place)),
+        set.bound(),
+        set.keptFrom(),
+        set.burden(),
+        set.due(),
+        set.supplies());
   }
 }

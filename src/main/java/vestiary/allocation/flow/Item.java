@@ -1,6 +1,7 @@
 package vestiary.allocation.flow;
 
 import java.util.List;
+import vestiary.vesting.MassId;
 import vestiary.vesting.Piece;
 
 /**
@@ -16,6 +17,11 @@ public record Item(List<Piece> pieces, int start, boolean stays, List<Visit> fix
   public Item {
     pieces = List.copyOf(pieces);
     fixed = List.copyOf(fixed);
+  }
+
+  /** Masses for which an owner does not give one of the pieces, in order. */
+  List<MassId> keptFrom() {
+    return pieces.stream().flatMap(piece -> piece.keptFrom().stream()).distinct().sorted().toList();
   }
 
   /** The code of the first piece. */

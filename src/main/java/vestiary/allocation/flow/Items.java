@@ -1,11 +1,13 @@
 package vestiary.allocation.flow;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.allocation.plan.Contradiction;
@@ -88,14 +90,20 @@ public final class Items {
     return one.home().equals(other.home())
         && situation.start(one).equals(situation.start(other))
         && one.staysHome() == other.staysHome()
+        && one.keptFrom().equals(other.keptFrom())
         && fixed(one).equals(fixed(other));
   }
 
   private void add(List<Piece> pieces) {
     Piece first = pieces.get(0);
     int start = roads.place(situation.start(first));
-    Item item = new Item(pieces, start, first.staysHome(), fixed(first));
+    List<Visit> fixed =
+        withoutOverlaps(
+            fixed(first),
+            (before, visit) -> contradictions.add(contradiction(first, before, visit)));
+    Item item = new Item(pieces, start, first.staysHome(), fixed);
     items.add(item);
+    pieces.forEach(this::tellOfHoldsElsewhere);
     Visit before = Visit.beforeAll(start);
     for (Visit visit : item.fixed()) {
       if (!before.precedes(visit, roads)) {
@@ -103,6 +111,21 @@ public final class Items {
       }
       before = visit;
     }
+  }
+
+  /** What never leaves its church is not where it is held, whatever was said. */
+  private void tellOfHoldsElsewhere(Piece piece) {
+    holds.getOrDefault(piece.code(), List.of()).stream()
+        .filter(hold -> !mayBeThere(piece, hold))
+        .map(
+            hold ->
+                new Contradiction(
+                    piece.code(), piece.home(), Instant.MAX, hold.church(), hold.window().setOut()))
+        .forEach(contradictions::add);
+  }
+
+  private static boolean mayBeThere(Piece piece, Hold hold) {
+    return !piece.staysHome() || hold.church().equals(piece.home());
   }
 
   private Contradiction contradiction(Piece piece, Visit before, Visit visit) {
@@ -118,16 +141,19 @@ public final class Items {
     Stream<Visit> away = piece.away().stream().map(time -> away(piece, time));
     Stream<Visit> held =
         holds.getOrDefault(piece.code(), List.of()).stream()
+            .filter(hold -> mayBeThere(piece, hold))
             .map(hold -> roads.visit(hold.church(), hold.window()));
-    List<Visit> sorted =
-        Stream.concat(away, held)
-            .distinct()
-            .sorted(
-                Comparator.comparing(Visit::setOut)
-                    .thenComparing(Visit::cleared)
-                    .thenComparing(Visit::place))
-            .toList();
-    return withoutOverlaps(sorted);
+    return Stream.concat(away, held)
+        .distinct()
+        .sorted(
+            Comparator.comparing(Visit::setOut)
+                .thenComparing(Visit::cleared)
+                .thenComparing(Visit::place))
+        .toList();
+  }
+
+  private static boolean isAbsence(Visit visit) {
+    return visit.start() == Roads.ALWAYS;
   }
 
   private Visit away(Piece piece, Away time) {
@@ -140,8 +166,13 @@ public final class Items {
         Roads.ceiling(time.until()));
   }
 
-  /** Two that overlap at one church bind as one; at two churches the later begins last. */
-  private static List<Visit> withoutOverlaps(List<Visit> sorted) {
+  /**
+   * Two that overlap at one church bind as one; at two churches the later begins last.
+   *
+   * @param onOverlap told of those that cannot both be, as two absences can
+   */
+  private static List<Visit> withoutOverlaps(
+      List<Visit> sorted, BiConsumer<Visit, Visit> onOverlap) {
     List<Visit> kept = new ArrayList<>();
     for (Visit visit : sorted) {
       Visit before = kept.isEmpty() ? null : kept.get(kept.size() - 1);
@@ -149,6 +180,9 @@ public final class Items {
           && before.place() == visit.place()
           && visit.setOut() < before.cleared()
           && visit.start() < before.end()) {
+        if (!isAbsence(before) || !isAbsence(visit)) {
+          onOverlap.accept(before, visit);
+        }
         kept.set(
             kept.size() - 1,
             new Visit(

@@ -14,6 +14,8 @@ public enum Obstacle implements Term {
   NO_JOURNEY,
   /** It is in care or away at that time, or before or after with too little time for the way. */
   AWAY,
+  /** Its owner does not give it for this Mass. */
+  KEPT_BACK,
   /** A sacristan has set it aside for another Mass about that time. */
   HELD,
   /** Somebody else wears it at that Mass, or at another about that time. */

@@ -77,6 +77,9 @@ public final class PlanProof {
             ? need.isServedBy(one.piece().colours())
             : need.isServedBy(one.findStep().orElseThrow(), one.piece().colours());
     Fit fit = situation.fit(need);
+    require(
+        one.held() || !one.piece().keptFrom().contains(need.mass()),
+        one.piece().code() + " is not given for that Mass by its owner");
     require(span.pieces().contains(one.piece()), one.piece().code() + " is no piece of the pool");
     require(one.piece().kind() == need.kind() && lawful, one.piece().code() + " is not lawful");
     require(
@@ -120,6 +123,10 @@ public final class PlanProof {
     boolean given = true;
     int next = 0;
     for (Stay stay : stays) {
+      if (stay.given() && piece.staysHome() && !stay.church().equals(piece.home())) {
+        require(!plan.contradictions().isEmpty(), piece.code() + " cannot be where it is held");
+        continue;
+      }
       // What sacristans have set aside and cannot all be is told, and no fault of the plan.
       boolean contradictory = given && stay.given() && !canFollow(at, free, before, stay);
       require(

@@ -4,75 +4,87 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.Step;
+import vestiary.vesting.Window;
 
 /**
  * Tells from a plan why one piece is worn and no other; what can be seen, not what was searched.
  */
 public final class WhyThisOne {
 
-  private final Provision.Worn worn;
-  private final Need need;
   private final Plan plan;
   private final Situation situation;
+  private final Map<String, List<Provision.Worn>> worn;
+  private final Map<String, List<Hold>> held;
 
-  private WhyThisOne(Provision.Worn worn, Plan plan, Situation situation) {
-    this.worn = worn;
-    this.need = worn.need();
+  private WhyThisOne(Plan plan, Situation situation) {
     this.plan = plan;
     this.situation = situation;
+    this.worn =
+        plan.assignments().stream().collect(Collectors.groupingBy(one -> one.piece().code()));
+    this.held = situation.holds().stream().collect(Collectors.groupingBy(Hold::piece));
   }
 
-  /** The reason for one provision of a plan. */
-  public static Reason of(Provision.Worn worn, Plan plan, Situation situation) {
-    return new WhyThisOne(worn, plan, situation).reason();
+  /** Tells it of any provision of a plan. */
+  public static WhyThisOne in(Plan plan, Situation situation) {
+    return new WhyThisOne(plan, situation);
   }
 
-  private Reason reason() {
-    List<Reason.Other> others =
-        situation.span().pieces().stream()
-            .filter(piece -> piece.kind() == need.kind() && !piece.equals(worn.piece()))
-            .map(piece -> new Reason.Other(piece, obstacle(piece)))
-            .sorted(
-                Comparator.comparing(Reason.Other::obstacle)
-                    .thenComparing(other -> other.piece().code()))
-            .toList();
-    return new Reason(ground(), worn.source(), others);
+  /** The reason for one provision of the plan. */
+  public Reason reason(Provision.Worn one) {
+    Optional<Movement> way = one.held() ? Optional.empty() : findWay(one);
+    return new Reason(ground(one, way), way, one.source(), others(one));
   }
 
-  private Ground ground() {
-    if (worn.held()) {
+  private List<Reason.Other> others(Provision.Worn one) {
+    return situation.span().pieces().stream()
+        .filter(piece -> piece.kind() == one.need().kind() && !piece.equals(one.piece()))
+        .map(piece -> new Reason.Other(piece, obstacle(one, piece)))
+        .sorted(
+            Comparator.comparing(Reason.Other::obstacle)
+                .thenComparing(other -> other.piece().code()))
+        .toList();
+  }
+
+  private static Ground ground(Provision.Worn one, Optional<Movement> way) {
+    if (one.held()) {
       return Ground.HELD;
     }
-    Optional<Movement> last =
-        plan.movements().stream()
-            .filter(one -> one.pieces().contains(worn.piece()))
-            .filter(one -> !one.arriveBy().isAfter(need.window().setOut()))
-            .reduce((earlier, later) -> later);
-    if (last.isEmpty()) {
-      return worn.piece().home().equals(need.church()) ? Ground.AT_HOME : Ground.STILL_THERE;
+    if (way.isPresent()) {
+      return way.get().isCarriage() ? Ground.CARRIED : Ground.RIDES_ALONG;
     }
-    boolean since =
-        plan.assignments().stream()
-            .filter(one -> one.piece().equals(worn.piece()) && !one.need().equals(need))
-            .map(one -> one.need().window())
-            .anyMatch(
-                window ->
-                    window.start().isBefore(need.window().start())
-                        && !window.setOut().isBefore(last.get().arriveBy()));
-    if (since) {
-      return Ground.STILL_THERE;
-    }
-    return last.get().isCarriage() ? Ground.CARRIED : Ground.RIDES_ALONG;
+    return one.piece().home().equals(one.need().church()) ? Ground.AT_HOME : Ground.STILL_THERE;
   }
 
-  private Obstacle obstacle(Piece piece) {
-    if (depth(piece) > worn.depth()) {
+  /**
+   * The journey that brings the piece, unless it was brought for an earlier Mass and has stayed.
+   */
+  private Optional<Movement> findWay(Provision.Worn one) {
+    Window window = one.need().window();
+    return plan.movements().stream()
+        .filter(move -> move.pieces().contains(one.piece()))
+        .filter(move -> !move.arriveBy().isAfter(window.setOut()))
+        .reduce((earlier, later) -> later)
+        .filter(
+            move ->
+                worn.get(one.piece().code()).stream()
+                    .map(other -> other.need().window())
+                    .noneMatch(
+                        other ->
+                            other.start().isBefore(window.start())
+                                && !other.setOut().isBefore(move.arriveBy())));
+  }
+
+  private Obstacle obstacle(Provision.Worn one, Piece piece) {
+    Need need = one.need();
+    if (depth(piece, need) > one.depth()) {
       return Obstacle.COLOUR;
     }
     if (situation.fit(need).must()
@@ -86,32 +98,36 @@ public final class WhyThisOne {
     if (situation.span().journeys().find(piece.home(), need.church()).isEmpty()) {
       return Obstacle.NO_JOURNEY;
     }
-    if (piece.away().stream().anyMatch(a -> binds(piece.home(), a.from(), a.until()))) {
+    if (piece.keptFrom().contains(need.mass())) {
+      return Obstacle.KEPT_BACK;
+    }
+    if (piece.away().stream().anyMatch(a -> binds(piece.home(), a.from(), a.until(), need))) {
       return Obstacle.AWAY;
     }
-    if (holds(piece).anyMatch(h -> binds(h.church(), h.window().setOut(), h.window().cleared()))) {
+    if (holds(piece)
+        .anyMatch(h -> binds(h.church(), h.window().setOut(), h.window().cleared(), need))) {
       return Obstacle.HELD;
     }
-    if (isWornThen(piece)) {
+    if (isWornThen(piece, need)) {
       return Obstacle.WORN;
     }
     return elsewhere ? Obstacle.JOURNEY : Obstacle.NONE;
   }
 
   private Stream<Hold> holds(Piece piece) {
-    return situation.holds().stream().filter(hold -> hold.piece().equals(piece.code()));
+    return held.getOrDefault(piece.code(), List.of()).stream();
   }
 
-  private boolean isWornThen(Piece piece) {
-    return plan.assignments().stream()
-        .filter(one -> one.piece().equals(piece))
+  private boolean isWornThen(Piece piece, Need need) {
+    return worn.getOrDefault(piece.code(), List.of()).stream()
         .map(Provision::need)
         .anyMatch(
-            other -> binds(other.church(), other.window().setOut(), other.window().cleared()));
+            other ->
+                binds(other.church(), other.window().setOut(), other.window().cleared(), need));
   }
 
   /** Whether being there then leaves no time for this need. */
-  private boolean binds(ChurchId church, Instant from, Instant until) {
+  private boolean binds(ChurchId church, Instant from, Instant until, Need need) {
     return !isBefore(until, church, need.church(), need.window().setOut())
         && !isBefore(need.window().cleared(), need.church(), church, from);
   }
@@ -127,7 +143,7 @@ public final class WhyThisOne {
   }
 
   /** One more than the ladder is long where it is not lawful at all. */
-  private int depth(Piece piece) {
+  private static int depth(Piece piece, Need need) {
     if (need.isServedBy(piece.colours())) {
       return 0;
     }

@@ -108,6 +108,7 @@ final class Keeping {
     Ask ask = Ask.of(need, situation);
     if (was instanceof Provision.Worn worn) {
       return Optional.ofNullable(pieces.get(worn.piece().code()))
+          .filter(piece -> !piece.keptFrom().contains(need.mass()))
           .filter(piece -> ask.depth(piece, situation.traits(piece)) != Ask.NEVER)
           .map(
               piece ->

@@ -194,14 +194,6 @@ record Amended(Situation situation, List<Provision> taken) {
   private static Piece without(Piece piece, Away away) {
     List<Away> left = new ArrayList<>(piece.away());
     left.remove(away);
-    return new Piece(
-        piece.code(),
-        piece.kind(),
-        piece.colours(),
-        piece.home(),
-        piece.staysHome(),
-        piece.set(),
-        left,
-        piece.make());
+    return piece.away(left);
   }
 }

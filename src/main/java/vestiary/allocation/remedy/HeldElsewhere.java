@@ -39,6 +39,7 @@ public final class HeldElsewhere {
         holds.stream()
             .filter(hold -> hold.piece().equals(piece.code()))
             .filter(hold -> !hold.church().equals(piece.home()))
+            .filter(hold -> !piece.keptFrom().contains(hold.mass()))
             .filter(hold -> hold.window().setOut().isBefore(hold.window().cleared()))
             .toList();
     own.forEach(hold -> serve(hold, piece));
@@ -60,15 +61,7 @@ public final class HeldElsewhere {
     List<Away> times =
         Stream.concat(piece.away().stream(), holds.stream().map(hold -> away(piece, hold)))
             .toList();
-    return new Piece(
-        piece.code(),
-        piece.kind(),
-        piece.colours(),
-        piece.home(),
-        piece.staysHome(),
-        piece.set(),
-        times,
-        piece.make());
+    return piece.away(times);
   }
 
   /** With the roads, since an absence begins and ends at home. */

@@ -30,7 +30,7 @@ class WhyThisOneTest {
     Map<Ground, Long> grounds =
         plan.assignments().stream()
             .filter(worn -> worn.need().kind() == PieceKind.CHASUBLE)
-            .map(worn -> WhyThisOne.of(worn, plan, situation).ground())
+            .map(worn -> WhyThisOne.in(plan, situation).reason(worn).ground())
             .collect(Collectors.groupingBy(ground -> ground, Collectors.counting()));
 
     assertEquals(Map.of(Ground.AT_HOME, 2L, Ground.CARRIED, 1L), grounds);
@@ -47,7 +47,7 @@ class WhyThisOneTest {
             .orElseThrow();
 
     Map<String, Obstacle> others =
-        WhyThisOne.of(carried, plan, situation).others().stream()
+        WhyThisOne.in(plan, situation).reason(carried).others().stream()
             .collect(Collectors.toMap(other -> other.piece().code(), Reason.Other::obstacle));
 
     assertEquals(Obstacle.AWAY, others.get("SA-W3-C"));
@@ -74,7 +74,7 @@ class WhyThisOneTest {
         Ground.HELD,
         again.assignments().stream()
             .filter(Provision.Worn::held)
-            .map(worn -> WhyThisOne.of(worn, again, held).ground())
+            .map(worn -> WhyThisOne.in(again, held).reason(worn).ground())
             .findFirst()
             .orElseThrow());
   }

@@ -95,7 +95,7 @@ final class EveryAssignment {
       boolean taken =
           chosen.entrySet().stream()
               .anyMatch(e -> e.getValue() == piece && e.getKey().mass().equals(need.mass()));
-      if (depth >= 0 && !taken) {
+      if (depth >= 0 && !taken && !piece.keptFrom().contains(need.mass())) {
         chosen.put(need, piece);
         depths.put(need, depth);
         if (isChain(stays(List.of(piece)), piece)) {
@@ -186,6 +186,7 @@ final class EveryAssignment {
       boolean whole =
           set.size() == 2
               && fixed(set.get(0)).equals(fixed(set.get(1)))
+              && set.get(0).keptFrom().equals(set.get(1).keptFrom())
               && situation.start(set.get(0)).equals(situation.start(set.get(1)));
       boolean together = whole && isChain(stays(set), set.get(0));
       List<List<Piece>> loose = set.stream().map(List::of).toList();

@@ -11,7 +11,10 @@ import static vestiary.calendar.Colour.RED;
 import static vestiary.calendar.Colour.WHITE;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import vestiary.allocation.Journey;
@@ -26,6 +29,9 @@ import vestiary.allocation.plan.PlanStatus;
 import vestiary.allocation.plan.Situation;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
+import vestiary.vesting.Need;
+import vestiary.vesting.Piece;
+import vestiary.vesting.PieceKind;
 import vestiary.vesting.Window;
 
 /**
@@ -65,6 +71,52 @@ class OutOfWorkTest {
     assertEquals(PlanStatus.PROVEN, plan.status());
     assertEquals(1, plan.assignments().size());
     assertEquals(List.of(), PlanProof.findObjections(plan, situation));
+  }
+
+  @Test
+  void what_never_leaves_its_church_and_is_held_elsewhere_is_told() {
+    Piece stays = new Piece("w", PieceKind.CHASUBLE, List.of(WHITE), A, true, "", List.of());
+    Situation situation =
+        Situation.of(
+                new Span(
+                    List.of(need(3, A, 300, 360, WHITE)),
+                    List.of(stays),
+                    Minutes.bothWays(30, A, B),
+                    Minutes.NO_TURN))
+            .withHolds(List.of(hold(1, B, 100, 150)));
+
+    Plan plan = planner.plan(situation, Effort.of(5));
+
+    assertEquals(
+        List.of(new Contradiction("w", A, Instant.MAX, B, minute(100))), plan.contradictions());
+    assertEquals(1, plan.assignments().size());
+    assertEquals(List.of(), PlanProof.findObjections(plan, situation));
+  }
+
+  /**
+   * Held while away, held twice, held where they never go: nothing that is entered stops a plan.
+   */
+  @Test
+  void whatever_holds_contradict_there_is_a_plan_that_holds() {
+    for (int seed = 0; seed < 400; seed++) {
+      Situation situation = withHoldsAtRandom(SmallWorld.of(seed, 3), new Random(seed));
+
+      Plan plan = planner.plan(situation, Effort.of(1));
+
+      assertEquals(List.of(), PlanProof.findObjections(plan, situation), "case " + seed);
+    }
+  }
+
+  private static Situation withHoldsAtRandom(Situation situation, Random random) {
+    List<Hold> holds = new ArrayList<>(situation.holds());
+    for (Piece piece : situation.span().pieces()) {
+      List<Need> needs = situation.span().needs();
+      if (random.nextInt(3) == 0 && !needs.isEmpty()) {
+        Need need = needs.get(random.nextInt(needs.size()));
+        holds.add(new Hold(piece.code(), need.mass(), need.church(), need.window()));
+      }
+    }
+    return situation.withHolds(holds.stream().distinct().toList());
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import vestiary.allocation.Journey;
@@ -22,6 +23,7 @@ import vestiary.calendar.Colour;
 import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.LadderOrder;
+import vestiary.vesting.Make;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Norm;
@@ -151,10 +153,12 @@ final class SmallWorld {
     List<Away> away = away();
     String code = "s" + number;
     String set = withStoles && random.nextInt(4) > 0 ? code : "";
-    addPiece(code + "-c", PieceKind.CHASUBLE, colour, home, stays, set, away);
+    Set<MassId> kept = keptFrom();
+    addPiece(code + "-c", PieceKind.CHASUBLE, colour, home, stays, set, away, kept);
     if (withStoles) {
       List<Away> own = random.nextInt(6) == 0 ? away() : away;
-      addPiece(code + "-s", PieceKind.STOLE, colour, home, stays, set, own);
+      Set<MassId> its = random.nextInt(6) == 0 ? keptFrom() : kept;
+      addPiece(code + "-s", PieceKind.STOLE, colour, home, stays, set, own, its);
     }
     if (!stays && away.isEmpty() && random.nextInt(5) == 0) {
       hold(code + "-c");
@@ -164,6 +168,13 @@ final class SmallWorld {
   private void hold(String piece) {
     Need need = needs.get(random.nextInt(needs.size()));
     holds.add(new Hold(piece, need.mass(), need.church(), need.window()));
+  }
+
+  /** Some owners do not give a set for one of the Masses. */
+  private Set<MassId> keptFrom() {
+    return random.nextInt(6) == 0
+        ? Set.of(needs.get(random.nextInt(needs.size())).mass())
+        : Set.of();
   }
 
   private List<Away> away() {
@@ -181,8 +192,9 @@ final class SmallWorld {
       ChurchId home,
       boolean stays,
       String set,
-      List<Away> away) {
-    pieces.add(new Piece(code, kind, List.of(colour), home, stays, set, away));
+      List<Away> away,
+      Set<MassId> kept) {
+    pieces.add(new Piece(code, kind, List.of(colour), home, stays, set, away, Make.ANY, kept));
     traits.put(
         code,
         new Traits(

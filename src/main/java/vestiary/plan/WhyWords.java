@@ -1,41 +1,42 @@
 package vestiary.plan;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import vestiary.allocation.plan.Movement;
+import vestiary.allocation.plan.Obstacle;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.Provision;
+import vestiary.allocation.plan.Reason;
 import vestiary.allocation.plan.Situation;
 import vestiary.allocation.plan.Traits;
+import vestiary.allocation.plan.WhyThisOne;
 import vestiary.cluster.Church;
 import vestiary.planning.SpanToCheck;
-import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
-import vestiary.vesting.Piece;
 import vestiary.vesting.Step;
 import vestiary.web.English;
 
 /** Says of each piece of a plan why it and no other, from what decided. */
-final class WhyThisOne {
+final class WhyWords {
 
   private final Situation situation;
   private final Plan plan;
   private final Map<ChurchId, Church> churches;
-  private final Map<String, List<Provision.Worn>> worn;
+  private final WhyThisOne why;
   private final Map<Need, Provision> last;
 
-  WhyThisOne(SpanToCheck span, Situation situation, Plan plan) {
+  WhyWords(SpanToCheck span, Situation situation, Plan plan) {
     this.situation = situation;
     this.plan = plan;
     this.churches =
         span.churches().stream().collect(Collectors.toMap(Church::id, Function.identity()));
-    this.worn =
-        plan.assignments().stream().collect(Collectors.groupingBy(one -> one.piece().code()));
+    this.why = WhyThisOne.in(plan, situation);
     this.last =
         situation.last().stream().collect(Collectors.toMap(Provision::need, Function.identity()));
   }
@@ -48,8 +49,9 @@ final class WhyThisOne {
       return said;
     }
     one.findStep().ifPresent(step -> said.add(substitute(one.need(), step)));
-    said.add(place(one));
-    said.add(others(one));
+    Reason reason = why.reason(one);
+    said.add(place(reason));
+    said.add(others(reason));
     grade(one).ifPresent(said::add);
     suit(one).ifPresent(said::add);
     if (isAsBefore(one)) {
@@ -70,93 +72,62 @@ final class WhyThisOne {
     return need.kind().id().replace('-', ' ');
   }
 
-  private String place(Provision.Worn one) {
-    ChurchId here = one.need().church();
-    if (isBrought(one).isEmpty()) {
-      return one.piece().home().equals(here)
-          ? "It belongs to this church."
-          : "It is at this church already, since an earlier Mass.";
-    }
-    Movement way = isBrought(one).get();
-    return way.isCarriage()
-        ? "It is brought from %s for this: too few are at this church.".formatted(name(way.from()))
-        : "It comes along with %s, who drives from %s that way anyway, so no journey is made for it."
-            .formatted(way.carrier(), name(way.from()));
-  }
-
-  private Optional<Movement> isBrought(Provision.Worn one) {
-    return plan.movements().stream()
-        .filter(way -> way.to().equals(one.need().church()))
-        .filter(way -> way.pieces().contains(one.piece()))
-        .filter(way -> !way.arriveBy().isAfter(one.need().window().setOut()))
-        .reduce((earlier, later) -> later)
-        .filter(
-            way -> worn.get(one.piece().code()).stream().noneMatch(w -> isBetween(w, way, one)));
-  }
-
-  /** Whether it is worn after that carriage and before this Mass. */
-  private static boolean isBetween(Provision.Worn other, Movement way, Provision.Worn one) {
-    return other != one
-        && !other.need().window().setOut().isBefore(way.arriveBy())
-        && other.need().window().start().isBefore(one.need().window().start());
+  private String place(Reason reason) {
+    return switch (reason.ground()) {
+      case AT_HOME, HELD -> "It belongs to this church.";
+      case STILL_THERE -> "It is at this church already, since an earlier Mass.";
+      case CARRIED ->
+          "It is brought from %s for this: too few are at this church."
+              .formatted(name(reason.way().orElseThrow().from()));
+      case RIDES_ALONG ->
+          "It comes along with %s, who drives from %s that way anyway, so no journey is made for it."
+              .formatted(
+                  reason.way().orElseThrow().carrier(), name(reason.way().orElseThrow().from()));
+    };
   }
 
   /** What has become of the other pieces that would do. */
-  private String others(Provision.Worn one) {
-    List<Piece> like =
-        situation.span().pieces().stream()
-            .filter(piece -> piece.kind() == one.need().kind() && !piece.equals(one.piece()))
-            .filter(piece -> serves(one, piece))
-            .toList();
-    long away = like.stream().filter(piece -> isAway(piece, one.need())).count();
-    long busy =
-        like.stream()
-            .filter(piece -> !isAway(piece, one.need()) && isWornMeanwhile(piece, one.need()))
-            .count();
-    long stays =
-        like.stream()
-            .filter(piece -> !isAway(piece, one.need()) && !isWornMeanwhile(piece, one.need()))
-            .filter(piece -> piece.staysHome() && !piece.home().equals(one.need().church()))
-            .count();
-    int free = (int) (like.size() - away - busy - stays);
-    if (like.isEmpty()) {
+  private static String others(Reason reason) {
+    Map<Obstacle, Long> others =
+        reason.others().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Reason.Other::obstacle,
+                    () -> new EnumMap<>(Obstacle.class),
+                    Collectors.counting()));
+    others.keySet().removeAll(Set.of(Obstacle.COLOUR, Obstacle.SIZE));
+    if (others.isEmpty()) {
       return "It is the only one of the cluster that serves.";
     }
-    List<String> parts = new ArrayList<>();
-    part(parts, (int) busy, "worn at that hour");
-    part(parts, (int) away, "away");
-    part(parts, (int) stays, "not to leave its church");
+    long free = free(others);
+    others.keySet().removeAll(Set.of(Obstacle.JOURNEY, Obstacle.NONE));
+    List<String> parts =
+        others.entrySet().stream()
+            .map(one -> English.count(one.getValue().intValue()) + " " + words(one.getKey()))
+            .toList();
     String rest = parts.isEmpty() ? "" : " (%s)".formatted(English.list(parts));
     return free == 0
         ? "No other that serves is free then%s.".formatted(rest)
         : "%s would serve as well%s; none of them would make a better plan."
-            .formatted(English.sentence(English.count(free, "other")), rest);
+            .formatted(English.sentence(English.count((int) free, "other")), rest);
   }
 
-  private static void part(List<String> parts, int number, String words) {
-    if (number > 0) {
-      parts.add(English.count(number) + " " + words);
-    }
+  private static long free(Map<Obstacle, Long> others) {
+    return others.getOrDefault(Obstacle.JOURNEY, 0L) + others.getOrDefault(Obstacle.NONE, 0L);
   }
 
-  private static boolean serves(Provision.Worn one, Piece piece) {
-    return one.findStep()
-        .map(step -> one.need().isServedBy(step, piece.colours()))
-        .orElseGet(() -> one.need().isServedBy(piece.colours()));
-  }
-
-  private static boolean isAway(Piece piece, Need need) {
-    return piece.away().stream().anyMatch(away -> overlaps(away, need));
-  }
-
-  private static boolean overlaps(Away away, Need need) {
-    return away.from().isBefore(need.window().cleared())
-        && need.window().setOut().isBefore(away.until());
-  }
-
-  private boolean isWornMeanwhile(Piece piece, Need need) {
-    return worn.getOrDefault(piece.code(), List.of()).stream()
-        .anyMatch(other -> other.need().window().overlaps(need.window()));
+  private static String words(Obstacle obstacle) {
+    return switch (obstacle) {
+      case COLOUR -> "of another colour";
+      case SIZE -> "of another size";
+      case STAYS_HOME -> "not to leave its church";
+      case NO_JOURNEY -> "without a known journey";
+      case AWAY -> "away";
+      case KEPT_BACK -> "kept back by its owner";
+      case HELD -> "set aside for others";
+      case WORN -> "worn about that hour";
+      case JOURNEY, NONE -> "free";
+    };
   }
 
   private Optional<String> grade(Provision.Worn one) {
