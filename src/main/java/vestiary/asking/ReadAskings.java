@@ -1,6 +1,7 @@
 package vestiary.asking;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -12,6 +13,7 @@ import vestiary.people.Person;
 
 /** Who was asked for what. */
 @ApplicationScoped
+@Transactional
 public class ReadAskings {
 
   private static final String ERASED = "somebody";

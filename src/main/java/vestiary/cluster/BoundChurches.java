@@ -12,6 +12,7 @@ import vestiary.proper.TitledChurch;
 
 /** Answers what propers are held against. */
 @ApplicationScoped
+@Transactional
 class BoundChurches implements ChurchesToBind {
 
   private final CurrentCluster current;

@@ -1,5 +1,6 @@
 package vestiary.cluster;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -46,11 +47,13 @@ class CalendarResource {
   }
 
   @GET
+  @Transactional
   public List<CalendarBody> offered() {
     return LiturgicalCalendar.offered().stream().map(CalendarBody::from).toList();
   }
 
   @GET
+  @Transactional
   @Path("/{id}/days")
   public List<DayBody> days(
       @RestPath String id,

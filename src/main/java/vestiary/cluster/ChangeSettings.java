@@ -21,6 +21,7 @@ import vestiary.proper.ReadPropers;
 
 /** Changes what the cluster is called, which calendar it keeps, and its policies. */
 @ApplicationScoped
+@Transactional
 public class ChangeSettings {
 
   private static final int LONGEST_SET_OUT = 240;
@@ -84,7 +85,6 @@ public class ChangeSettings {
    * @throws Refused with every unfit field, or if they were changed meanwhile; nothing is changed
    *     then
    */
-  @Transactional
   public void change(Request request) {
     churches.waitForTurn();
     ClusterRow row = clusters.findById(current.id());

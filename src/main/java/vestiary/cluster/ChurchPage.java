@@ -2,6 +2,7 @@ package vestiary.cluster;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -45,17 +46,20 @@ class ChurchPage {
   }
 
   @GET
+  @Transactional
   public Response all() {
     return PageAnswer.seeOther("/settings");
   }
 
   @GET
+  @Transactional
   @Path("/new")
   public TemplateInstance fresh() {
     return Templates.church(sheets.fresh(Entries.empty(), ""));
   }
 
   @GET
+  @Transactional
   @Path("/{slug}")
   public TemplateInstance one(
       @RestPath String slug, @QueryParam("done") @DefaultValue("") String done) {

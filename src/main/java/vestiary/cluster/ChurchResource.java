@@ -1,5 +1,6 @@
 package vestiary.cluster;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -34,11 +35,13 @@ class ChurchResource {
   }
 
   @GET
+  @Transactional
   public List<ChurchBody> all() {
     return cluster.churches().stream().map(ChurchBody::from).toList();
   }
 
   @GET
+  @Transactional
   @Path("/{slug}")
   public ChurchBody one(@RestPath String slug) {
     return ChurchBody.from(cluster.getChurch(slug));
@@ -61,6 +64,7 @@ class ChurchResource {
   }
 
   @GET
+  @Transactional
   @Path("/{slug}/days")
   public List<DayBody> days(
       @RestPath String slug,

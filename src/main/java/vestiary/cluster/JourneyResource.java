@@ -1,5 +1,6 @@
 package vestiary.cluster;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.PUT;
@@ -32,6 +33,7 @@ class JourneyResource {
   record JourneyBody(String from, String to, Integer minutes, Boolean oneWay, Boolean estimated) {}
 
   @GET
+  @Transactional
   public List<JourneyBody> all() {
     Map<ChurchId, String> slugs =
         cluster.churches().stream().collect(Collectors.toMap(Church::id, Church::slug));

@@ -1,6 +1,7 @@
 package vestiary.cluster;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -13,11 +14,13 @@ import vestiary.access.CurrentCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.proper.BindingPropers;
+import vestiary.proper.EnteredProper;
 import vestiary.proper.ReadPropers;
 import vestiary.vesting.ChurchId;
 
 /** What the current cluster is and where its churches lie. */
 @ApplicationScoped
+@Transactional
 public class ReadCluster {
 
   private final CurrentCluster current;
@@ -55,9 +58,8 @@ public class ReadCluster {
   public List<Church> churches() {
     Map<UUID, String> names =
         parishes.streamAll().collect(Collectors.toMap(p -> p.id, p -> p.name));
-    return churches.inOrder().stream()
-        .map(c -> c.toChurch(names.get(c.parishId), propers.all()))
-        .toList();
+    List<EnteredProper> kept = propers.all();
+    return churches.inOrder().stream().map(c -> c.toChurch(names.get(c.parishId), kept)).toList();
   }
 
   /** How many churches there are. */

@@ -12,6 +12,7 @@ import vestiary.problem.ShortName;
 
 /** Enters a church, or changes one. */
 @ApplicationScoped
+@Transactional
 public class SaveChurch {
 
   static final int LONGEST_NAME = 200;
@@ -82,7 +83,6 @@ public class SaveChurch {
    *
    * @throws Refused if a field is unfit or the short name is taken
    */
-  @Transactional
   public String enter(Request request) {
     ChurchRow row = new ChurchRow();
     row.position = (int) churches.count();
@@ -102,7 +102,6 @@ public class SaveChurch {
    * @throws Refused if there is none of that short name, it was changed meanwhile, or a field is
    *     unfit
    */
-  @Transactional
   public String change(String slug, Request request) {
     ChurchRow row = churches.getBySlug(slug);
     if (request.version() != null && request.version() != row.version) {
@@ -114,7 +113,6 @@ public class SaveChurch {
   }
 
   /** Enters the church, or changes the one of that short name; so a list can be sent twice. */
-  @Transactional
   public void enterOrChange(Request request) {
     String slug = String.valueOf(request.slug()).strip();
     if (churches.findBySlug(slug).isPresent()) {

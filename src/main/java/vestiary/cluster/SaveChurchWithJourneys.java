@@ -11,6 +11,7 @@ import vestiary.problem.Refused;
 
 /** Keeps a church together with the journeys from it, all or nothing, as one form has them. */
 @ApplicationScoped
+@Transactional
 class SaveChurchWithJourneys {
 
   /** What the form calls the journey to a church, with the church's short name after it. */
@@ -67,7 +68,6 @@ class SaveChurchWithJourneys {
    * @return its short name
    * @throws Refused if a field is unfit or the short name is taken
    */
-  @Transactional
   String enter(Request request) {
     return withJourneys(churches.enter(request.church()), request);
   }
@@ -79,7 +79,6 @@ class SaveChurchWithJourneys {
    * @throws Refused if there is none of that short name, it was changed meanwhile, or a field is
    *     unfit
    */
-  @Transactional
   String change(String slug, Request request) {
     return withJourneys(churches.change(slug, request.church()), request);
   }

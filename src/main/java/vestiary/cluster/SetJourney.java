@@ -10,6 +10,7 @@ import vestiary.problem.Refused;
 
 /** Says how long the journey between two churches takes. */
 @ApplicationScoped
+@Transactional
 public class SetJourney {
 
   private static final int A_DAY = 24 * 60;
@@ -37,7 +38,6 @@ public class SetJourney {
    *
    * @throws Refused if a church is unknown, both are the same, or the minutes are out of bounds
    */
-  @Transactional
   public void set(Request request) {
     Asked asked = new Asked();
     JourneyRow way = read(request, asked);
@@ -55,7 +55,6 @@ public class SetJourney {
    * @param minutes 1 to 1,440, or 0 for a journey that nobody has timed
    * @throws Refused if there is no church of one of these short names
    */
-  @Transactional
   void setBothWays(String from, String to, int minutes) {
     ChurchRow here = churches.getBySlug(from);
     ChurchRow there = churches.getBySlug(to);

@@ -2,6 +2,7 @@ package vestiary.cluster;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -52,6 +53,7 @@ class SettingsPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance form(@QueryParam("done") @DefaultValue("") String done) {
     Cluster here = cluster.cluster();
     Entries stored = PolicyEntries.with(CalendarEntries.from(here), here);

@@ -1,5 +1,6 @@
 package vestiary.cluster;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.PUT;
@@ -72,6 +73,7 @@ class SettingsResource {
   }
 
   @GET
+  @Transactional
   public SettingsBody read() {
     return SettingsBody.from(cluster.cluster());
   }

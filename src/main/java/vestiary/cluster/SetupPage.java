@@ -2,6 +2,7 @@ package vestiary.cluster;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -43,6 +44,7 @@ class SetupPage {
   }
 
   @GET
+  @Transactional
   public Response form() {
     Cluster here = cluster.cluster();
     return here.isSetUp()

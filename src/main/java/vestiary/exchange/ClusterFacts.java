@@ -1,6 +1,7 @@
 package vestiary.exchange;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.cluster.Cluster;
@@ -23,6 +24,7 @@ class ClusterFacts implements FrameFacts {
   }
 
   @Override
+  @Transactional
   public Facts read() {
     Cluster here = cluster.cluster();
     Frame.Demo demo = demo();

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -52,6 +53,7 @@ class ImportPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance form(@QueryParam("what") @DefaultValue("") String what) {
     return Templates.imports(ImportSheet.view(frame(), Entries.empty().with("what", what)));
   }

@@ -1,6 +1,7 @@
 package vestiary.exchange;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
@@ -28,6 +29,7 @@ import vestiary.schedule.SavePattern;
  * line that names something the cluster has already changes it, so a list can be sent again.
  */
 @ApplicationScoped
+@Transactional
 class LineKeeper {
 
   private static final DateTimeFormatter DUE =

@@ -2,6 +2,7 @@ package vestiary.history;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -37,6 +38,7 @@ class HistoryPage {
   }
 
   @GET
+  @Transactional
   @Needs(Action.LOOK_BACK)
   public TemplateInstance newest() {
     return page("The newest 200 changes.", "/history", history.newest());
@@ -44,6 +46,7 @@ class HistoryPage {
 
   /** Of a Mass, a user, or whatever else has this id. */
   @GET
+  @Transactional
   @Path("/{id}")
   @Needs(Action.LOOK_BACK)
   public TemplateInstance ofOne(@RestPath String id) {
@@ -54,6 +57,7 @@ class HistoryPage {
   }
 
   @GET
+  @Transactional
   @Path("/vestments/{code}")
   @Needs(Action.LOOK_BACK)
   public TemplateInstance ofPiece(@RestPath String code) {
@@ -64,6 +68,7 @@ class HistoryPage {
   }
 
   @GET
+  @Transactional
   @Path("/masses/{id}")
   @Needs(Action.LOOK_BACK)
   public TemplateInstance ofMass(@RestPath String id) {
@@ -75,6 +80,7 @@ class HistoryPage {
 
   /** Those that the user made, not those made to the user. */
   @GET
+  @Transactional
   @Path("/users/{id}")
   @Needs(Action.LOOK_BACK)
   public TemplateInstance byUser(@RestPath String id) {

@@ -2,6 +2,7 @@ package vestiary.movement;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -64,6 +65,7 @@ class ConsentPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance one(
       @RestPath String mass,
       @RestPath String owner,

@@ -1,5 +1,6 @@
 package vestiary.movement;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -55,6 +56,7 @@ class ConsentResource {
       String offered) {}
 
   @GET
+  @Transactional
   public List<ConsentBody> between(@QueryParam("from") String from, @QueryParam("to") String to) {
     Asked asked = new Asked();
     Asked.Span dates = asked.span(from, to, LONGEST_SPAN_DAYS);

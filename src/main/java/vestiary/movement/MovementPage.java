@@ -2,6 +2,7 @@ package vestiary.movement;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -71,6 +72,7 @@ class MovementPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance one(@RestPath String id) {
     return page(id, Entries.empty(), "");
   }

@@ -1,5 +1,6 @@
 package vestiary.movement;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -45,6 +46,7 @@ class MovementResource {
   }
 
   @GET
+  @Transactional
   public List<MovementBody> between(@QueryParam("from") String from, @QueryParam("to") String to) {
     Asked asked = new Asked();
     Asked.Span dates = asked.span(from, to, LONGEST_SPAN_DAYS);
@@ -56,6 +58,7 @@ class MovementResource {
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   public MovementBody one(@RestPath String id) {
     ReadErrands.Found found = errands.get(id);

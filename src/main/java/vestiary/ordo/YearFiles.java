@@ -1,5 +1,6 @@
 package vestiary.ordo;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -34,6 +35,7 @@ class YearFiles {
   }
 
   @GET
+  @Transactional
   @Path("/{year}.ics")
   @Produces(CALENDAR)
   @Operation(
@@ -49,6 +51,7 @@ class YearFiles {
   }
 
   @GET
+  @Transactional
   @Path("/{year}.csv")
   @Produces(TABLE)
   @Operation(

@@ -2,6 +2,7 @@ package vestiary.ordo;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -39,12 +40,14 @@ class YearPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance present(
       @QueryParam("church") String church, @QueryParam("paper") String paper) {
     return year(LiturgicalYear.of(today()), church, paper);
   }
 
   @GET
+  @Transactional
   @Path("/{year}")
   public TemplateInstance year(
       @RestPath String year,

@@ -2,11 +2,13 @@ package vestiary.people;
 
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Optional;
 
 /** Who is known in the cluster. */
 @ApplicationScoped
+@Transactional
 public class FindPeople {
 
   private final PersonRows people;

@@ -1,5 +1,6 @@
 package vestiary.people;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -38,6 +39,7 @@ class PersonResource {
   }
 
   @GET
+  @Transactional
   public List<PersonBody> all() {
     return people.all().stream().map(PersonBody::from).toList();
   }

@@ -10,6 +10,7 @@ import vestiary.problem.ShortName;
 
 /** Enters people by name. */
 @ApplicationScoped
+@Transactional
 public class SavePerson {
 
   private static final int LONGEST_NAME = 200;
@@ -38,7 +39,6 @@ public class SavePerson {
    *
    * @throws Refused if a field is unfit
    */
-  @Transactional
   public Person keep(Request request) {
     Asked asked = new Asked();
     PersonRow given = new PersonRow();
@@ -51,7 +51,6 @@ public class SavePerson {
   }
 
   /** The one who is called so, or a visiting priest of that name, entered if there is nobody. */
-  @Transactional
   public Person called(String name) {
     return people
         .findCalled(name)
@@ -61,7 +60,6 @@ public class SavePerson {
   }
 
   /** The one who is called so, or a minister of that name, entered if there is nobody. */
-  @Transactional
   public Person carrying(String name) {
     return find.findCalled(name)
         .or(() -> people.findBySlug(slugOf(name)).map(PersonRow::toPerson))

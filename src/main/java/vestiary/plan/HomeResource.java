@@ -1,5 +1,6 @@
 package vestiary.plan;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -41,6 +42,7 @@ class HomeResource {
    * @param on the date
    */
   @GET
+  @Transactional
   public List<RestingBody> after(@QueryParam("on") String on) {
     Asked asked = new Asked();
     LocalDate date = asked.date("on", on);

@@ -2,6 +2,7 @@ package vestiary.plan;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.GET;
@@ -82,6 +83,7 @@ class PlanPage {
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   public TemplateInstance one(@RestPath String id) {
     return page(id, "");
@@ -89,6 +91,7 @@ class PlanPage {
 
   /** Leads to the plan that holds for the week in which a date lies. */
   @GET
+  @Transactional
   @Path("/of/{date}")
   public Response ofWeek(@RestPath String date) {
     Asked asked = new Asked();

@@ -25,7 +25,7 @@ class ReadPlan {
    * @throws vestiary.problem.Refused if there is none
    */
   PlanFound get(String id) {
-    return QuarkusTransaction.requiringNew().call(() -> found(plans.get(id)));
+    return QuarkusTransaction.joiningExisting().call(() -> found(plans.get(id)));
   }
 
   /** The same once it is over, or as it is after so long. */
@@ -35,7 +35,7 @@ class ReadPlan {
 
   /** The newest that was applied for any of these dates, both included. */
   Optional<PlanFound> findApplied(LocalDate first, LocalDate last) {
-    return QuarkusTransaction.requiringNew()
+    return QuarkusTransaction.joiningExisting()
         .call(
             () ->
                 plans.appliedWithin(first, last).stream()
@@ -48,7 +48,7 @@ class ReadPlan {
    * for all of its own.
    */
   List<PlanFound> standing(LocalDate first, LocalDate last) {
-    return QuarkusTransaction.requiringNew()
+    return QuarkusTransaction.joiningExisting()
         .call(
             () ->
                 plans.appliedWithin(first, last).stream()

@@ -2,6 +2,7 @@ package vestiary.plan;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -44,6 +45,7 @@ class SetWeekPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance week(@RestPath String code, @RestPath String date) {
     Asked asked = new Asked();
     LocalDate day = asked.date("date", date);

@@ -18,6 +18,7 @@ import vestiary.allocation.Severity;
 import vestiary.allocation.Shortage;
 import vestiary.allocation.ShortageKind;
 import vestiary.calendar.Verdict;
+import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.pool.PooledPiece;
@@ -63,10 +64,11 @@ public class CheckClashes {
     Instant from = first.minusDays(1).atStartOfDay(here.zone()).toInstant();
     Instant until = last.plusDays(2).atStartOfDay(here.zone()).toInstant();
     List<PooledPiece> pieces = pool.pieces(from);
-    List<DatedMass> around = masses.between(first.minusDays(1), last.plusDays(1));
+    List<Church> churches = cluster.churches();
+    List<DatedMass> around = masses.between(first.minusDays(1), last.plusDays(1), here, churches);
     return new SpanToCheck(
         here,
-        cluster.churches(),
+        churches,
         first,
         last,
         around,

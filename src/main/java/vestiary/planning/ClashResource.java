@@ -2,7 +2,6 @@ package vestiary.planning;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -49,7 +48,6 @@ class ClashResource {
   }
 
   @GET
-  @Transactional
   @Operation(summary = "Clashes with a Mass that starts on these dates, both included")
   public List<ClashBody> between(@QueryParam("from") String from, @QueryParam("to") String to) {
     Asked asked = new Asked();
@@ -63,7 +61,6 @@ class ClashResource {
 
   @GET
   @Path("/{id}")
-  @Transactional
   @Operation(summary = "One clash, as long as it stands")
   public ClashBody one(@RestPath String id) {
     FindClash.Found found =

@@ -1,5 +1,6 @@
 package vestiary.planning;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -77,6 +78,7 @@ class NeedResource {
   record PreferredBody(String shade, String grade, String size) {}
 
   @GET
+  @Transactional
   public List<NeedBody> all(@RestPath String id) {
     NeedsOfMass.Found found = needs.get(id);
     return found.needs().stream().map(n -> NeedBody.from(n, found.zone())).toList();

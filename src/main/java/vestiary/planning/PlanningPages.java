@@ -2,6 +2,7 @@ package vestiary.planning;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -67,30 +68,35 @@ class PlanningPages {
   }
 
   @GET
+  @Transactional
   @Path("/week")
   public TemplateInstance thisWeek(@QueryParam("church") List<String> churches) {
     return week(today(), churches);
   }
 
   @GET
+  @Transactional
   @Path("/week/{date}")
   public TemplateInstance week(@RestPath String date, @QueryParam("church") List<String> churches) {
     return week(date("week", date), churches);
   }
 
   @GET
+  @Transactional
   @Path("/day")
   public TemplateInstance thisDay() {
     return day(today());
   }
 
   @GET
+  @Transactional
   @Path("/day/{date}")
   public TemplateInstance day(@RestPath String date) {
     return day(date("day", date));
   }
 
   @GET
+  @Transactional
   @Path("/clashes")
   public TemplateInstance clashes(@QueryParam("from") String from, @QueryParam("to") String to) {
     LocalDate monday = WeekSheet.monday(today());

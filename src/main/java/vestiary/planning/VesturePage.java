@@ -2,6 +2,7 @@ package vestiary.planning;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -30,6 +31,7 @@ class VesturePage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance vesture(@RestPath String id) {
     NeedsOfMass.Found found = needs.get(id);
     return Templates.vesture(

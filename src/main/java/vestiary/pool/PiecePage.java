@@ -2,6 +2,7 @@ package vestiary.pool;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -52,12 +53,14 @@ class PiecePage {
   }
 
   @GET
+  @Transactional
   @Path("/new")
   public TemplateInstance fresh(@QueryParam("church") @DefaultValue("") String church) {
     return Templates.piece(sheets.fresh(Entries.empty().with("home", church), Note.NONE));
   }
 
   @GET
+  @Transactional
   @Path("/{code}")
   public TemplateInstance one(
       @RestPath String code, @QueryParam("done") @DefaultValue("") String done) {

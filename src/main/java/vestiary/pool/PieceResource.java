@@ -1,5 +1,6 @@
 package vestiary.pool;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -45,6 +46,7 @@ class PieceResource {
   }
 
   @GET
+  @Transactional
   public List<PieceBody> all(@QueryParam("church") String church) {
     ZoneId zone = cluster.cluster().zone();
     Map<ChurchId, String> slugs = slugs();
@@ -58,6 +60,7 @@ class PieceResource {
   }
 
   @GET
+  @Transactional
   @Path("/{code}")
   public PieceBody one(@RestPath String code) {
     PooledPiece piece = pool.get(code);

@@ -1,6 +1,7 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,6 +23,7 @@ import vestiary.web.Link;
 
 /** Sets out the form of a piece, with what stands in it. */
 @ApplicationScoped
+@Transactional
 class PieceSheets {
 
   private static final Link BACK = new Link("All vestments", "/vestments");

@@ -2,6 +2,7 @@ package vestiary.pool;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -38,6 +39,7 @@ class PoolPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance all(
       @QueryParam("church") @DefaultValue("") String church,
       @QueryParam("colour") @DefaultValue("") String colour,

@@ -27,6 +27,7 @@ import vestiary.problem.Refused;
  * damage is never refused.
  */
 @ApplicationScoped
+@Transactional
 public class PutInCare {
 
   private static final int LONGEST_REASON = 300;
@@ -88,7 +89,6 @@ public class PutInCare {
   }
 
   /** Forgets all care, past and to come, and all plans, for a demo that is made anew. */
-  @Transactional
   public void forgetAll() {
     occupations.deleteAll();
     movements.deleteAll();
@@ -99,7 +99,6 @@ public class PutInCare {
    *
    * @throws Refused if there is none of that code, a field is unfit, or it is in care already
    */
-  @Transactional
   public Care put(String code, Request request) {
     PieceRow piece = pieces.getByCode(code);
     OccupationRow row = new OccupationRow();
@@ -108,14 +107,12 @@ public class PutInCare {
   }
 
   /** Puts every piece of a set in care. */
-  @Transactional
   public void putSet(String set, Request request) {
     UUID id = sets.getByCode(set).id;
     pieces.list("setId = ?1 order by code", id).forEach(p -> putOrChange(p.code, request));
   }
 
   /** Puts a piece in care, or changes the care that begins then; so a list can be sent twice. */
-  @Transactional
   public void putOrChange(String code, Request request) {
     PieceRow piece = pieces.getByCode(code);
     OccupationRow given = new OccupationRow();
@@ -130,7 +127,6 @@ public class PutInCare {
    *
    * @throws Refused if the piece has no such care
    */
-  @Transactional
   public void end(String code, String id) {
     PieceRow piece = pieces.getByCode(code);
     visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, piece.homeId);

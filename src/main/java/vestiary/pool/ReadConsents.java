@@ -1,12 +1,14 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.Collection;
 import java.util.List;
 import vestiary.vesting.MassId;
 
 /** What owners have answered. */
 @ApplicationScoped
+@Transactional
 public class ReadConsents {
 
   private final ConsentRows consents;

@@ -1,6 +1,7 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,6 +19,7 @@ import vestiary.vesting.Wearer;
 
 /** What is planned, held, out and carried in the cluster. */
 @ApplicationScoped
+@Transactional
 public class ReadTaken {
 
   private final OccupationRows occupations;

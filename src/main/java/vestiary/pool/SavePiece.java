@@ -22,6 +22,7 @@ import vestiary.vesting.PieceKind;
 
 /** Enters a piece, changes one, takes one out of the pool. */
 @ApplicationScoped
+@Transactional
 public class SavePiece {
 
   private static final int LONGEST_CODE = 40;
@@ -93,7 +94,6 @@ public class SavePiece {
    * @return its code
    * @throws Refused if a field is unfit or the code is taken
    */
-  @Transactional
   public String enter(Request request) {
     PieceRow row = new PieceRow();
     keep(row, request);
@@ -112,7 +112,6 @@ public class SavePiece {
    * @return its code
    * @throws Refused if there is none of that code, it was changed meanwhile, or a field is unfit
    */
-  @Transactional
   public String change(String code, Request request) {
     PieceRow row = pieces.getByCode(code);
     if (request.version() != null && request.version() != row.version) {
@@ -127,7 +126,6 @@ public class SavePiece {
   }
 
   /** Enters the piece, or changes the one of that code; so a list can be sent twice. */
-  @Transactional
   public void enterOrChange(Request request) {
     PieceRow row = pieces.findByCode(String.valueOf(request.code()).strip()).orElse(new PieceRow());
     keep(row, request);
@@ -139,7 +137,6 @@ public class SavePiece {
    *
    * @throws Refused if there is none of that code
    */
-  @Transactional
   public void remove(String code) {
     PieceRow row = pieces.getByCode(code);
     visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.homeId);

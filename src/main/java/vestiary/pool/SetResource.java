@@ -1,5 +1,6 @@
 package vestiary.pool;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -37,11 +38,13 @@ class SetResource {
   }
 
   @GET
+  @Transactional
   public List<SetBody> all() {
     return sets.all().stream().map(SetBody::from).toList();
   }
 
   @GET
+  @Transactional
   @Path("/{code}")
   public SetBody one(@RestPath String code) {
     return SetBody.from(sets.get(code));

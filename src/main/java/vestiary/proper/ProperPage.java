@@ -2,6 +2,7 @@ package vestiary.proper;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -67,6 +68,7 @@ class ProperPage {
   }
 
   @GET
+  @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
     KnownCelebrations known =
         new KnownCelebrations(churches.settings(), churches.titled(), propers.all());
@@ -77,6 +79,7 @@ class ProperPage {
   }
 
   @GET
+  @Transactional
   @Path("/new")
   public TemplateInstance fresh(@QueryParam("for") @DefaultValue("") String what) {
     Entries empty = Entries.empty();
@@ -85,6 +88,7 @@ class ProperPage {
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   public TemplateInstance one(@RestPath String id) {
     return Templates.proper(sheets.stored(propers.get(id)));
@@ -119,6 +123,7 @@ class ProperPage {
   }
 
   @GET
+  @Transactional
   @Path("/{id}/removal")
   public TemplateInstance question(@RestPath String id) {
     return Templates.removal(sheets.removal(propers.get(id), ""));

@@ -1,5 +1,6 @@
 package vestiary.proper;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -36,12 +37,14 @@ class ProperResource {
   }
 
   @GET
+  @Transactional
   public List<ProperBody> all() {
     Map<ChurchId, String> slugs = slugs();
     return propers.all().stream().map(proper -> ProperBody.from(proper, slugs)).toList();
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   public ProperBody one(@RestPath String id) {
     return ProperBody.from(propers.get(id), slugs());

@@ -1,12 +1,14 @@
 package vestiary.proper;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
 /** The propers that were entered, titles and dedications aside. */
 @ApplicationScoped
+@Transactional
 public class ReadPropers {
 
   private final PropersAtHand propers;

@@ -13,6 +13,7 @@ import vestiary.problem.Refused;
  * on all others and on the titles of the churches.
  */
 @ApplicationScoped
+@Transactional
 public class SaveProper {
 
   private final ChurchesToBind churches;
@@ -91,7 +92,6 @@ public class SaveProper {
    * @return its id
    * @throws Refused if a field is unfit, the id is taken, or it cannot stand beside the others
    */
-  @Transactional
   public String enter(Request request) {
     churches.waitForTurn();
     ProperAdmission admission = admission();
@@ -107,7 +107,6 @@ public class SaveProper {
    * @throws Refused if there is none, it was changed meanwhile, a field is unfit, or it cannot
    *     stand beside the others
    */
-  @Transactional
   public void change(String id, Request request) {
     churches.waitForTurn();
     ProperRow row = unchanged(id, request.version());
@@ -122,7 +121,6 @@ public class SaveProper {
   }
 
   /** Enters the proper, or changes the one of that id; so a list can be sent twice. */
-  @Transactional
   public void enterOrChange(Request request) {
     String id = String.valueOf(request.id()).strip();
     if (propers.count("slug", id) > 0) {
@@ -139,7 +137,6 @@ public class SaveProper {
    * @throws Refused if there is none, it was changed meanwhile, or a title or another proper is
    *     about its celebration
    */
-  @Transactional
   public void remove(String id, Integer version) {
     churches.waitForTurn();
     ProperRow row = unchanged(id, version);

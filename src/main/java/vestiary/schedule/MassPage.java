@@ -2,6 +2,7 @@ package vestiary.schedule;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
@@ -55,18 +56,21 @@ class MassPage {
   }
 
   @GET
+  @Transactional
   @Path("/new")
   public TemplateInstance fresh(@Context UriInfo uri) {
     return Templates.mass(form.fresh(Entries.of(uri.getQueryParameters()), ""));
   }
 
   @GET
+  @Transactional
   @Path("/form-choices")
   public TemplateInstance choices(@Context UriInfo uri) {
     return Templates.choices(form.choices(Entries.of(uri.getQueryParameters())));
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   public TemplateInstance one(@RestPath String id, @QueryParam("saved") String saved) {
     DatedMass mass = read.get(id);

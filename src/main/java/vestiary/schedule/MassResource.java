@@ -39,6 +39,7 @@ class MassResource {
   }
 
   @GET
+  @Transactional
   public List<MassBody> between(
       @QueryParam("from") String from,
       @QueryParam("to") String to,
@@ -56,6 +57,7 @@ class MassResource {
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   public MassBody one(@RestPath String id) {
     return MassBody.from(read.get(id));

@@ -1,6 +1,7 @@
 package vestiary.schedule;
 
 import io.quarkus.panache.common.Sort;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -72,6 +73,7 @@ class PatternResource {
   }
 
   @GET
+  @Transactional
   public List<PatternBody> all() {
     Map<UUID, String> churches =
         cluster.churches().stream().collect(Collectors.toMap(c -> c.id().value(), c -> c.slug()));

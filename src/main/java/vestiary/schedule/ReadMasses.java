@@ -1,6 +1,7 @@
 package vestiary.schedule;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -41,6 +42,7 @@ import vestiary.vesting.Presider;
 
 /** The Masses of a span of dates, with all that follows for each from its church's calendar. */
 @ApplicationScoped
+@Transactional
 public class ReadMasses {
 
   private final MassRows masses;
@@ -72,10 +74,15 @@ public class ReadMasses {
    * @param last last date, included
    */
   public List<DatedMass> between(LocalDate first, LocalDate last) {
+    return between(first, last, cluster.cluster(), cluster.churches());
+  }
+
+  /** The same for whoever has read the cluster and its churches already. */
+  public List<DatedMass> between(
+      LocalDate first, LocalDate last, Cluster here, List<Church> churches) {
     patterns.until(last);
-    Cluster here = cluster.cluster();
     ZoneId zone = here.zone();
-    Reading reading = reading(here);
+    Reading reading = reading(here, churches);
     return masses
         .between(
             first.atStartOfDay(zone).toInstant(), last.plusDays(1).atStartOfDay(zone).toInstant())
@@ -94,17 +101,20 @@ public class ReadMasses {
     if (row == null) {
       throw new Refused(new Refusal.NotThere("Mass", id));
     }
-    return reading(cluster.cluster()).dated(row);
+    return reading(cluster.cluster(), cluster.churches()).dated(row);
   }
 
-  /** The Mass as it would be after a change, with all that follows for it from the calendar. */
-  public DatedMass with(DatedMass mass, MassState change) {
-    Cluster here = cluster.cluster();
+  /**
+   * The Mass as it would be after a change, with all that follows for it from the calendar. Reads
+   * no row.
+   */
+  public DatedMass with(Cluster here, DatedMass mass, MassState change) {
     DatedMass.Chosen chosen = mass.chosen();
     ZonedDateTime start = change.start().atZone(here.zone());
     MassRuling ruling =
         ruling(
-            mass.church(),
+            here,
+            calendars.of(here, mass.church()),
             start.toLocalDateTime(),
             chosen.kind(),
             chosen.votiveOf(),
@@ -162,10 +172,10 @@ public class ReadMasses {
         .replaceAll("[^a-z0-9]+", "-");
   }
 
-  private Reading reading(Cluster here) {
+  private Reading reading(Cluster here, List<Church> churches) {
     return new Reading(
         here,
-        cluster.churches().stream().collect(Collectors.toMap(c -> c.id().value(), c -> c)),
+        churches.stream().collect(Collectors.toMap(c -> c.id().value(), c -> c)),
         people.all().stream().collect(Collectors.toMap(Person::id, Function.identity())),
         visitor.visitor().may(Action.SEE_INTENTIONS));
   }

@@ -1,5 +1,6 @@
 package vestiary.schedule;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -66,6 +67,7 @@ class RulingResource {
   }
 
   @GET
+  @Transactional
   @Operation(summary = "Every kind of Mass and liturgy, with what the norms say of it then")
   public List<RulingBody> at(
       @QueryParam("church") String slug,

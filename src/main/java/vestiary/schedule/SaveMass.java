@@ -20,6 +20,7 @@ import vestiary.problem.Refused;
 
 /** Enters a Mass or other liturgy, changes one, moves it. */
 @ApplicationScoped
+@Transactional
 public class SaveMass {
 
   private final MassRows masses;
@@ -94,7 +95,6 @@ public class SaveMass {
    * @return its id
    * @throws Refused if a field is unfit or a rule stands against it
    */
-  @Transactional
   public String enter(Request request) {
     MassRow row = new MassRow();
     row.touched = true;
@@ -108,7 +108,6 @@ public class SaveMass {
    *
    * @throws Refused if there is none of that id, it was changed meanwhile, or as {@link #enter}
    */
-  @Transactional
   public void change(String id, Request request) {
     MassRow row = get(id);
     if (request.version() != null && request.version() != row.version) {
@@ -126,7 +125,6 @@ public class SaveMass {
    * @param replaces local times of that day's Masses in the same church that it takes the place of;
    *     where there is none at such a time, nothing is asked
    */
-  @Transactional
   public void enterOrChange(Request request, List<LocalTime> replaces) {
     MassRow given = new MassRow();
     Asked asked = new Asked();
@@ -150,7 +148,6 @@ public class SaveMass {
   }
 
   /** Takes a Mass off the schedule; {@link #restore} brings it back. */
-  @Transactional
   public void cancel(String id) {
     MassRow row = get(id);
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
@@ -160,7 +157,6 @@ public class SaveMass {
   }
 
   /** Puts a cancelled Mass back. */
-  @Transactional
   public void restore(String id) {
     MassRow row = masses.findById(Asked.id("Mass", id));
     if (row == null) {

@@ -19,6 +19,7 @@ import vestiary.problem.Refused;
 
 /** Enters recurring Mass times and takes them off. */
 @ApplicationScoped
+@Transactional
 public class SavePattern {
 
   private static final int SHORTEST = 5;
@@ -83,7 +84,6 @@ public class SavePattern {
    * @return its id
    * @throws Refused if a field is unfit
    */
-  @Transactional
   public String enter(Request request) {
     PatternRow row = new PatternRow();
     Asked asked = new Asked();
@@ -107,7 +107,6 @@ public class SavePattern {
    *
    * @throws Refused if a field is unfit
    */
-  @Transactional
   public void enterOrChange(Request request) {
     Asked asked = new Asked();
     PatternRow given = new PatternRow();
@@ -132,7 +131,6 @@ public class SavePattern {
    *
    * @throws Refused if there is none of that id
    */
-  @Transactional
   public void remove(String id) {
     PatternRow row = patterns.findById(Asked.id("pattern", id));
     if (row == null) {

@@ -3,6 +3,7 @@ package vestiary.users;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.core.http.HttpServerRequest;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -70,6 +71,7 @@ class AccountPage {
   }
 
   @GET
+  @Transactional
   @Needs(Action.KEEP_OWN_ACCOUNT)
   public Response one(@QueryParam("done") @DefaultValue("") String done) {
     return answer(200, Entries.empty(), Note.done(DONE.getOrDefault(done, "")));

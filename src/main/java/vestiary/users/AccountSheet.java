@@ -1,6 +1,7 @@
 package vestiary.users;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,6 +15,7 @@ import vestiary.web.Frames;
 
 /** Sets out what somebody keeps for themselves. */
 @ApplicationScoped
+@Transactional
 class AccountSheet {
 
   private final Frames frames;

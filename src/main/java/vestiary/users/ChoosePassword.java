@@ -62,10 +62,13 @@ class ChoosePassword {
 
   /** Whom a link is for; empty if it was used, has ended, or never was one. */
   Optional<UserRow> findOwner(String link) {
-    return Secret.parse(link)
-        .filter(secret -> secret.cluster().equals(current.id()))
-        .flatMap(secret -> links.findGood(secret.fingerprint(), clock.instant()))
-        .flatMap(row -> users.findByIdOptional(row.userId));
+    return QuarkusTransaction.joiningExisting()
+        .call(
+            () ->
+                Secret.parse(link)
+                    .filter(secret -> secret.cluster().equals(current.id()))
+                    .flatMap(secret -> links.findGood(secret.fingerprint(), clock.instant()))
+                    .flatMap(row -> users.findByIdOptional(row.userId)));
   }
 
   /**
@@ -89,7 +92,7 @@ class ChoosePassword {
    * @throws Refused if the old one is wrong, or the new one none that can be taken
    */
   void inPlaceOf(UUID id, String old, String password, String again) {
-    UserRow user = users.findById(id);
+    UserRow user = QuarkusTransaction.joiningExisting().call(() -> users.findById(id));
     if (!user.password.isEmpty() && !passwords.matches(old, user.password)) {
       throw new Refused(Refusal.Unfit.of("old", "This is not your present password."));
     }

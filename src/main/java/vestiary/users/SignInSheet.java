@@ -1,6 +1,7 @@
 package vestiary.users;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,6 +17,7 @@ import vestiary.web.Frames;
 
 /** Sets out the page where people come in. */
 @ApplicationScoped
+@Transactional
 class SignInSheet {
 
   private final Frames frames;

@@ -1,6 +1,7 @@
 package vestiary.users;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import vestiary.web.Link;
 
 /** Sets out who may come in. */
 @ApplicationScoped
+@Transactional
 class UserSheets {
 
   private static final List<String> FIELDS = List.of("login", "name", "role", "churches");

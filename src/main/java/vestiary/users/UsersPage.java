@@ -2,6 +2,7 @@ package vestiary.users;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -48,12 +49,14 @@ class UsersPage {
   }
 
   @GET
+  @Transactional
   @Needs(Action.KEEP_USERS)
   public TemplateInstance all() {
     return Templates.users(sheets.all());
   }
 
   @GET
+  @Transactional
   @Path("/new")
   @Needs(Action.KEEP_USERS)
   public TemplateInstance fresh() {
@@ -61,6 +64,7 @@ class UsersPage {
   }
 
   @GET
+  @Transactional
   @Path("/{id}")
   @Needs(Action.KEEP_USERS)
   public TemplateInstance one(

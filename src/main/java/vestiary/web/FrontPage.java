@@ -1,5 +1,6 @@
 package vestiary.web;
 
+import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -12,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 class FrontPage {
 
   @GET
+  @Transactional
   public Response week() {
     return PageAnswer.seeOther("/week");
   }
