@@ -1,9 +1,6 @@
 package vestiary.movement;
 
-import io.quarkus.mailer.Mail;
-import io.quarkus.mailer.reactive.ReactiveMailer;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -12,6 +9,7 @@ import org.jboss.logging.Logger;
 import vestiary.asking.AnswerAsking;
 import vestiary.asking.Asking;
 import vestiary.asking.AskingState;
+import vestiary.mail.MailServer;
 import vestiary.people.KeepMail;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
@@ -25,33 +23,25 @@ class AskByMail {
 
   private static final Logger LOG = Logger.getLogger(AskByMail.class);
 
-  /** What application.properties says while nobody has named a mail server. */
-  private static final String OFF = "off";
-
-  private static final Duration PATIENCE = Duration.ofSeconds(10);
-
-  private final ReactiveMailer mailer;
+  private final MailServer mail;
   private final AnswerAsking askings;
   private final KeepMail addresses;
-  private final String server;
   private final Optional<String> address;
 
   AskByMail(
-      ReactiveMailer mailer,
+      MailServer mail,
       AnswerAsking askings,
       KeepMail addresses,
-      @ConfigProperty(name = "quarkus.mailer.host") String server,
       @ConfigProperty(name = "vestiary.public-url") Optional<String> address) {
-    this.mailer = mailer;
+    this.mail = mail;
     this.askings = askings;
     this.addresses = addresses;
-    this.server = server;
     this.address = address;
   }
 
   /** Whether a mail server is named. */
   boolean isOn() {
-    return !server.equals(OFF) && !server.isBlank();
+    return mail.isOn();
   }
 
   /** Writes to whoever is asked for this now; what keeps it from leaving is noted, and no more. */
@@ -75,10 +65,7 @@ class AskByMail {
     TripWords words =
         new TripWords(List.copyOf(found.churches().values()), List.of(), found.cluster().zone());
     try {
-      mailer
-          .send(Mail.withText(to, subject(errand, words), text(errand, words)))
-          .await()
-          .atMost(PATIENCE);
+      mail.send(to, subject(errand, words), text(errand, words));
     } catch (RuntimeException e) {
       LOG.warnf("A mail that asks a carrier did not leave: %s", e.getMessage());
       askings.mailFailed(trip);

@@ -11,7 +11,6 @@ import static vestiary.scenario.Sending.put;
 import io.quarkus.mailer.Mail;
 import io.quarkus.mailer.MockMailbox;
 import io.quarkus.test.junit.QuarkusTest;
-import io.quarkus.test.junit.QuarkusTestProfile;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
 import java.util.List;
@@ -22,25 +21,12 @@ import vestiary.scenario.Asking;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
+import vestiary.scenario.WithMail;
 
 /** Where a mail server is named, whoever is asked gets one mail. */
 @QuarkusTest
-@TestProfile(AskByMailTest.WithMail.class)
+@TestProfile(WithMail.class)
 class AskByMailTest {
-
-  /** A server with a mail server. */
-  public static final class WithMail implements QuarkusTestProfile {
-    @Override
-    public Map<String, String> getConfigOverrides() {
-      return Map.of(
-          "quarkus.mailer.host",
-          "mail.example",
-          "quarkus.mailer.mock",
-          "true",
-          "vestiary.public-url",
-          "https://vestments.example/");
-    }
-  }
 
   @Inject Scenario scenario;
   @Inject Refusing refusing;

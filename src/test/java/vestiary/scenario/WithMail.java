@@ -1,0 +1,21 @@
+package vestiary.scenario;
+
+import io.quarkus.test.junit.QuarkusTestProfile;
+import java.util.Map;
+
+/** A server that people reach from elsewhere, with a mail server named. */
+public final class WithMail implements QuarkusTestProfile {
+
+  public static final String ADDRESS = "https://vestments.example";
+
+  @Override
+  public Map<String, String> getConfigOverrides() {
+    return Map.of(
+        "quarkus.mailer.host",
+        "mail.example",
+        "quarkus.mailer.mock",
+        "true",
+        "vestiary.public-url",
+        ADDRESS + "/");
+  }
+}
