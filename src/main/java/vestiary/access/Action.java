@@ -19,7 +19,7 @@ public enum Action {
       EVERYWHERE,
       EVERYWHERE),
   KEEP_OWN_ACCOUNT(
-      "Change one’s own password, end one’s sessions, make tokens for oneself",
+      "Change one’s own password, mail address and devices, end one’s sessions, make tokens for oneself",
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,

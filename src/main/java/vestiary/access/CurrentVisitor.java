@@ -26,6 +26,11 @@ public class CurrentVisitor {
     return visitor instanceof Visitor.User && !visitor.may(action);
   }
 
+  /** The forms of this very answer belong to a session that was just opened. */
+  public void begin(Secret session) {
+    formToken = session.formToken();
+  }
+
   void assign(Visitor known) {
     visitor = known;
   }

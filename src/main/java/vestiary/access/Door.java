@@ -60,6 +60,14 @@ final class Door {
     boolean isPage =
         header(request, HttpHeaders.ACCEPT).contains(MediaType.TEXT_HTML)
             && !address.getPath().startsWith("/api/");
+    if (isPage && isTypedOnOurPage(request)) {
+      // The browser sends the same form once more, to where it is kept until somebody has come in.
+      return Response.temporaryRedirect(
+              UriBuilder.fromPath("/sign-in/kept")
+                  .queryParam("at", "{at}")
+                  .build(address.getPath()))
+          .build();
+    }
     if (!isPage || !READING.contains(request.getMethod())) {
       throw new Refused(
           new Refusal.SignInFirst(
@@ -69,6 +77,14 @@ final class Door {
     return Response.seeOther(
             UriBuilder.fromPath("/sign-in").queryParam("back", "{back}").build(back))
         .build();
+  }
+
+  /** The browser itself says whose page a form was on (W3C Fetch Metadata). */
+  private static boolean isTypedOnOurPage(ContainerRequestContext request) {
+    return request.getMethod().equals("POST")
+        && header(request, "Sec-Fetch-Site").equals("same-origin")
+        && header(request, HttpHeaders.CONTENT_TYPE)
+            .startsWith(MediaType.APPLICATION_FORM_URLENCODED);
   }
 
   private static String query(UriInfo address) {

@@ -38,7 +38,7 @@ public class SessionCookie {
   }
 
   /** Whether people reach the server by https, as far as can be known behind a proxy. */
-  boolean isSecure(HttpServerRequest request) {
+  public boolean isSecure(HttpServerRequest request) {
     return publicAddressIsSecure || request.isSSL();
   }
 

@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Who is known in the cluster. */
 @ApplicationScoped
@@ -22,6 +23,16 @@ public class FindPeople {
     return people.listAll(Sort.by("shortName").and("name")).stream()
         .map(PersonRow::toPerson)
         .toList();
+  }
+
+  /** Whoever has that id; empty if nobody has. */
+  public Optional<Person> find(UUID id) {
+    return people.findByIdOptional(id).map(PersonRow::toPerson);
+  }
+
+  /** Whoever has that short name in addresses; empty if nobody has. */
+  public Optional<Person> findBySlug(String slug) {
+    return people.findBySlug(slug).map(PersonRow::toPerson);
   }
 
   /**

@@ -74,6 +74,9 @@ final class DatabaseRefusals {
               "user_login_once",
               new Refusal.Taken("login", "Somebody else signs in by this name; choose another.")),
           entry(
+              "user_person_once",
+              new Refusal.Taken("person", "Another user is this person already; look there.")),
+          entry(
               "proper_slug_once",
               new Refusal.Taken(
                   "id", "Another day of your own was just given this short name; try again.")),

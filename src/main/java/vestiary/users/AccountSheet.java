@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.UUID;
 import vestiary.cluster.ReadCluster;
+import vestiary.mail.MailServer;
 import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
@@ -22,6 +23,10 @@ class AccountSheet {
   private final UserRows users;
   private final SessionRows sessions;
   private final TokenRows tokens;
+  private final KeepUserMail mails;
+  private final MailServer mail;
+  private final PasskeyRows passkeys;
+  private final PublicAddress here;
   private final ReadCluster cluster;
   private final Clock clock;
 
@@ -30,12 +35,20 @@ class AccountSheet {
       UserRows users,
       SessionRows sessions,
       TokenRows tokens,
+      KeepUserMail mails,
+      MailServer mail,
+      PasskeyRows passkeys,
+      PublicAddress here,
       ReadCluster cluster,
       Clock clock) {
     this.frames = frames;
     this.users = users;
     this.sessions = sessions;
     this.tokens = tokens;
+    this.mails = mails;
+    this.mail = mail;
+    this.passkeys = passkeys;
+    this.here = here;
     this.cluster = cluster;
     this.clock = clock;
   }
@@ -68,10 +81,45 @@ class AccountSheet {
         new Field("", entries.error("again")),
         English.sentence(
             English.count((int) sessions.countOpen(id, clock.instant()), "session") + " open"),
+        here.origin(),
+        passkeys.of(id).stream().map(key -> passkey(key, zone)).toList(),
+        mail(user, entries),
         note.made(),
         tokens.of(id).stream().map(token -> token(token, zone)).toList(),
         entries.field("name"),
         entries.field("days"));
+  }
+
+  private AccountView.Mail mail(UserRow user, Entries entries) {
+    KeepUserMail.Kept kept = mails.kept(user.id);
+    return new AccountView.Mail(
+        mail.isOn(),
+        sentence(kept),
+        !(kept.proven() + kept.wanted()).isEmpty(),
+        entries.field("mail"),
+        !user.password.isEmpty(),
+        new Field("", entries.error("mail-password")));
+  }
+
+  private static String sentence(KeepUserMail.Kept kept) {
+    String proven =
+        kept.proven().isEmpty()
+            ? "None counts yet."
+            : "If you forget your password, a link is sent to %s.".formatted(kept.proven());
+    return kept.wanted().isEmpty()
+        ? proven
+        : "%s %s waits for the link that was sent there to be opened."
+            .formatted(proven, kept.wanted());
+  }
+
+  private static AccountView.Passkey passkey(PasskeyRow key, ZoneId zone) {
+    return new AccountView.Passkey(
+        key.name,
+        "Added on %s; %s."
+            .formatted(
+                day(key.addedAt, zone),
+                key.usedAt == null ? "not used yet" : "last used on " + day(key.usedAt, zone)),
+        "/account/passkeys/%s/removal".formatted(key.id));
   }
 
   private AccountView.Token token(TokenRow token, ZoneId zone) {

@@ -5,10 +5,12 @@ import vestiary.web.Field;
 import vestiary.web.Frame;
 
 /**
- * What somebody keeps for themselves: password, sessions, tokens.
+ * What somebody keeps for themselves: password, mail address, sessions, tokens.
  *
  * @param about role and churches in words
  * @param made a token just made, to be copied now; empty otherwise
+ * @param origin of the server, by which alone the keys of devices are good
+ * @param passkeys the first added first
  * @param sessions how many are open, in words
  */
 record AccountView(
@@ -22,14 +24,41 @@ record AccountView(
     Field password,
     Field again,
     String sessions,
+    String origin,
+    List<Passkey> passkeys,
+    Mail mail,
     String made,
     List<Token> tokens,
     Field tokenName,
     Field tokenDays) {
 
   AccountView {
+    passkeys = List.copyOf(passkeys);
     tokens = List.copyOf(tokens);
   }
+
+  /**
+   * A device that lets its user in.
+   *
+   * @param about when it was added, and last used
+   * @param removal where the press is sent that takes it away
+   */
+  record Passkey(String name, String about, String removal) {}
+
+  /**
+   * Where a link is sent when the password is forgotten.
+   *
+   * @param offered whether a mail server is named, without which nothing can be sent
+   * @param kept whether there is an address to forget
+   * @param asksPassword whether there is a password that must be given along
+   */
+  record Mail(
+      boolean offered,
+      String sentence,
+      boolean kept,
+      Field address,
+      boolean asksPassword,
+      Field password) {}
 
   /**
    * @param about what it may, until when, and when it was last used

@@ -3,7 +3,7 @@ package vestiary.users;
 /** Where somebody is led after signing in: an address of this server, whatever was sent. */
 final class Back {
 
-  private static final String WEEK = "/week";
+  static final String WEEK = "/week";
 
   private Back() {}
 

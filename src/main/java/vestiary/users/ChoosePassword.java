@@ -47,6 +47,11 @@ class ChoosePassword {
 
   /** Makes a link for a user; those made before stay good until one of them is used. */
   Secret link(UUID user) {
+    return link(user, LINK_GOOD_FOR);
+  }
+
+  /** The same, good for so long. */
+  Secret link(UUID user, Duration goodFor) {
     Secret secret = Secret.fresh(current.id());
     QuarkusTransaction.joiningExisting()
         .run(
@@ -54,7 +59,7 @@ class ChoosePassword {
               LinkRow row = new LinkRow();
               row.userId = user;
               row.fingerprint = secret.fingerprint();
-              row.endsAt = clock.instant().plus(LINK_GOOD_FOR);
+              row.endsAt = clock.instant().plus(goodFor);
               links.persist(row);
             });
     return secret;

@@ -4,6 +4,8 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
 
 /** The invented people by whom the demo is entered, one of each role. */
 @ApplicationScoped
@@ -11,40 +13,45 @@ public class DemoPeople {
 
   private static final List<SaveUser.Request> PEOPLE =
       List.of(
-          request("maren", "Maren Dovecote", "administrator"),
-          request("ysolde", "Ysolde Hatherby", "sacristan", "ht", "sa"),
-          request("ambrose", "Fr Ambrose Tarnwick", "pastor"),
-          request("tobias", "Deacon Tobias Greywater", "minister"),
-          request("wilfred", "Wilfred Sedgebank", "reader"));
+          new SaveUser.Request(
+              "maren", "Maren Dovecote", "administrator", List.of(), "maren-dovecote"),
+          new SaveUser.Request(
+              "ysolde", "Ysolde Hatherby", "sacristan", List.of("ht", "sa"), "ysolde-hatherby"),
+          new SaveUser.Request(
+              "ambrose", "Fr Ambrose Tarnwick", "pastor", List.of(), "ambrose-tarnwick"),
+          new SaveUser.Request(
+              "tobias", "Deacon Tobias Greywater", "minister", List.of(), "tobias-greywater"),
+          new SaveUser.Request("wilfred", "Wilfred Sedgebank", "reader", List.of()));
 
   private final SaveUser save;
   private final UserRows users;
   private final ReadCluster cluster;
+  private final FindPeople people;
 
-  DemoPeople(SaveUser save, UserRows users, ReadCluster cluster) {
+  DemoPeople(SaveUser save, UserRows users, ReadCluster cluster, FindPeople people) {
+    this.people = people;
     this.save = save;
     this.users = users;
     this.cluster = cluster;
   }
 
-  /** Lets them in, if they are not there yet; somebody may have renamed their churches. */
+  /**
+   * Lets them in, if they are not there yet; somebody may have renamed their churches or erased a
+   * person.
+   */
   @Transactional
   public void letIn() {
     if (users.ofDemo().isEmpty()) {
-      PEOPLE.stream().map(this::withChurchesThere).forEach(save::enterForDemo);
+      PEOPLE.stream().map(this::withWhatIsThere).forEach(save::enterForDemo);
     }
   }
 
-  private SaveUser.Request withChurchesThere(SaveUser.Request person) {
+  private SaveUser.Request withWhatIsThere(SaveUser.Request person) {
     return new SaveUser.Request(
         person.login(),
         person.name(),
         person.role(),
-        person.churches().stream().filter(c -> cluster.findChurch(c).isPresent()).toList());
-  }
-
-  private static SaveUser.Request request(
-      String login, String name, String role, String... churches) {
-    return new SaveUser.Request(login, name, role, List.of(churches));
+        person.churches().stream().filter(c -> cluster.findChurch(c).isPresent()).toList(),
+        people.findBySlug(person.person()).map(Person::slug).orElse(""));
   }
 }

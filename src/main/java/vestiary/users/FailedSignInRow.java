@@ -21,7 +21,9 @@ class FailedSignInRow {
   @Column(name = "cluster_id")
   String clusterId;
 
+  String kind;
   String login;
   String address;
+  String device;
   Instant at;
 }

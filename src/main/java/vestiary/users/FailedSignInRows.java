@@ -9,21 +9,52 @@ import java.util.UUID;
 @ApplicationScoped
 class FailedSignInRows implements PanacheRepositoryBase<FailedSignInRow, UUID> {
 
-  /** The moments of the tries since then, the earliest first. */
-  List<Instant> of(String login, String address, Instant since) {
-    return moments("login = ?1 and address = ?2 and at > ?3 order by at", login, address, since);
+  /**
+   * The moments of the tries since then, the earliest first: of this person by this known device
+   * wherever it is, else of this person at this address by no known device.
+   */
+  List<Instant> alike(Tries.Try one, Instant since) {
+    return one.device().isEmpty()
+        ? moments(
+            "kind = ?1 and device = '' and login = ?2 and address = ?3 and at > ?4 order by at",
+            one.kind().id(),
+            one.login(),
+            one.address(),
+            since)
+        : moments(
+            "kind = ?1 and login = ?2 and device = ?3 and at > ?4 order by at",
+            one.kind().id(),
+            one.login(),
+            one.device(),
+            since);
   }
 
-  List<Instant> ofLogin(String login, Instant since) {
-    return moments("login = ?1 and at > ?2 order by at", login, since);
+  /** Of this person, from everywhere, by no known device. */
+  List<Instant> ofLogin(Tries.Try one, Instant since) {
+    return moments(
+        "kind = ?1 and device = '' and login = ?2 and at > ?3 order by at",
+        one.kind().id(),
+        one.login(),
+        since);
   }
 
-  List<Instant> ofAddress(String address, Instant since) {
-    return moments("address = ?1 and at > ?2 order by at", address, since);
+  /** Of everybody, from this address, by no known device. */
+  List<Instant> ofAddress(Tries.Try one, Instant since) {
+    return moments(
+        "kind = ?1 and device = '' and address = ?2 and at > ?3 order by at",
+        one.kind().id(),
+        one.address(),
+        since);
   }
 
-  void forget(String login, String address) {
-    delete("login = ?1 and address = ?2", login, address);
+  /** Those that would keep the same person from trying again in the same way. */
+  void forget(Tries.Try one) {
+    delete(
+        "kind = ?1 and login = ?2 and device = ?3 and (device <> '' or address = ?4)",
+        one.kind().id(),
+        one.login(),
+        one.device(),
+        one.address());
   }
 
   void forgetOlderThan(Instant moment) {

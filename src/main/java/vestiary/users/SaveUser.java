@@ -5,10 +5,13 @@ import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import vestiary.access.Role;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -23,11 +26,13 @@ class SaveUser {
   private final UserRows users;
   private final UserChurchRows churches;
   private final ReadCluster cluster;
+  private final FindPeople people;
 
-  SaveUser(UserRows users, UserChurchRows churches, ReadCluster cluster) {
+  SaveUser(UserRows users, UserChurchRows churches, ReadCluster cluster, FindPeople people) {
     this.users = users;
     this.churches = churches;
     this.cluster = cluster;
+    this.people = people;
   }
 
   /**
@@ -35,10 +40,16 @@ class SaveUser {
    *
    * @param login what they type to come in
    * @param churches short names of those that a sacristan keeps; told for no other role
+   * @param person short name of whom the user is in the schedule; empty for nobody
    */
-  record Request(String login, String name, String role, List<String> churches) {
+  record Request(String login, String name, String role, List<String> churches, String person) {
     Request {
-      churches = List.copyOf(churches);
+      churches = churches == null ? List.of() : churches.stream().filter(Objects::nonNull).toList();
+    }
+
+    /** Of nobody in the schedule. */
+    Request(String login, String name, String role, List<String> churches) {
+      this(login, name, role, churches, "");
     }
   }
 
@@ -94,7 +105,19 @@ class SaveUser {
     row.login = asked.needed("login", request.login(), LONGEST_LOGIN);
     row.name = asked.needed("name", request.name(), LONGEST_NAME);
     row.role = asked.term("role", request.role(), Role.READER).id();
+    row.personId = person(asked, asked.text("person", request.person()));
     asked.refuseIfFaulty();
+  }
+
+  private UUID person(Asked asked, String slug) {
+    if (slug.isEmpty()) {
+      return null;
+    }
+    Optional<Person> found = people.findBySlug(slug);
+    if (found.isEmpty()) {
+      asked.fault("person", "There is nobody \"%s\" in the schedule.".formatted(slug));
+    }
+    return found.map(Person::id).orElse(null);
   }
 
   private void refuseIfLast(UserRow row) {
@@ -122,7 +145,7 @@ class SaveUser {
   private List<Church> named(List<String> slugs) {
     Asked asked = new Asked();
     List<Church> found = new ArrayList<>();
-    for (String slug : slugs.stream().filter(Objects::nonNull).distinct().toList()) {
+    for (String slug : slugs.stream().distinct().toList()) {
       cluster
           .findChurch(slug)
           .ifPresentOrElse(

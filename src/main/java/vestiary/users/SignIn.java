@@ -28,6 +28,7 @@ class SignIn {
   private final SessionRows sessions;
   private final Passwords passwords;
   private final Tries tries;
+  private final KnownDevices devices;
   private final ReadCluster cluster;
   private final CurrentCluster current;
   private final Clock clock;
@@ -37,6 +38,7 @@ class SignIn {
       SessionRows sessions,
       Passwords passwords,
       Tries tries,
+      KnownDevices devices,
       ReadCluster cluster,
       CurrentCluster current,
       Clock clock) {
@@ -44,33 +46,61 @@ class SignIn {
     this.sessions = sessions;
     this.passwords = passwords;
     this.tries = tries;
+    this.devices = devices;
     this.cluster = cluster;
     this.current = current;
     this.clock = clock;
   }
 
   /**
-   * Opens a session for whoever knows name and password.
+   * What is sent to come in.
    *
    * @param address where the request comes from
+   * @param device the cookie by which a browser is known; empty if it has none
+   */
+  record Attempt(String login, String password, String address, String device) {
+    Attempt {
+      login = cut(login.strip());
+    }
+  }
+
+  /**
+   * @param device what the cookie is to be by which the browser is known from now on
+   */
+  record Opened(UUID user, Secret session, Secret device) {}
+
+  private record Found(Optional<UserRow> user, Tries.Try tried) {}
+
+  /**
+   * Opens a session for whoever knows name and password.
+   *
    * @throws Refused if they do not fit, without telling which of them, or after too many tries
    */
-  Secret signIn(String login, String password, String address, Duration length) {
-    String name = cut(login.strip());
-    tries.refuseIfTooMany(name, address);
+  Opened signIn(Attempt attempt, Duration length) {
     // No transaction is held open while a password is hashed.
-    Optional<UserRow> user = QuarkusTransaction.requiringNew().call(() -> users.findByLogin(name));
-    if (!passwords.matches(password, user.map(u -> u.password).orElse(""))) {
-      tries.note(name, address);
+    Found found = QuarkusTransaction.requiringNew().call(() -> find(attempt));
+    tries.refuseIfTooMany(found.tried());
+    if (!passwords.matches(attempt.password(), found.user().map(u -> u.password).orElse(""))) {
+      tries.note(found.tried());
       throw new Refused(
           Refusal.Unfit.of("password", "The name or the password is wrong. Try again."));
     }
-    tries.forget(name, address);
-    return open(user.orElseThrow().id, length);
+    tries.forget(found.tried());
+    UUID user = found.user().orElseThrow().id;
+    Secret device =
+        QuarkusTransaction.requiringNew().call(() -> devices.remember(attempt.device(), user));
+    return new Opened(user, open(user, length), device);
+  }
+
+  private Found find(Attempt attempt) {
+    Optional<UserRow> user = users.findByLogin(attempt.login());
+    String device = user.map(u -> devices.fingerprint(attempt.device(), u.id)).orElse("");
+    return new Found(
+        user, new Tries.Try(Tries.Kind.PASSWORD, attempt.login(), attempt.address(), device));
   }
 
   /** Nobody has a longer one, and what is tried is kept for a while. */
-  private static String cut(String login) {
+  static String cut(String login) {
     return login.substring(0, Math.min(login.length(), SaveUser.LONGEST_LOGIN));
   }
 

@@ -14,15 +14,17 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
-import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.util.Map;
+import java.util.UUID;
+import vestiary.access.CurrentVisitor;
 import vestiary.access.OpenToAll;
 import vestiary.access.Secret;
 import vestiary.access.SessionCookie;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.web.Entries;
+import vestiary.web.Frame;
 import vestiary.web.PageAnswer;
 
 /** Where people come in and go out. */
@@ -34,11 +36,23 @@ class SignInPage {
   private final SignIn signIn;
   private final SignInSheet sheet;
   private final SessionCookie cookie;
+  private final DeviceCookie known;
+  private final CurrentVisitor current;
+  private final Landing landing;
 
-  SignInPage(SignIn signIn, SignInSheet sheet, SessionCookie cookie) {
+  SignInPage(
+      SignIn signIn,
+      SignInSheet sheet,
+      SessionCookie cookie,
+      DeviceCookie known,
+      CurrentVisitor current,
+      Landing landing) {
+    this.current = current;
+    this.landing = landing;
     this.signIn = signIn;
     this.sheet = sheet;
     this.cookie = cookie;
+    this.known = known;
   }
 
   @CheckedTemplate(basePath = "users")
@@ -46,6 +60,8 @@ class SignInPage {
     private Templates() {}
 
     static native TemplateInstance signIn(SignInView view);
+
+    static native TemplateInstance sendOn(SendOnView view);
   }
 
   @GET
@@ -57,20 +73,29 @@ class SignInPage {
   @POST
   @Path("/sign-in")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response enter(MultivaluedMap<String, String> form, @Context HttpServerRequest request) {
+  public Response enter(
+      MultivaluedMap<String, String> form,
+      @CookieParam(DeviceCookie.NAME) @DefaultValue("") String device,
+      @Context HttpServerRequest request) {
     Entries typed = Entries.of(form);
     boolean stays = typed.isTicked("stays");
     return FormAnswer.of(
         () -> {
-          Secret session =
+          SignIn.Opened opened =
               signIn.signIn(
-                  typed.text("login"),
-                  typed.text("password"),
-                  request.remoteAddress().hostAddress(),
+                  new SignIn.Attempt(
+                      typed.text("login"),
+                      typed.text("password"),
+                      request.remoteAddress().hostAddress(),
+                      device),
                   stays ? SignIn.LASTING : SignIn.PASSING);
-          return in(
-              typed,
-              stays ? cookie.of(session, SignIn.LASTING, request) : cookie.of(session, request));
+          return Response.fromResponse(in(typed, opened.user(), opened.session()))
+              .cookie(
+                  stays
+                      ? cookie.of(opened.session(), SignIn.LASTING, request)
+                      : cookie.of(opened.session(), request),
+                  known.of(opened.device(), request))
+              .build();
         },
         refusal -> again(typed, refusal));
   }
@@ -81,7 +106,11 @@ class SignInPage {
   public Response enterDemo(
       MultivaluedMap<String, String> form, @Context HttpServerRequest request) {
     Entries pressed = Entries.of(form);
-    return in(pressed, cookie.of(signIn.signInToDemo(pressed.text("as")), request));
+    String as = pressed.text("as");
+    Secret session = signIn.signInToDemo(as);
+    return Response.fromResponse(in(pressed, UUID.fromString(as), session))
+        .cookie(cookie.of(session, request))
+        .build();
   }
 
   @POST
@@ -95,10 +124,15 @@ class SignInPage {
         .build();
   }
 
-  private static Response in(Entries entries, NewCookie cookie) {
-    return Response.fromResponse(PageAnswer.seeOther(Back.of(entries.text("back"))))
-        .cookie(cookie)
-        .build();
+  private Response in(Entries entries, UUID user, Secret session) {
+    CarriedForm carried = CarriedForm.of(entries);
+    if (!carried.isThere()) {
+      return PageAnswer.seeOther(landing.of(entries.text("back"), user));
+    }
+    current.begin(session);
+    return PageAnswer.of(
+        200,
+        Templates.sendOn(new SendOnView(Frame.empty(), carried.path(), carried.shown().toList())));
   }
 
   private Response again(Entries typed, Refusal refusal) {

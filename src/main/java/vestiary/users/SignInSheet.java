@@ -24,8 +24,15 @@ class SignInSheet {
   private final ReadCluster cluster;
   private final UserRows users;
   private final UserChurchRows churches;
+  private final PublicAddress here;
 
-  SignInSheet(Frames frames, ReadCluster cluster, UserRows users, UserChurchRows churches) {
+  SignInSheet(
+      Frames frames,
+      ReadCluster cluster,
+      UserRows users,
+      UserChurchRows churches,
+      PublicAddress here) {
+    this.here = here;
     this.frames = frames;
     this.cluster = cluster;
     this.users = users;
@@ -42,7 +49,9 @@ class SignInSheet {
         entries.isTicked("stays"),
         Back.of(entries.text("back")),
         isDemo ? people() : List.of(),
-        isDemo || users.countAdministratorsWithPassword() > 0);
+        isDemo || users.countAdministratorsWithPassword() > 0,
+        here.origin(),
+        CarriedForm.of(entries).hidden());
   }
 
   private List<SignInView.DemoPerson> people() {

@@ -12,6 +12,8 @@ import vestiary.web.Frame;
  * @param stays whether the session is to outlast the browser
  * @param demo the demo's people, each let in by one press; none outside it
  * @param begun whether anybody could come in at all
+ * @param origin of the server, by which alone the keys of devices are good
+ * @param typed what was typed into another form before, carried along; none usually
  */
 record SignInView(
     Frame frame,
@@ -21,11 +23,17 @@ record SignInView(
     boolean stays,
     String back,
     List<DemoPerson> demo,
-    boolean begun) {
+    boolean begun,
+    String origin,
+    List<Typed> typed) {
 
   SignInView {
     demo = List.copyOf(demo);
+    typed = List.copyOf(typed);
   }
+
+  /** A field that somebody filled in before they signed in, by the name it is carried under. */
+  record Typed(String name, String value) {}
 
   /**
    * @param role in words, for example "Sacristan of Holy Trinity"

@@ -10,6 +10,9 @@ import vestiary.web.Frame;
  *
  * @param link by which they choose a password, just made; empty otherwise
  * @param linkAction where the press for a new link is sent; empty while there is nobody yet
+ * @param person whom they are in the schedule
+ * @param sessionsEnd where the press is sent that signs them out everywhere; empty as above
+ * @param tokensEnd where the press is sent that ends their programs' tokens; empty as above
  * @param removal where the press is sent that lets them in no more; empty as above
  */
 record UserForm(
@@ -22,8 +25,11 @@ record UserForm(
     Field name,
     Choice role,
     Choice churches,
+    Choice person,
     String link,
     String linkAction,
+    String sessionsEnd,
+    String tokensEnd,
     String removal,
     List<RoleLine> roles) {
 

@@ -28,6 +28,10 @@ class UserRow {
   String role;
   String password = "";
   boolean demo;
+
+  /** Who they are in the schedule; null for nobody. */
+  UUID personId;
+
   @Version int version;
 
   Role toRole() {

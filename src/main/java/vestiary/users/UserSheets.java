@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -14,6 +15,8 @@ import vestiary.access.Reach;
 import vestiary.access.Role;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
@@ -24,14 +27,21 @@ import vestiary.web.Link;
 @Transactional
 class UserSheets {
 
-  private static final List<String> FIELDS = List.of("login", "name", "role", "churches");
+  private static final List<String> FIELDS = List.of("login", "name", "role", "churches", "person");
 
   private final Frames frames;
   private final UserRows users;
   private final UserChurchRows churches;
   private final ReadCluster cluster;
+  private final FindPeople people;
 
-  UserSheets(Frames frames, UserRows users, UserChurchRows churches, ReadCluster cluster) {
+  UserSheets(
+      Frames frames,
+      UserRows users,
+      UserChurchRows churches,
+      ReadCluster cluster,
+      FindPeople people) {
+    this.people = people;
     this.frames = frames;
     this.users = users;
     this.churches = churches;
@@ -86,7 +96,18 @@ class UserSheets {
             "login", List.of(user.login),
             "name", List.of(user.name),
             "role", List.of(user.role),
-            "churches", List.of(slugs)));
+            "churches", List.of(slugs),
+            "person", List.of(slug(user.personId))));
+  }
+
+  private String slug(UUID person) {
+    return Optional.ofNullable(person).flatMap(people::find).map(Person::slug).orElse("");
+  }
+
+  private Stream<Choice.Option> people() {
+    return Stream.concat(
+        Stream.of(Choice.Option.of("", "Nobody")),
+        people.all().stream().map(p -> Choice.Option.of(p.slug(), p.calledName())));
   }
 
   private UserForm form(String title, String action, String stored, Entries entries, Note note) {
@@ -106,8 +127,11 @@ class UserSheets {
                 .map(c -> new Choice.Option(c.slug(), c.name(), kept.contains(c.slug())))
                 .toList(),
             entries.error("churches")),
+        entries.choice("person", people()),
         note.link(),
         stored.isEmpty() ? "" : stored + "/link",
+        stored.isEmpty() ? "" : stored + "/sessions/end",
+        stored.isEmpty() ? "" : stored + "/tokens/end",
         stored.isEmpty() ? "" : stored + "/removal",
         Stream.of(Role.values()).map(UserSheets::line).toList());
   }

@@ -29,11 +29,19 @@ import vestiary.web.PageAnswer;
 @Needs(Action.KEEP_USERS)
 class UsersPage {
 
+  private static final Map<String, String> DONE =
+      Map.of(
+          "saved", "Saved.",
+          "sessions", "Signed out everywhere.",
+          "tokens", "No token is good any more.");
+
   private final SaveUser save;
   private final InviteUser invite;
+  private final EndUse end;
   private final UserSheets sheets;
 
-  UsersPage(SaveUser save, InviteUser invite, UserSheets sheets) {
+  UsersPage(SaveUser save, InviteUser invite, EndUse end, UserSheets sheets) {
+    this.end = end;
     this.save = save;
     this.invite = invite;
     this.sheets = sheets;
@@ -69,8 +77,7 @@ class UsersPage {
   @Needs(Action.KEEP_USERS)
   public TemplateInstance one(
       @RestPath String id, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.user(
-        sheets.stored(id, new Note(done.equals("saved") ? "Saved." : "", "", "")));
+    return Templates.user(sheets.stored(id, new Note(DONE.getOrDefault(done, ""), "", "")));
   }
 
   /** The link is shown on this very answer, and never again. */
@@ -112,6 +119,20 @@ class UsersPage {
   }
 
   @POST
+  @Path("/{id}/sessions/end")
+  public Response endSessions(@RestPath String id) {
+    end.sessions(id);
+    return PageAnswer.seeOther("/users/%s?done=sessions".formatted(id));
+  }
+
+  @POST
+  @Path("/{id}/tokens/end")
+  public Response endTokens(@RestPath String id) {
+    end.tokens(id);
+    return PageAnswer.seeOther("/users/%s?done=tokens".formatted(id));
+  }
+
+  @POST
   @Path("/{id}/removal")
   public Response remove(@RestPath String id) {
     save.remove(id);
@@ -125,7 +146,11 @@ class UsersPage {
 
   private static SaveUser.Request request(Entries typed) {
     return new SaveUser.Request(
-        typed.text("login"), typed.text("name"), typed.text("role"), typed.all("churches"));
+        typed.text("login"),
+        typed.text("name"),
+        typed.text("role"),
+        typed.all("churches"),
+        typed.text("person"));
   }
 
   private static Note note(Refusal refusal, Entries marked) {

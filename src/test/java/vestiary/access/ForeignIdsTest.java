@@ -102,6 +102,10 @@ class ForeignIdsTest {
     foreign.put("/propers/", proper);
     foreign.put("/api/propers/", proper);
     foreign.put("/users/", user.toString());
+    foreign.put("/api/users/", user.toString());
+    foreign.put("/api/tokens/", token);
+    foreign.put("/account/passkeys/", letting.passkeyId(user));
+    foreign.put("/mail/", letting.mailLink(user));
     foreign.put("/account/tokens/", token);
     foreign.put("/welcome/", link);
     scenario.becomeAnother();

@@ -61,7 +61,16 @@ class RolesTest {
   @Test
   void only_signing_in_is_open_to_all() {
     assertEquals(
-        Set.of("/sign-in", "/sign-in/demo", "/sign-out", "/welcome/{link}"),
+        Set.of(
+            "/sign-in",
+            "/sign-in/demo",
+            "/sign-in/kept",
+            "/sign-in/passkey",
+            "/sign-in/passkey/challenge",
+            "/sign-out",
+            "/welcome/{link}",
+            "/recovery",
+            "/mail/{link}"),
         ENDPOINTS.stream()
             .filter(e -> e.isOpenToAll())
             .map(Endpoint::path)

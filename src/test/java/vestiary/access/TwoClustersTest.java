@@ -82,6 +82,7 @@ class TwoClustersTest {
             "/api/churches",
             "/api/journeys",
             "/api/people",
+            "/api/users",
             "/api/patterns",
             "/api/pieces",
             "/api/sets",

@@ -38,7 +38,7 @@ class AccessibilityTest {
   private static final double A4_SHORT = 595.3;
 
   /** Pages that are not shown to whoever has not come in, even in the demo. */
-  private static final List<String> NOT_FOR_EVERYBODY = List.of("/account", "/users");
+  private static final List<String> NOT_FOR_EVERYBODY = List.of("/account", "/users", "/mine");
 
   @TempDir static Path folder;
 
@@ -108,7 +108,9 @@ class AccessibilityTest {
         Sheet.of("the removal of a day", "/propers/isidore-the-farmer/removal"),
         Sheet.of("the set-up", "/setup"),
         Sheet.of("coming in", "/sign-in"),
+        Sheet.of("a forgotten password", "/recovery"),
         Sheet.of("one's own account", "/account"),
+        Sheet.of("one's own Masses and journeys", "/mine"),
         Sheet.of("who may come in", "/users"),
         Sheet.of("letting somebody in", "/users/new"),
         new Sheet("a page that is not there", "/nowhere", 404));

@@ -43,10 +43,14 @@ class LiveResourceTest {
           "app_user",
           "audit",
           "failed_sign_in",
+          "passkey_challenge",
           "person_mail",
           "plan_basis",
           "user_church",
+          "user_device",
           "user_link",
+          "user_mail",
+          "user_passkey",
           "user_session",
           "user_token");
 

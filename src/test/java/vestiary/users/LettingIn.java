@@ -29,6 +29,7 @@ public class LettingIn {
   private final Tokens tokens;
   private final SignIn signIn;
   private final TokenRows tokenRows;
+  private final Traces traces;
 
   LettingIn(
       Scenario scenario,
@@ -36,7 +37,9 @@ public class LettingIn {
       ChoosePassword choose,
       Tokens tokens,
       SignIn signIn,
-      TokenRows tokenRows) {
+      TokenRows tokenRows,
+      Traces traces) {
+    this.traces = traces;
     this.tokenRows = tokenRows;
     this.scenario = scenario;
     this.save = save;
@@ -97,6 +100,20 @@ public class LettingIn {
     return found[0];
   }
 
+  /** A link that proves an address of that user. */
+  public String mailLink(UUID user) {
+    String[] made = new String[1];
+    scenario.within(scenario.ours(), () -> made[0] = traces.mailLink(user));
+    return made[0];
+  }
+
+  /** By what a device of that user is removed. */
+  public String passkeyId(UUID user) {
+    String[] made = new String[1];
+    scenario.within(scenario.ours(), () -> made[0] = traces.passkey(user));
+    return made[0];
+  }
+
   /** The cookie of a new session. */
   String session(UUID user) {
     Secret[] made = new Secret[1];
@@ -109,6 +126,7 @@ public class LettingIn {
     token(user);
     session(user);
     link(user);
+    scenario.within(scenario.ours(), () -> traces.leave(user));
     browser().formParam("login", "nobody").formParam("password", "x").post("/sign-in");
   }
 

@@ -174,6 +174,50 @@ class SignInTest {
   }
 
   @Test
+  void a_browser_that_its_user_came_in_by_before_is_not_kept_waiting_by_others() {
+    letting.withPassword("piers", Role.READER);
+    String device = tries("piers", PASSWORD).getCookie("vestiary-device");
+    for (int i = 0; i < 5; i++) {
+      tries("piers", "wrong " + i).then().statusCode(400);
+    }
+    tries("piers", PASSWORD).then().statusCode(429);
+
+    Response own = triesBy(device, "piers", PASSWORD);
+
+    own.then().statusCode(303);
+    assertEquals(device, own.getCookie("vestiary-device"));
+    tries("piers", PASSWORD).then().statusCode(429);
+  }
+
+  @Test
+  void a_browser_that_is_known_is_counted_too_and_lets_nobody_else_in() {
+    letting.withPassword("piers", Role.READER);
+    letting.withPassword("nell", Role.READER);
+    String device = tries("piers", PASSWORD).getCookie("vestiary-device");
+    for (int i = 0; i < 5; i++) {
+      triesBy(device, "piers", "wrong " + i).then().statusCode(400);
+    }
+
+    triesBy(device, "piers", PASSWORD).then().statusCode(429);
+    tries("piers", PASSWORD).then().statusCode(303);
+    triesBy(vestiary.access.Secret.fresh(scenario.ours()).text(), "nell", "wrong")
+        .then()
+        .statusCode(400)
+        .cookies(Map.of());
+  }
+
+  @Test
+  void the_cookie_of_a_known_browser_goes_to_the_sign_in_page_alone_and_to_no_script() {
+    letting.withPassword("piers", Role.READER);
+
+    Cookie device = tries("piers", PASSWORD).detailedCookie("vestiary-device");
+
+    assertTrue(device.isHttpOnly());
+    assertEquals("/sign-in", device.getPath());
+    assertEquals("Lax", device.getSameSite());
+  }
+
+  @Test
   void coming_in_gives_a_cookie_that_no_script_reads_and_no_other_site_sends() {
     letting.withPassword("piers", Role.READER);
 
@@ -300,6 +344,13 @@ class SignInTest {
     Sending.church("xx");
 
     Sending.get("/api/churches/xx").then().statusCode(200);
+  }
+
+  private static Response triesBy(String device, String login, String password) {
+    return browser()
+        .cookie("vestiary-device", device)
+        .formParams(Map.of("login", login, "password", password))
+        .post("/sign-in");
   }
 
   private void assertRefused(String link, String password, String again, String words) {

@@ -1,0 +1,113 @@
+package vestiary.own;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
+import vestiary.access.Needs;
+import vestiary.access.Visitor;
+import vestiary.cluster.ReadCluster;
+import vestiary.movement.ReadDriving;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
+import vestiary.plan.TripView;
+import vestiary.planning.CheckClashes;
+import vestiary.users.PersonOfUser;
+import vestiary.web.English;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+
+/** What concerns whoever asks, for the fortnight that begins today. */
+@Path("/mine")
+@Produces(MediaType.TEXT_HTML)
+class OwnPage {
+
+  private static final int DAYS = 14;
+
+  private final CurrentVisitor current;
+  private final PersonOfUser who;
+  private final FindPeople people;
+  private final CheckClashes check;
+  private final ReadDriving driving;
+  private final ReadCluster cluster;
+  private final Frames frames;
+  private final Clock clock;
+
+  OwnPage(
+      CurrentVisitor current,
+      PersonOfUser who,
+      FindPeople people,
+      CheckClashes check,
+      ReadDriving driving,
+      ReadCluster cluster,
+      Frames frames,
+      Clock clock) {
+    this.current = current;
+    this.who = who;
+    this.people = people;
+    this.check = check;
+    this.driving = driving;
+    this.cluster = cluster;
+    this.frames = frames;
+    this.clock = clock;
+  }
+
+  @CheckedTemplate(basePath = "own")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance mine(OwnView view);
+  }
+
+  @GET
+  @Needs(Action.KEEP_OWN_ACCOUNT)
+  @Transactional
+  public TemplateInstance mine() {
+    return Templates.mine(findPerson().map(this::view).orElseGet(this::nobody));
+  }
+
+  private Optional<Person> findPerson() {
+    return current.visitor() instanceof Visitor.User user
+        ? who.find(user.id()).flatMap(people::find)
+        : Optional.empty();
+  }
+
+  private OwnView view(Person person) {
+    LocalDate today = LocalDate.now(clock.withZone(cluster.cluster().zone()));
+    LocalDate last = today.plusDays(DAYS - 1L);
+    List<OwnView.Own> masses = new OwnSheet(check.load(today, last), person.id()).masses();
+    List<TripView> trips = driving.of(person.id(), today, last);
+    return new OwnView(
+        frames.of("mine", "/mine"),
+        person.calledName(),
+        "%s: %s, %s."
+            .formatted(
+                English.span(today, last),
+                masses.size() == 1
+                    ? "one Mass or other liturgy"
+                    : English.count(masses.size()) + " Masses and other liturgies",
+                English.count(trips.size(), "journey")),
+        List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        masses,
+        trips);
+  }
+
+  private OwnView nobody() {
+    return new OwnView(
+        frames.of("mine", "/mine"),
+        "What concerns you",
+        "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in; then your Masses and journeys stand here.",
+        List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        List.of(),
+        List.of());
+  }
+}

@@ -1,0 +1,116 @@
+package vestiary.own;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import vestiary.people.PersonRole;
+import vestiary.planning.MassWords;
+import vestiary.planning.PieceNouns;
+import vestiary.planning.SpanToCheck;
+import vestiary.pool.PlannedWear;
+import vestiary.pool.PooledPiece;
+import vestiary.schedule.DatedMass;
+import vestiary.vesting.Need;
+import vestiary.vesting.Role;
+import vestiary.web.DayWords;
+import vestiary.web.English;
+
+/** Sets out the Masses of one person, with what he wears at each. */
+final class OwnSheet {
+
+  private final SpanToCheck span;
+  private final UUID person;
+  private final Map<String, PooledPiece> pieces;
+
+  OwnSheet(SpanToCheck span, UUID person) {
+    this.span = span;
+    this.person = person;
+    this.pieces =
+        span.pieces().stream().collect(Collectors.toMap(PooledPiece::code, Function.identity()));
+  }
+
+  List<OwnView.Own> masses() {
+    return span.asked().stream()
+        .filter(mass -> mass.people().stream().anyMatch(p -> p.id().equals(person)))
+        .map(this::own)
+        .toList();
+  }
+
+  private OwnView.Own own(DatedMass mass) {
+    String address = "/masses/" + mass.id().value();
+    return new OwnView.Own(
+        "%s, %s".formatted(English.day(mass.date()), English.clock(mass.start())),
+        mass.church().name(),
+        deed(mass),
+        English.sentence(MassWords.whole(mass, span.cluster().language())),
+        DayWords.ribbon(mass.colour()),
+        wears(mass),
+        address,
+        address + "/vesture");
+  }
+
+  private boolean leads(DatedMass mass) {
+    return mass.findCelebrant().filter(p -> p.id().equals(person)).isPresent();
+  }
+
+  private String deed(DatedMass mass) {
+    if (leads(mass)) {
+      return mass.kind().isMass() ? "You celebrate" : "You lead";
+    }
+    return role(mass) == Role.DEACON ? "You assist as deacon" : "You concelebrate";
+  }
+
+  /** Whoever leads is principal celebrant, or minister where it is no Mass. */
+  private Role role(DatedMass mass) {
+    if (leads(mass)) {
+      return mass.kind().isMass() ? Role.PRINCIPAL : Role.MINISTER;
+    }
+    boolean isDeacon =
+        mass.named().stream().anyMatch(p -> p.id().equals(person) && p.role() == PersonRole.DEACON);
+    return isDeacon ? Role.DEACON : Role.CONCELEBRANT;
+  }
+
+  private String wears(DatedMass mass) {
+    Role role = role(mass);
+    List<Need> asked =
+        span.needs(mass).stream().filter(n -> n.role() == role && n.ordinal() == 1).toList();
+    if (asked.isEmpty()) {
+      return "Nothing is asked of the vestments of the cluster.";
+    }
+    List<String> kinds = asked.stream().map(n -> PieceNouns.of(n.kind())).distinct().toList();
+    Set<String> named = named(mass, role);
+    return "%s.%s"
+        .formatted(
+            English.sentence(English.list(kinds)), named.isEmpty() ? "" : planned(role, named));
+  }
+
+  /** Who of several wears which piece, no plan says. */
+  private static String planned(Role role, Collection<String> named) {
+    String codes = English.list(List.copyOf(named));
+    return switch (role) {
+      case CONCELEBRANT -> " Set out for the concelebrants: %s.".formatted(codes);
+      case DEACON -> " Set out for the deacons: %s.".formatted(codes);
+      default -> " Set out for you: %s.".formatted(codes);
+    };
+  }
+
+  /** Sets by their own code, single pieces by theirs. */
+  private Set<String> named(DatedMass mass, Role role) {
+    return span.taken().planned().stream()
+        .filter(one -> one.wearer().mass().equals(mass.id()) && one.wearer().role() == role)
+        .map(PlannedWear::piece)
+        .sorted()
+        .map(this::name)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private String name(String code) {
+    PooledPiece piece = pieces.get(code);
+    return piece == null || piece.set().isEmpty() ? code : piece.set();
+  }
+}

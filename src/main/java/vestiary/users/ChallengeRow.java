@@ -1,0 +1,29 @@
+package vestiary.users;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+import org.hibernate.annotations.TenantId;
+import org.hibernate.annotations.UuidGenerator;
+
+@Entity
+@Table(name = "passkey_challenge")
+class ChallengeRow {
+
+  @Id
+  @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
+  UUID id;
+
+  @TenantId
+  @Column(name = "cluster_id")
+  String clusterId;
+
+  /** Who adds a device; null for somebody who signs in. */
+  UUID userId;
+
+  String fingerprint;
+  Instant endsAt;
+}
