@@ -89,16 +89,21 @@ class OwnPage {
     return new OwnView(
         frames.of("mine", "/mine"),
         person.calledName(),
-        "%s: %s, %s."
-            .formatted(
-                English.span(today, last),
-                masses.size() == 1
-                    ? "one Mass or other liturgy"
-                    : English.count(masses.size()) + " Masses and other liturgies",
-                English.count(trips.size(), "journey")),
+        "%s: %s.".formatted(English.span(today, last), counted(masses.size(), trips.size())),
         List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
         masses,
         trips);
+  }
+
+  private static String counted(int masses, int trips) {
+    if (masses == 0 && trips == 0) {
+      return "nothing is asked of you";
+    }
+    String said =
+        masses == 1
+            ? "one Mass or other liturgy"
+            : English.count(masses) + " Masses and other liturgies";
+    return "%s, %s".formatted(said, English.count(trips, "journey"));
   }
 
   private OwnView nobody() {

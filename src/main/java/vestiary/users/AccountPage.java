@@ -36,6 +36,8 @@ class AccountPage {
           "token", "The token has ended.",
           "mail", "A mail is on its way. Open the link in it within a day, and the address counts.",
           "no-mail", "Your mail address is forgotten.",
+          "outside", "Your account is linked.",
+          "no-outside", "Your account is linked no more.",
           "passkey", "This device lets you in from now on.",
           "no-passkey", "The device is removed; it lets nobody in any more.");
 

@@ -27,6 +27,8 @@ class AccountSheet {
   private final MailServer mail;
   private final PasskeyRows passkeys;
   private final PublicAddress here;
+  private final OpenIdProvider provider;
+  private final LinkOutside outside;
   private final ReadCluster cluster;
   private final Clock clock;
 
@@ -39,6 +41,8 @@ class AccountSheet {
       MailServer mail,
       PasskeyRows passkeys,
       PublicAddress here,
+      OpenIdProvider provider,
+      LinkOutside outside,
       ReadCluster cluster,
       Clock clock) {
     this.frames = frames;
@@ -49,6 +53,8 @@ class AccountSheet {
     this.mail = mail;
     this.passkeys = passkeys;
     this.here = here;
+    this.provider = provider;
+    this.outside = outside;
     this.cluster = cluster;
     this.clock = clock;
   }
@@ -84,6 +90,10 @@ class AccountSheet {
         here.origin(),
         passkeys.of(id).stream().map(key -> passkey(key, zone)).toList(),
         mail(user, entries),
+        new AccountView.Outside(
+            provider.isOn() ? provider.name() : "",
+            outside.isLinked(id),
+            new Field("", entries.error("outside-password"))),
         note.made(),
         tokens.of(id).stream().map(token -> token(token, zone)).toList(),
         entries.field("name"),

@@ -27,6 +27,7 @@ record AccountView(
     String origin,
     List<Passkey> passkeys,
     Mail mail,
+    Outside outside,
     String made,
     List<Token> tokens,
     Field tokenName,
@@ -44,6 +45,13 @@ record AccountView(
    * @param removal where the press is sent that takes it away
    */
   record Passkey(String name, String about, String removal) {}
+
+  /**
+   * Another service to sign in by.
+   *
+   * @param name what people call it; empty if none is named
+   */
+  record Outside(String name, boolean linked, Field password) {}
 
   /**
    * Where a link is sent when the password is forgotten.

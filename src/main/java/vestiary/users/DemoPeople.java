@@ -20,7 +20,7 @@ public class DemoPeople {
           new SaveUser.Request(
               "ambrose", "Fr Ambrose Tarnwick", "pastor", List.of(), "ambrose-tarnwick"),
           new SaveUser.Request(
-              "tobias", "Deacon Tobias Greywater", "minister", List.of(), "tobias-greywater"),
+              "cosmas", "Fr Cosmas Ilverton", "minister", List.of(), "cosmas-ilverton"),
           new SaveUser.Request("wilfred", "Wilfred Sedgebank", "reader", List.of()));
 
   private final SaveUser save;

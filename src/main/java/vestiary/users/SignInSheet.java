@@ -2,6 +2,7 @@ package vestiary.users;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.core.UriBuilder;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,6 +15,7 @@ import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frames;
+import vestiary.web.Link;
 
 /** Sets out the page where people come in. */
 @ApplicationScoped
@@ -25,13 +27,16 @@ class SignInSheet {
   private final UserRows users;
   private final UserChurchRows churches;
   private final PublicAddress here;
+  private final OpenIdProvider provider;
 
   SignInSheet(
       Frames frames,
       ReadCluster cluster,
       UserRows users,
       UserChurchRows churches,
-      PublicAddress here) {
+      PublicAddress here,
+      OpenIdProvider provider) {
+    this.provider = provider;
     this.here = here;
     this.frames = frames;
     this.cluster = cluster;
@@ -51,7 +56,17 @@ class SignInSheet {
         isDemo ? people() : List.of(),
         isDemo || users.countAdministratorsWithPassword() > 0,
         here.origin(),
+        outside(Back.of(entries.text("back"))),
         CarriedForm.of(entries).hidden());
+  }
+
+  private Link outside(String back) {
+    return new Link(
+        provider.isOn() ? provider.name() : "",
+        UriBuilder.fromPath("/sign-in/outside")
+            .queryParam("back", "{back}")
+            .build(back)
+            .toString());
   }
 
   private List<SignInView.DemoPerson> people() {

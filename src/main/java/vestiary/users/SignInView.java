@@ -3,6 +3,7 @@ package vestiary.users;
 import java.util.List;
 import vestiary.web.Field;
 import vestiary.web.Frame;
+import vestiary.web.Link;
 
 /**
  * The page where people come in.
@@ -13,6 +14,7 @@ import vestiary.web.Frame;
  * @param demo the demo's people, each let in by one press; none outside it
  * @param begun whether anybody could come in at all
  * @param origin of the server, by which alone the keys of devices are good
+ * @param outside the way to another service to sign in by, under its name; nameless without one
  * @param typed what was typed into another form before, carried along; none usually
  */
 record SignInView(
@@ -25,6 +27,7 @@ record SignInView(
     List<DemoPerson> demo,
     boolean begun,
     String origin,
+    Link outside,
     List<Typed> typed) {
 
   SignInView {

@@ -34,8 +34,10 @@ class WelcomePage {
   private final ChoosePassword choose;
   private final SignIn signIn;
   private final SessionCookie cookie;
+  private final OpenIdProvider provider;
 
-  WelcomePage(ChoosePassword choose, SignIn signIn, SessionCookie cookie) {
+  WelcomePage(ChoosePassword choose, SignIn signIn, SessionCookie cookie, OpenIdProvider provider) {
+    this.provider = provider;
     this.choose = choose;
     this.signIn = signIn;
     this.cookie = cookie;
@@ -93,6 +95,8 @@ class WelcomePage {
             "/welcome/" + link,
             login,
             new Field("", entries.error("password")),
-            new Field("", entries.error("again"))));
+            new Field("", entries.error("again")),
+            provider.isOn() ? provider.name() : "",
+            link));
   }
 }

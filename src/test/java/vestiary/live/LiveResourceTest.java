@@ -43,6 +43,7 @@ class LiveResourceTest {
           "app_user",
           "audit",
           "failed_sign_in",
+          "outside_sign_in",
           "passkey_challenge",
           "person_mail",
           "plan_basis",
@@ -50,6 +51,7 @@ class LiveResourceTest {
           "user_device",
           "user_link",
           "user_mail",
+          "user_outside",
           "user_passkey",
           "user_session",
           "user_token");

@@ -218,6 +218,19 @@ class SignInTest {
   }
 
   @Test
+  void without_mail_and_without_another_service_the_pages_say_whom_to_ask_and_offer_neither() {
+    browser().get("/recovery").then().statusCode(200).body(containsString("sends no mails"));
+    browser().get("/sign-in").then().body(not(containsString("/sign-in/outside")));
+    browser().get("/sign-in/outside").then().statusCode(404);
+    String session = letting.session(letting.user(Role.READER));
+    browser(session)
+        .get("/account")
+        .then()
+        .body(containsString("No mail server is named"))
+        .body(not(containsString("/account/outside")));
+  }
+
+  @Test
   void coming_in_gives_a_cookie_that_no_script_reads_and_no_other_site_sends() {
     letting.withPassword("piers", Role.READER);
 

@@ -14,6 +14,8 @@ class Traces {
   private final UserRows users;
   private final UserMailRows mails;
   private final PasskeyRows passkeys;
+  private final OutsideRows outside;
+  private final OutsideSignInRows begun;
   private final KnownDevices devices;
   private final Challenges challenges;
   private final FindPeople people;
@@ -24,6 +26,8 @@ class Traces {
       UserRows users,
       UserMailRows mails,
       PasskeyRows passkeys,
+      OutsideRows outside,
+      OutsideSignInRows begun,
       KnownDevices devices,
       Challenges challenges,
       FindPeople people,
@@ -32,6 +36,8 @@ class Traces {
     this.users = users;
     this.mails = mails;
     this.passkeys = passkeys;
+    this.outside = outside;
+    this.begun = begun;
     this.devices = devices;
     this.challenges = challenges;
     this.people = people;
@@ -46,6 +52,22 @@ class Traces {
     passkey(user);
     devices.remember("", user);
     challenges.toAdd(user);
+    outside(user);
+  }
+
+  private void outside(UUID user) {
+    OutsideRow linked = new OutsideRow();
+    linked.id = user;
+    linked.issuer = "https://sign-in.example";
+    linked.subject = "a1";
+    linked.linkedAt = clock.instant();
+    outside.persist(linked);
+    OutsideSignInRow way = new OutsideSignInRow();
+    way.userId = user;
+    way.fingerprint = Secret.fresh(current.id()).fingerprint();
+    way.back = "/week";
+    way.endsAt = clock.instant();
+    begun.persist(way);
   }
 
   String mailLink(UUID user) {
