@@ -1,5 +1,6 @@
 package vestiary.users;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -52,7 +53,7 @@ class KeepPasskeys {
    * @throws Refused if the password is wrong, or after too many that were
    */
   PasskeyBody.ToAdd begin(UUID id, String password, String from) {
-    UserRow user = users.findById(id);
+    UserRow user = QuarkusTransaction.joiningExisting().call(() -> users.findById(id));
     Tries.Try tried = new Tries.Try(Tries.Kind.PASSWORD, user.login, from, "");
     tries.refuseIfTooMany(tried);
     if (!user.password.isEmpty() && !passwords.matches(password, user.password)) {
@@ -66,7 +67,8 @@ class KeepPasskeys {
         user.login,
         user.name,
         PasskeyProof.ALGORITHMS,
-        passkeys.of(id).stream().map(key -> key.credential).toList(),
+        QuarkusTransaction.joiningExisting()
+            .call(() -> passkeys.of(id).stream().map(key -> key.credential).toList()),
         Challenges.GOOD_FOR.toMillis());
   }
 
@@ -75,7 +77,6 @@ class KeepPasskeys {
    *
    * @throws Refused if it is not the answer to what was asked of that user, or has no name
    */
-  @Transactional
   void add(UUID user, PasskeyBody.Added added) {
     Asked asked = new Asked();
     String name = asked.needed("name", added.name(), LONGEST_NAME);
@@ -85,6 +86,10 @@ class KeepPasskeys {
       throw PasskeyProof.tooOld();
     }
     PasskeyProof.Key key = proof.added(challenge, added);
+    QuarkusTransaction.requiringNew().run(() -> keep(user, name, key));
+  }
+
+  private void keep(UUID user, String name, PasskeyProof.Key key) {
     PasskeyRow row = new PasskeyRow();
     row.userId = user;
     row.name = name;

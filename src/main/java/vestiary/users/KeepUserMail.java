@@ -80,7 +80,7 @@ class KeepUserMail {
     Asked asked = new Asked();
     String address = addresses.address("mail", asked.needed("mail", typed, 254), asked);
     asked.refuseIfFaulty();
-    UserRow user = users.findById(id);
+    UserRow user = QuarkusTransaction.joiningExisting().call(() -> users.findById(id));
     Tries.Try tried = new Tries.Try(Tries.Kind.PROOF, user.login, from, "");
     tries.refuseIfTooMany(tried);
     tries.note(tried);
@@ -123,9 +123,12 @@ class KeepUserMail {
 
   /** Whose address a link proves; empty if it was used, has ended, or never was one. */
   Optional<UserMailRow> findToProve(String link) {
-    return Secret.parse(link)
-        .filter(secret -> secret.cluster().equals(current.id()))
-        .flatMap(secret -> mails.findToProve(secret.fingerprint(), clock.instant()));
+    return QuarkusTransaction.joiningExisting()
+        .call(
+            () ->
+                Secret.parse(link)
+                    .filter(secret -> secret.cluster().equals(current.id()))
+                    .flatMap(secret -> mails.findToProve(secret.fingerprint(), clock.instant())));
   }
 
   /**

@@ -1,5 +1,6 @@
 package vestiary.users;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
@@ -45,7 +46,7 @@ class LinkOutside {
       throw new Refused(
           new Refusal.Beyond("No other service to sign in by is named on this server."));
     }
-    UserRow user = users.findById(id);
+    UserRow user = QuarkusTransaction.joiningExisting().call(() -> users.findById(id));
     Tries.Try tried = new Tries.Try(Tries.Kind.PASSWORD, user.login, from, "");
     tries.refuseIfTooMany(tried);
     if (!user.password.isEmpty() && !passwords.matches(password, user.password)) {

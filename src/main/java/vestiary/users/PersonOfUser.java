@@ -1,6 +1,7 @@
 package vestiary.users;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -15,6 +16,7 @@ public class PersonOfUser {
   }
 
   /** The person's id; empty if nobody was named. */
+  @Transactional
   public Optional<UUID> find(UUID user) {
     return users.findByIdOptional(user).flatMap(row -> Optional.ofNullable(row.personId));
   }

@@ -41,6 +41,7 @@ class TokenResource {
   }
 
   @GET
+  @Transactional
   @Needs(Action.KEEP_OWN_ACCOUNT)
   public List<TokenBody> all() {
     ZoneId zone = cluster.cluster().zone();
