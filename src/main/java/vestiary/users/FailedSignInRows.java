@@ -26,10 +26,6 @@ class FailedSignInRows implements PanacheRepositoryBase<FailedSignInRow, UUID> {
     delete("login = ?1 and address = ?2", login, address);
   }
 
-  void forgetOlderThan(Instant moment) {
-    delete("at <= ?1", moment);
-  }
-
   private List<Instant> moments(String query, Object... values) {
     return list(query, values).stream().map(row -> row.at).toList();
   }

@@ -55,7 +55,6 @@ class Tries {
         .run(
             () -> {
               Instant now = clock.instant();
-              failed.forgetOlderThan(now.minus(REMEMBERED));
               FailedSignInRow row = new FailedSignInRow();
               row.login = small(login);
               row.address = address;
