@@ -4,12 +4,14 @@ import static vestiary.access.Reach.EVERYWHERE;
 import static vestiary.access.Reach.NOWHERE;
 import static vestiary.access.Reach.OWN_CHURCHES;
 
+import io.quarkus.qute.TemplateEnum;
 import java.util.List;
 
 /**
  * Who may do what: one line an action, one column a role, in the order of {@link Role}. Every page
  * and address of the API names its action by {@link Needs}; docs/roles.md shows the table.
  */
+@TemplateEnum
 public enum Action {
   LOOK(
       "Read pages, lists and answers of the API",
@@ -63,6 +65,20 @@ public enum Action {
   LOOK_BACK("See who changed what, and when", EVERYWHERE, EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE),
   SETTLE_CLUSTER(
       "Change settings, churches and journeys; bring in lists; move the demo",
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
+  LET_DEVICES(
+      "Let a shared phone or computer of a sacristy stay signed in; shut it out",
+      EVERYWHERE,
+      OWN_CHURCHES,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
+  KEEP_RECORD(
+      "Take the history out as a file, remove a person for good, set how long things are kept",
       EVERYWHERE,
       NOWHERE,
       NOWHERE,

@@ -64,14 +64,19 @@ class BackRooms {
     try {
       identify.identify(
           Optional.ofNullable(routing.request().getHeader(HttpHeaders.AUTHORIZATION)).orElse(""),
-          Optional.ofNullable(routing.request().getCookie(SessionCookie.NAME))
-              .map(cookie -> cookie.getValue())
-              .orElse(""));
+          cookie(routing, SessionCookie.NAME),
+          cookie(routing, SessionCookie.DEVICE));
       return current.visitor().may(Action.LOOK) || who.isDemo();
     } catch (Refused refused) {
       return false;
     } finally {
       request.terminate();
     }
+  }
+
+  private static String cookie(RoutingContext routing, String name) {
+    return Optional.ofNullable(routing.request().getCookie(name))
+        .map(cookie -> cookie.getValue())
+        .orElse("");
   }
 }

@@ -23,7 +23,12 @@ public class CurrentVisitor {
 
   /** Whether a user asks who may not do that; jobs of the server may do all they need. */
   public boolean isForbidden(Action action) {
-    return visitor instanceof Visitor.User && !visitor.may(action);
+    return !(visitor instanceof Visitor.Nobody) && !visitor.may(action);
+  }
+
+  /** Whether a form offers that church: where somebody may do it at all, only where they may. */
+  public boolean isOffered(Action action, UUID church) {
+    return !visitor.may(action) || visitor.mayIn(action, church);
   }
 
   /** The forms of this very answer belong to a session that was just opened. */
@@ -38,6 +43,13 @@ public class CurrentVisitor {
   void assign(Visitor known, Secret session) {
     visitor = known;
     formToken = session.formToken();
+  }
+
+  /** Says in whose hands a shared device is; anybody else is who they are. */
+  public void actAs(UUID person) {
+    if (visitor instanceof Visitor.Device device) {
+      visitor = new Visitor.Device(device.id(), device.name(), device.church(), person.toString());
+    }
   }
 
   /**

@@ -38,9 +38,8 @@ final class Door {
   Response open(ContainerRequestContext request, ResourceInfo target) {
     identify.identify(
         header(request, HttpHeaders.AUTHORIZATION),
-        Optional.ofNullable(request.getCookies().get(SessionCookie.NAME))
-            .map(Cookie::getValue)
-            .orElse(""));
+        cookie(request, SessionCookie.NAME),
+        cookie(request, SessionCookie.DEVICE));
     if (Asks.isOpenToAll(target) || mayPass(Asks.action(target), request)) {
       return null;
     }
@@ -90,6 +89,10 @@ final class Door {
   private static String query(UriInfo address) {
     String query = address.getRequestUri().getRawQuery();
     return query == null ? "" : "?" + query;
+  }
+
+  private static String cookie(ContainerRequestContext request, String name) {
+    return Optional.ofNullable(request.getCookies().get(name)).map(Cookie::getValue).orElse("");
   }
 
   private static String header(ContainerRequestContext request, String name) {

@@ -2,6 +2,7 @@ package vestiary.access;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
+import java.util.function.Function;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -16,13 +17,16 @@ class Identify {
   private final DefaultCluster first;
   private final ServerToken server;
   private final WhoAsks who;
+  private final SharedDevices devices;
 
   Identify(
       CurrentCluster cluster,
       CurrentVisitor visitor,
       DefaultCluster first,
       ServerToken server,
-      WhoAsks who) {
+      WhoAsks who,
+      SharedDevices devices) {
+    this.devices = devices;
     this.cluster = cluster;
     this.visitor = visitor;
     this.first = first;
@@ -35,19 +39,28 @@ class Identify {
    *
    * @param authorization the header of that name; empty if there is none
    * @param cookie of the session; empty if there is none
+   * @param device the cookie of a shared device; empty if there is none
    * @throws Refused if a token is sent and is not good, so that a program never takes for granted
    *     what everybody may see
    */
-  void identify(String authorization, String cookie) {
+  void identify(String authorization, String cookie, String device) {
     if (!authorization.isEmpty()) {
       identifyByToken(authorization);
       return;
     }
-    Optional<Secret> session = Secret.parse(cookie).filter(s -> !cookie.isEmpty());
-    session.ifPresent(s -> cluster.assign(s.cluster()));
-    Optional<Visitor> known = session.flatMap(who::findBySession);
-    known.ifPresentOrElse(
-        v -> visitor.assign(v, session.orElseThrow()), () -> cluster.assign(first.id()));
+    boolean isKnown =
+        identifyBy(cookie, who::findBySession) || identifyBy(device, devices::findDevice);
+    if (!isKnown) {
+      cluster.assign(first.id());
+    }
+  }
+
+  private boolean identifyBy(String cookie, Function<Secret, Optional<Visitor>> holder) {
+    Optional<Secret> secret = Secret.parse(cookie);
+    secret.ifPresent(s -> cluster.assign(s.cluster()));
+    Optional<Visitor> known = secret.flatMap(holder);
+    known.ifPresent(v -> visitor.assign(v, secret.orElseThrow()));
+    return known.isPresent();
   }
 
   private void identifyByToken(String authorization) {

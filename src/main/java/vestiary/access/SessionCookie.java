@@ -16,6 +16,12 @@ public class SessionCookie {
 
   static final String NAME = "vestiary-session";
 
+  /** Of a shared device; it stays when somebody signs in on it and out again. */
+  static final String DEVICE = "vestiary-shared-device";
+
+  /** The longest that browsers keep one (RFC 6265bis, section 5.5). */
+  private static final Duration LONGEST = Duration.ofDays(400);
+
   private final boolean publicAddressIsSecure;
 
   SessionCookie(@ConfigProperty(name = "vestiary.public-url") Optional<String> publicAddress) {
@@ -30,6 +36,18 @@ public class SessionCookie {
   /** So long, whether or not the browser is closed in between. */
   public NewCookie of(Secret session, Duration lasting, HttpServerRequest request) {
     return cookie(session.text(), request).maxAge((int) lasting.toSeconds()).build();
+  }
+
+  /** For a device that stays signed in; to be sent anew now and then. */
+  public NewCookie ofDevice(Secret device, HttpServerRequest request) {
+    return new NewCookie.Builder(DEVICE)
+        .value(device.text())
+        .path("/")
+        .httpOnly(true)
+        .sameSite(NewCookie.SameSite.LAX)
+        .secure(isSecure(request))
+        .maxAge((int) LONGEST.toSeconds())
+        .build();
   }
 
   /** Takes it away. */

@@ -93,4 +93,36 @@ public sealed interface Visitor {
       };
     }
   }
+
+  /**
+   * A phone or computer that a sacristy shares. It does what a sacristan of its church may do, but
+   * for what is one's own; whoever holds it says so when something is changed.
+   *
+   * @param church id of its church
+   * @param hand id of the person who says to be holding it; empty while nobody has
+   */
+  record Device(UUID id, String name, UUID church, String hand) implements Visitor {
+
+    private static final Set<Action> NOT_SHARED =
+        Set.of(Action.KEEP_OWN_ACCOUNT, Action.LET_DEVICES);
+
+    @Override
+    public String mark() {
+      return hand;
+    }
+
+    @Override
+    public Reach reach(Action action) {
+      return NOT_SHARED.contains(action) ? Reach.NOWHERE : action.reach(Role.SACRISTAN);
+    }
+
+    @Override
+    public boolean mayIn(Action action, UUID where) {
+      return switch (reach(action)) {
+        case EVERYWHERE -> true;
+        case OWN_CHURCHES -> church.equals(where);
+        case NOWHERE -> false;
+      };
+    }
+  }
 }

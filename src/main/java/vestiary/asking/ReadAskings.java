@@ -7,7 +7,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 
@@ -45,10 +44,11 @@ public class ReadAskings {
     if (rows.isEmpty()) {
       return List.of();
     }
-    Map<UUID, String> names =
-        people.all().stream().collect(Collectors.toMap(Person::id, Person::calledName));
-    return rows.stream()
-        .map(row -> row.toAsking(names.getOrDefault(row.personId, ERASED)))
-        .toList();
+    Map<UUID, Person> known = people.byId();
+    return rows.stream().map(row -> row.toAsking(name(known.get(row.personId)))).toList();
+  }
+
+  private static String name(Person person) {
+    return person == null ? ERASED : person.calledName();
   }
 }

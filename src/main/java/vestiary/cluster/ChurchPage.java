@@ -54,6 +54,7 @@ class ChurchPage {
   @GET
   @Transactional
   @Path("/new")
+  @Needs(Action.SETTLE_CLUSTER)
   public TemplateInstance fresh() {
     return Templates.church(sheets.fresh(Entries.empty(), ""));
   }

@@ -45,6 +45,7 @@ class SetupPage {
 
   @GET
   @Transactional
+  @Needs(Action.SETTLE_CLUSTER)
   public Response form() {
     Cluster here = cluster.cluster();
     return here.isSetUp()

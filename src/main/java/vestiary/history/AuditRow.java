@@ -26,8 +26,10 @@ class AuditRow {
 
   Instant at;
   String visitor;
+  String device;
   String kind;
   UUID rowId;
+  UUID[] about;
   String deed;
 
   @JdbcTypeCode(SqlTypes.JSON)

@@ -1,6 +1,8 @@
 package vestiary.history;
 
+import io.quarkus.hibernate.orm.panache.PanacheQuery;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
+import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.UUID;
@@ -8,18 +10,22 @@ import java.util.UUID;
 @ApplicationScoped
 class AuditRows implements PanacheRepositoryBase<AuditRow, UUID> {
 
-  /** The newest first, so many at most. */
-  List<AuditRow> newest(int most) {
-    return find("order by at desc, id desc").page(0, most).list();
+  /** The newest first; so many are passed over, and so many come at most. */
+  List<AuditRow> newest(Sift sift, int passed, int most) {
+    return found(sift).range(passed, passed + most - 1).list();
   }
 
-  /** Of one thing, the newest first. */
-  List<AuditRow> of(UUID row, int most) {
-    return find("rowId = ?1 order by at desc, id desc", row).page(0, most).list();
-  }
-
-  /** By one person, the newest first. */
-  List<AuditRow> by(String visitor, int most) {
-    return find("visitor = ?1 order by at desc, id desc", visitor).page(0, most).list();
+  private PanacheQuery<AuditRow> found(Sift sift) {
+    StringBuilder query = new StringBuilder("at >= :from and at < :to");
+    Parameters values = Parameters.with("from", sift.from()).and("to", sift.to());
+    if (!sift.concern().isEmpty()) {
+      query.append(" and array_contains(about, :about)");
+      values.and("about", UUID.fromString(sift.concern()));
+    }
+    if (!sift.isByAnybody()) {
+      query.append(" and (visitor = :who or device = :who and :who <> '')");
+      values.and("who", sift.mark());
+    }
+    return find(query.append(" order by at desc, id desc").toString(), values);
   }
 }

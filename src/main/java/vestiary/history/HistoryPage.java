@@ -6,28 +6,58 @@ import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
+import vestiary.cluster.Church;
+import vestiary.cluster.ReadCluster;
+import vestiary.history.HistorySheet.Topic;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
 import vestiary.pool.ReadPool;
 import vestiary.problem.Asked;
-import vestiary.web.Frames;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+import vestiary.schedule.DatedMass;
+import vestiary.schedule.ReadMasses;
+import vestiary.users.UserNames;
+import vestiary.web.English;
+import vestiary.web.Entries;
+import vestiary.web.Link;
 
-/** Who changed what: lately, of one thing, by one person. */
+/** Who changed what: in the whole cluster, or of one thing, person or church. */
 @Path("/history")
 @Produces(MediaType.TEXT_HTML)
 class HistoryPage {
 
-  private final ReadHistory history;
-  private final ReadPool pool;
-  private final Frames frames;
+  private static final Link ALL = new Link("All changes", "/history");
 
-  HistoryPage(ReadHistory history, ReadPool pool, Frames frames) {
-    this.history = history;
+  private final HistorySheet sheet;
+  private final ReadPool pool;
+  private final ReadMasses masses;
+  private final FindPeople people;
+  private final UserNames users;
+  private final ReadCluster cluster;
+
+  HistoryPage(
+      HistorySheet sheet,
+      ReadPool pool,
+      ReadMasses masses,
+      FindPeople people,
+      UserNames users,
+      ReadCluster cluster) {
+    this.sheet = sheet;
     this.pool = pool;
-    this.frames = frames;
+    this.masses = masses;
+    this.people = people;
+    this.users = users;
+    this.cluster = cluster;
   }
 
   @CheckedTemplate(basePath = "history")
@@ -40,57 +70,103 @@ class HistoryPage {
   @GET
   @Transactional
   @Needs(Action.LOOK_BACK)
-  public TemplateInstance newest() {
-    return page("The newest 200 changes.", "/history", history.newest());
+  public TemplateInstance newest(@Context UriInfo uri) {
+    return page(new Topic("In the whole cluster", ALL.address(), "", List.of()), uri);
   }
 
-  /** Of a Mass, a user, or whatever else has this id. */
+  /** Of whatever has this id. */
   @GET
   @Transactional
   @Path("/{id}")
   @Needs(Action.LOOK_BACK)
-  public TemplateInstance ofOne(@RestPath String id) {
-    return page(
-        "The newest 200 changes of one thing.",
-        "/history/" + id,
-        history.of(Asked.id("change", id)));
+  public TemplateInstance ofOne(@RestPath String id, @Context UriInfo uri) {
+    UUID one = Asked.id("change", id);
+    return page(new Topic("Of one thing", "/history/" + one, one.toString(), List.of(ALL)), uri);
   }
 
   @GET
   @Transactional
   @Path("/vestments/{code}")
   @Needs(Action.LOOK_BACK)
-  public TemplateInstance ofPiece(@RestPath String code) {
+  public TemplateInstance ofPiece(@RestPath String code, @Context UriInfo uri) {
     return page(
-        "The newest 200 changes of %s, care included.".formatted(code),
-        "/history/vestments/" + code,
-        history.of(pool.id(code)));
+        topic(
+            code + ", care included",
+            "/vestments/" + code,
+            pool.id(code),
+            new Link("The piece", "/vestments/" + code)),
+        uri);
   }
 
   @GET
   @Transactional
   @Path("/masses/{id}")
   @Needs(Action.LOOK_BACK)
-  public TemplateInstance ofMass(@RestPath String id) {
+  public TemplateInstance ofMass(@RestPath String id, @Context UriInfo uri) {
+    DatedMass mass = masses.get(id);
+    String name =
+        "%s, %s, %s"
+            .formatted(
+                mass.church().name(),
+                English.dateAndYear(mass.date()),
+                English.clock(mass.start()));
     return page(
-        "The newest 200 changes of one Mass.",
-        "/history/masses/" + id,
-        history.of(Asked.id("Mass", id)));
+        topic(name, "/masses/" + id, mass.id().value(), new Link("The Mass", "/masses/" + id)),
+        uri);
   }
 
-  /** Those that the user made, not those made to the user. */
+  /** Of the person, and of what the person is named in. */
+  @GET
+  @Path("/people/{slug}")
+  @Needs(Action.LOOK_BACK)
+  @Transactional
+  public TemplateInstance ofPerson(@RestPath String slug, @Context UriInfo uri) {
+    Person person = people.get(slug);
+    return page(
+        topic(
+            person.calledName() + ", and Masses and journeys with that name",
+            "/people/" + slug,
+            person.id(),
+            new Link("The person", "/people/" + slug)),
+        uri);
+  }
+
+  /** Of the church, its Masses and its pieces. */
+  @GET
+  @Path("/churches/{slug}")
+  @Needs(Action.LOOK_BACK)
+  @Transactional
+  public TemplateInstance ofChurch(@RestPath String slug, @Context UriInfo uri) {
+    Church church = cluster.getChurch(slug);
+    return page(
+        topic(
+            church.name() + ", its Masses and its pieces",
+            "/churches/" + slug,
+            church.id().value(),
+            new Link("The church", "/churches/" + slug)),
+        uri);
+  }
+
+  /** What a user changed, not what was changed about the user. */
   @GET
   @Transactional
   @Path("/users/{id}")
   @Needs(Action.LOOK_BACK)
-  public TemplateInstance byUser(@RestPath String id) {
-    return page(
-        "The newest 200 changes that one person made.",
-        "/history/users/" + id,
-        history.by(Asked.id("user", id)));
+  public TemplateInstance byUser(@RestPath String id, @Context UriInfo uri) {
+    UUID user = Asked.id("user", id);
+    String name =
+        Optional.ofNullable(users.all().get(user))
+            .orElseThrow(() -> new Refused(new Refusal.NotThere("user", id)));
+    Topic topic = new Topic("What " + name + " changed", ALL.address(), "", List.of(ALL));
+    return Templates.history(
+        sheet.view(topic, Entries.of(uri.getQueryParameters()).with("who", user.toString())));
   }
 
-  private TemplateInstance page(String about, String address, List<HistoryView.Change> changes) {
-    return Templates.history(new HistoryView(frames.of("", address), about, changes));
+  private static Topic topic(String title, String of, UUID concern, Link to) {
+    return new Topic(title, "/history" + of, concern.toString(), List.of(to, ALL));
+  }
+
+  private TemplateInstance page(Topic topic, UriInfo uri) {
+    return Templates.history(sheet.view(topic, Entries.of(uri.getQueryParameters())));
   }
 }

@@ -2,148 +2,100 @@ package vestiary.history;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
-import java.util.Collection;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.cluster.ReadCluster;
-import vestiary.people.FindPeople;
-import vestiary.users.UserNames;
-import vestiary.web.English;
 
-/** Says in words what was changed. */
+/** Says in words what was changed, by whom, from what to what. */
 @ApplicationScoped
 class ReadHistory {
 
-  private static final int MOST = 200;
   private static final String INTENTION = "intention";
 
-  private static final Map<String, String> NOUNS =
-      Map.ofEntries(
-          Map.entry("cluster", "Settings"),
-          Map.entry("mass", "Mass"),
-          Map.entry("pattern", "Recurring Mass"),
-          Map.entry("vestment_set", "Set"),
-          Map.entry("occupation", "Piece held, out or in care"),
-          Map.entry("proper", "Day of your own"),
-          Map.entry("proper_church", "Day of your own, its church"),
-          Map.entry("app_user", "User"),
-          Map.entry("user_church", "User, their church"),
-          Map.entry("user_token", "User, a token"),
-          Map.entry("user_mail", "User, a mail address"),
-          Map.entry("user_passkey", "User, a device to sign in by"),
-          Map.entry("user_outside", "User, a sign-in by another service"),
-          Map.entry("plan", "Plan"),
-          Map.entry("person_mail", "Mail address of a person"),
-          Map.entry("asking", "Journey given to somebody"),
-          Map.entry("consent", "Answer of an owner"),
-          Map.entry("applied_remedy", "What mends a clash"),
-          Map.entry("accepted_step", "Lawful substitute"),
-          Map.entry("movement", "Journey of a piece"));
+  /** What a new row has by itself, and nobody chose. */
+  private static final Set<String> NOTHING = Set.of("", "no", "0");
 
   private final AuditRows rows;
   private final ReadCluster cluster;
-  private final FindPeople people;
-  private final UserNames users;
+  private final NameThings naming;
   private final CurrentVisitor visitor;
 
-  ReadHistory(
-      AuditRows rows,
-      ReadCluster cluster,
-      FindPeople people,
-      UserNames users,
-      CurrentVisitor visitor) {
+  ReadHistory(AuditRows rows, ReadCluster cluster, NameThings naming, CurrentVisitor visitor) {
     this.rows = rows;
     this.cluster = cluster;
-    this.people = people;
-    this.users = users;
+    this.naming = naming;
     this.visitor = visitor;
   }
 
-  /** The newest 200 changes of the cluster. */
-  List<HistoryView.Change> newest() {
-    return words(rows.newest(MOST));
-  }
-
-  /** The newest 200 of one Mass, piece, user or other thing, by its id. */
-  List<HistoryView.Change> of(UUID row) {
-    return words(rows.of(row, MOST));
-  }
-
-  /** The newest 200 that a user made. */
-  List<HistoryView.Change> by(UUID user) {
-    return words(rows.by(user.toString(), MOST));
-  }
-
-  private List<HistoryView.Change> words(List<AuditRow> found) {
+  /**
+   * The newest first.
+   *
+   * @param passed how many are passed over, 0 or more
+   * @param most how many come at most, 1 or more
+   */
+  List<Change> newest(Sift sift, int passed, int most) {
+    List<AuditRow> found = rows.newest(sift, passed, most);
     ZoneId zone = cluster.cluster().zone();
-    Map<String, String> names = names();
-    return found.stream().map(row -> change(row, zone, names)).toList();
+    Map<String, String> names = naming.named(found, zone);
+    return found.stream().map(row -> change(row, new ValueWords(zone, names))).toList();
   }
 
-  /** Rows point at others by ids, which nobody knows by heart. */
-  private Map<String, String> names() {
-    Map<String, String> names = new HashMap<>();
-    cluster.churches().forEach(c -> names.put(c.id().value().toString(), c.name()));
-    people.all().forEach(p -> names.put(p.id().toString(), p.name()));
-    users.all().forEach((id, name) -> names.put(id.toString(), name));
-    return names;
-  }
-
-  private HistoryView.Change change(AuditRow row, ZoneId zone, Map<String, String> names) {
-    ZonedDateTime at = row.at.atZone(zone);
-    String noun = NOUNS.getOrDefault(row.kind, English.sentence(row.kind));
-    return new HistoryView.Change(
-        "%s, %s".formatted(English.dateAndYear(at.toLocalDate()), English.clock(at)),
-        who(row.visitor, names),
-        "%s %s".formatted(noun, row.deed),
+  private Change change(AuditRow row, ValueWords words) {
+    Map<String, String> names = words.names();
+    return new Change(
+        row.at.atZone(words.zone()),
+        NameThings.who(row.visitor, names),
+        row.device.isEmpty() ? "" : names.getOrDefault(row.device, "a device that was shut out"),
+        thing(row, names),
+        row.deed,
         "/history/" + row.rowId,
-        fields(row, names));
+        fields(row, words));
   }
 
-  private List<HistoryView.Field> fields(AuditRow row, Map<String, String> names) {
+  /** By its own name, or by those of what it is about. */
+  private static String thing(AuditRow row, Map<String, String> names) {
+    String noun = FieldWords.thing(row.kind);
+    String name = names.getOrDefault(row.rowId.toString(), "");
+    if (!name.isEmpty()) {
+      return noun + " " + name;
+    }
+    String concerned =
+        Arrays.stream(row.about)
+            .map(id -> names.getOrDefault(id.toString(), ""))
+            .filter(known -> !known.isEmpty())
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return concerned.isEmpty() ? noun : noun + ": " + concerned;
+  }
+
+  private List<Change.Field> fields(AuditRow row, ValueWords words) {
     boolean hidesIntention = !visitor.visitor().may(Action.SEE_INTENTIONS);
-    TreeSet<String> columns = new TreeSet<>(row.before.keySet());
+    Set<String> columns = new TreeSet<>(row.before.keySet());
     columns.addAll(row.after.keySet());
     return columns.stream()
+        .filter(column -> !FieldWords.isSilent(row.kind, column))
         .filter(column -> !(hidesIntention && column.equals(INTENTION)))
-        .map(
-            column ->
-                new HistoryView.Field(
-                    column.replaceFirst("_id$", "").replace('_', ' '),
-                    text(row.before.get(column), names),
-                    text(row.after.get(column), names)))
-        .filter(field -> !(field.before().isEmpty() && field.after().isEmpty()))
+        .map(column -> field(row, column, words))
+        .filter(field -> !saysNothing(row, field))
         .toList();
   }
 
-  private static String who(String mark, Map<String, String> names) {
-    return switch (mark) {
-      case "" -> "The server itself";
-      case "server" -> "The token of the server";
-      default -> names.getOrDefault(mark, "Somebody who is let in no more");
-    };
+  private static Change.Field field(AuditRow row, String column, ValueWords words) {
+    return new Change.Field(
+        FieldWords.field(row.kind, column),
+        words.say(row.kind, column, row.before.get(column)),
+        words.say(row.kind, column, row.after.get(column)));
   }
 
-  private static String text(Object value, Map<String, String> names) {
-    if (value instanceof Collection<?> several) {
-      return several.stream().map(v -> text(v, names)).collect(Collectors.joining(", "));
-    }
-    if (value instanceof Map<?, ?> parts) {
-      return parts.entrySet().stream()
-          .map(part -> "%s %s".formatted(part.getKey(), text(part.getValue(), names)))
-          .collect(Collectors.joining(", "));
-    }
-    if (value instanceof Boolean is) {
-      return is ? "yes" : "no";
-    }
-    String said = value == null ? "" : value.toString();
-    return names.getOrDefault(said, said);
+  private static boolean saysNothing(AuditRow row, Change.Field field) {
+    return row.deed.equals("changed")
+        ? field.before().equals(field.after())
+        : NOTHING.contains(field.before()) && NOTHING.contains(field.after());
   }
 }

@@ -13,6 +13,7 @@ import vestiary.calendar.Day;
 import vestiary.calendar.LocalName;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
+import vestiary.web.Cell;
 import vestiary.web.English;
 
 /**
@@ -41,9 +42,6 @@ final class OrdoTable {
           "evening",
           "alsoOffered",
           "omitted");
-
-  /** What makes a spreadsheet take a cell for a formula (common practice, no source). */
-  private static final String FORMULA = "=+-@\t\r";
 
   private final Ordo ordo;
 
@@ -87,7 +85,7 @@ final class OrdoTable {
             day.evening().tomorrow() ? "tomorrow" : "today",
             names(day.celebrations().stream().skip(1).map(Celebration::name)),
             names(day.omitted().stream().map(o -> o.name())))
-        .map(OrdoTable::harmless)
+        .map(Cell::harmless)
         .toList();
   }
 
@@ -97,10 +95,5 @@ final class OrdoTable {
 
   private String name(LocalName name) {
     return name.in(ordo.locale());
-  }
-
-  /** A cell that a spreadsheet would reckon with is marked as text. */
-  static String harmless(String cell) {
-    return !cell.isEmpty() && FORMULA.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
   }
 }

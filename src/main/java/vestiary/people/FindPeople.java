@@ -1,11 +1,12 @@
 package vestiary.people;
 
-import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** Who is known in the cluster. */
 @ApplicationScoped
@@ -18,11 +19,23 @@ public class FindPeople {
     this.people = people;
   }
 
-  /** Everybody, by surname. */
+  /** Everybody, by surname; those who were removed for good are left out. */
   public List<Person> all() {
-    return people.listAll(Sort.by("shortName").and("name")).stream()
-        .map(PersonRow::toPerson)
-        .toList();
+    return people.present().stream().map(PersonRow::toPerson).toList();
+  }
+
+  /** Whomever a row may still point at, those included who were removed for good. */
+  public Map<UUID, Person> byId() {
+    return people.streamAll().collect(Collectors.toMap(row -> row.id, PersonRow::toPerson));
+  }
+
+  /**
+   * Whom an address names.
+   *
+   * @throws Refused if there is nobody of that short name
+   */
+  public Person get(String slug) {
+    return people.getBySlug(slug).toPerson();
   }
 
   /** Whoever has that id; empty if nobody has. */

@@ -2,11 +2,11 @@ package vestiary.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import vestiary.problem.Asked;
-import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
 /** Keeps how people are written to, apart from their names; no page and no list shows it. */
@@ -20,8 +20,10 @@ public class KeepMail {
 
   private final PersonMailRows mails;
   private final PersonRows people;
+  private final Clock clock;
 
-  KeepMail(PersonMailRows mails, PersonRows people) {
+  KeepMail(PersonMailRows mails, PersonRows people, Clock clock) {
+    this.clock = clock;
     this.mails = mails;
     this.people = people;
   }
@@ -43,6 +45,7 @@ public class KeepMail {
     PersonMailRow row = mails.findByIdOptional(person).orElseGet(PersonMailRow::new);
     row.id = person;
     row.address = address;
+    row.keptAt = clock.instant();
     mails.persist(row);
   }
 
@@ -53,7 +56,7 @@ public class KeepMail {
    */
   @Transactional
   public void keep(String slug, String value) {
-    UUID person = get(slug).id;
+    UUID person = people.getBySlug(slug).id;
     Asked asked = new Asked();
     String address = address("address", asked.needed("address", value, LONGEST), asked);
     asked.refuseIfFaulty();
@@ -63,18 +66,12 @@ public class KeepMail {
   /** Forgets the address; once it is forgotten, doing it again changes nothing. */
   @Transactional
   public void forget(String slug) {
-    mails.deleteById(get(slug).id);
+    mails.deleteById(people.getBySlug(slug).id);
   }
 
   /** Empty if none is kept. */
   @Transactional
   public Optional<String> find(UUID person) {
     return mails.findByIdOptional(person).map(row -> row.address);
-  }
-
-  private PersonRow get(String slug) {
-    return people
-        .findBySlug(slug)
-        .orElseThrow(() -> new Refused(new Refusal.NotThere("person", slug)));
   }
 }

@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.TenantId;
 
@@ -21,5 +22,6 @@ class PersonMailRow {
   String clusterId;
 
   String address;
+  Instant keptAt;
   @Version Integer version;
 }

@@ -28,6 +28,10 @@ class PersonRow {
   String title = "";
   String role = PersonRole.PRIEST.id();
   boolean visiting;
+
+  /** Removed for good; the row stands nameless for those that point at it. */
+  boolean erased;
+
   @Version int version;
 
   Person toPerson() {

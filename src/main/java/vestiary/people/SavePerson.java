@@ -2,7 +2,9 @@ package vestiary.people;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.util.Collection;
 import java.util.List;
+import java.util.UUID;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refused;
@@ -64,6 +66,11 @@ public class SavePerson {
     return find.findCalled(name)
         .or(() -> people.findBySlug(slugOf(name)).map(PersonRow::toPerson))
         .orElseGet(() -> keep(new Request(null, name, null, "", PersonRole.MINISTER.id(), false)));
+  }
+
+  /** Those of these who were removed for good. */
+  public List<UUID> nameless(Collection<UUID> ids) {
+    return people.list("id in ?1 and erased", ids).stream().map(row -> row.id).toList();
   }
 
   private static void fill(PersonRow row, Request request, Asked asked) {

@@ -5,6 +5,7 @@ import com.github.kagkarlsson.scheduler.SchedulerName;
 import com.github.kagkarlsson.scheduler.task.ExecutionComplete;
 import com.github.kagkarlsson.scheduler.task.ExecutionOperations;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
+import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import io.agroal.api.AgroalDataSource;
 import io.quarkus.runtime.ShutdownEvent;
@@ -12,13 +13,16 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
+import jakarta.enterprise.inject.Any;
+import jakarta.enterprise.inject.Instance;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
 
 /**
  * The queue of plans to be worked out, in the database that all copies of the server share: one of
- * them takes the next, and another goes on when it dies.
+ * them takes the next, and another goes on when it dies. What other rooms have to do again and
+ * again is done from it, too.
  */
 @ApplicationScoped
 class PlanJobs {
@@ -33,11 +37,13 @@ class PlanJobs {
 
   private final AgroalDataSource database;
   private final RunPlan run;
+  private final Instance<RecurringTask<?>> recurring;
   private final OneTimeTask<String> task;
   private Scheduler scheduler;
   private volatile boolean stopping;
 
-  PlanJobs(AgroalDataSource database, RunPlan run) {
+  PlanJobs(AgroalDataSource database, RunPlan run, @Any Instance<RecurringTask<?>> recurring) {
+    this.recurring = recurring;
     this.database = database;
     this.run = run;
     this.task =
@@ -56,6 +62,7 @@ class PlanJobs {
     stopping = false;
     scheduler =
         Scheduler.create(database, task)
+            .startTasks(recurring.stream().toList())
             .schedulerName(new SchedulerName.Fixed("vestiary " + UUID.randomUUID()))
             .threads(AT_A_TIME)
             .pollingInterval(LOOK_AGAIN)

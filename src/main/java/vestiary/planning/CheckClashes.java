@@ -93,6 +93,10 @@ public class CheckClashes {
   public List<Clash> in(SpanToCheck span) {
     List<Clash> clashes = new ArrayList<>();
     span.masses().stream().map(CheckClashes::againstNorms).forEach(clashes::addAll);
+    span.masses().stream()
+        .filter(m -> m.chosen().celebrantLost())
+        .map(CheckClashes::withoutCelebrant)
+        .forEach(clashes::add);
     span.masses().stream().map(m -> SubstituteWords.of(m, span)).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =
         span.masses().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
@@ -152,6 +156,18 @@ public class CheckClashes {
                   "")));
     }
     return List.of();
+  }
+
+  private static Clash withoutCelebrant(DatedMass mass) {
+    return alone(
+        mass,
+        ClashKind.NO_CELEBRANT,
+        new ClashWords(
+            about(mass),
+            "Its celebrant was removed, and nobody is named in his place",
+            "no celebrant",
+            "Name somebody else, or cancel the Mass.",
+            ""));
   }
 
   private static Clash alone(DatedMass mass, ClashKind kind, ClashWords words) {

@@ -11,5 +11,7 @@ public enum ClashKind implements Term {
   /** A colour was chosen that the norms do not allow for this Mass. */
   COLOUR,
   /** The norms do not allow this Mass on that day. */
-  NOT_PERMITTED
+  NOT_PERMITTED,
+  /** The celebrant was removed for good, and nobody is named in his place. */
+  NO_CELEBRANT
 }

@@ -20,6 +20,7 @@ import vestiary.web.Link;
  * @param form its cut, for example "full"
  * @param sets codes of known sets, for completion
  * @param staysHome whether it never leaves this church
+ * @param church id of the one where it is at home; empty for a new piece
  * @param version of what was read, to notice a lost race; empty for a new piece
  * @param removal where a request to delete is sent; empty where none is offered
  * @param care what follows below; {@link Care#NONE} for a new piece
@@ -48,6 +49,7 @@ public record PieceForm(
     Field condition,
     Field place,
     boolean staysHome,
+    String church,
     String version,
     String removal,
     Care care) {

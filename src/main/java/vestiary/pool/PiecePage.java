@@ -55,6 +55,7 @@ class PiecePage {
   @GET
   @Transactional
   @Path("/new")
+  @Needs(Action.KEEP_VESTMENTS)
   public TemplateInstance fresh(@QueryParam("church") @DefaultValue("") String church) {
     return Templates.piece(sheets.fresh(Entries.empty().with("home", church), Note.NONE));
   }

@@ -9,6 +9,8 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.Stream;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.vesting.ChurchId;
@@ -32,8 +34,11 @@ class PieceSheets {
   private final ReadCluster cluster;
   private final Frames frames;
   private final Clock clock;
+  private final CurrentVisitor visitor;
 
-  PieceSheets(ReadPool pool, ReadCluster cluster, Frames frames, Clock clock) {
+  PieceSheets(
+      ReadPool pool, ReadCluster cluster, Frames frames, Clock clock, CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.pool = pool;
     this.cluster = cluster;
     this.frames = frames;
@@ -61,7 +66,7 @@ class PieceSheets {
 
   /** The form of a piece that is not in the pool yet. */
   PieceForm fresh(Entries entries, Note note) {
-    return form("A new piece", "", entries, note, PieceForm.Care.NONE);
+    return form("A new piece", "", "", entries, note, PieceForm.Care.NONE);
   }
 
   /** The form of a piece as it is stored. */
@@ -81,11 +86,11 @@ class PieceSheets {
 
   private PieceForm of(PooledPiece piece, Entries entries, PieceForm.Care care, Note note) {
     String title = English.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
-    return form(title, piece.code(), entries, note, care);
+    return form(title, piece.code(), piece.home().value().toString(), entries, note, care);
   }
 
   private PieceForm form(
-      String title, String code, Entries entries, Note note, PieceForm.Care care) {
+      String title, String code, String church, Entries entries, Note note, PieceForm.Care care) {
     String address = code.isEmpty() ? "/vestments" : "/vestments/" + code;
     Frame frame = frames.of("vestments", code.isEmpty() ? "/vestments/new" : address);
     return new PieceForm(
@@ -112,6 +117,7 @@ class PieceSheets {
         entries.field("condition"),
         entries.field("place"),
         entries.isTicked("staysHome"),
+        church,
         entries.text("version"),
         code.isEmpty() ? "" : address + "/removal",
         care);
@@ -179,7 +185,9 @@ class PieceSheets {
   }
 
   private Stream<Choice.Option> churches() {
-    return cluster.churches().stream().map(c -> Choice.Option.of(c.slug(), c.name()));
+    return cluster.churches().stream()
+        .filter(c -> visitor.isOffered(Action.KEEP_VESTMENTS, c.id().value()))
+        .map(c -> Choice.Option.of(c.slug(), c.name()));
   }
 
   private static Stream<Choice.Option> policies() {

@@ -81,6 +81,7 @@ class ProperPage {
   @GET
   @Transactional
   @Path("/new")
+  @Needs(Action.ENTER_PROPERS)
   public TemplateInstance fresh(@QueryParam("for") @DefaultValue("") String what) {
     Entries empty = Entries.empty();
     return Templates.proper(
@@ -90,6 +91,7 @@ class ProperPage {
   @GET
   @Transactional
   @Path("/{id}")
+  @Needs(Action.ENTER_PROPERS)
   public TemplateInstance one(@RestPath String id) {
     return Templates.proper(sheets.stored(propers.get(id)));
   }
@@ -125,6 +127,7 @@ class ProperPage {
   @GET
   @Transactional
   @Path("/{id}/removal")
+  @Needs(Action.ENTER_PROPERS)
   public TemplateInstance question(@RestPath String id) {
     return Templates.removal(sheets.removal(propers.get(id), ""));
   }

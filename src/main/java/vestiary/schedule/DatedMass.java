@@ -61,6 +61,7 @@ public record DatedMass(
    *
    * @param setOutMinutes -1 if none was chosen
    * @param bishop whether a bishop was said to preside, which also follows from the celebrant
+   * @param celebrantLost whether he was removed for good and nobody is named in his place
    */
   public record Chosen(
       String kind,
@@ -74,6 +75,7 @@ public record DatedMass(
       boolean ofPattern,
       boolean cancelled,
       boolean bishop,
+      boolean celebrantLost,
       int version) {
 
     /** With another colour; empty if none is chosen. */
@@ -90,6 +92,7 @@ public record DatedMass(
           ofPattern,
           cancelled,
           bishop,
+          celebrantLost,
           version);
     }
   }

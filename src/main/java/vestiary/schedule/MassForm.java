@@ -18,6 +18,7 @@ import vestiary.web.Link;
  * @param saved what was just saved and what it leads to; {@link Saved#NONE} otherwise
  * @param unfit the plan of its day, if it does not fit any more
  * @param turn back to the day and the week
+ * @param churchId of the church that has it; empty for a new one
  * @param church slugs and names
  * @param date ISO 8601
  * @param time 24 hours, {@code HH:mm}
@@ -41,6 +42,7 @@ public record MassForm(
     Saved saved,
     List<PlanFit.Unfit> unfit,
     List<Link> turn,
+    String churchId,
     Choice church,
     Field date,
     Field time,

@@ -59,6 +59,7 @@ class MassFormView {
         MassForm.Saved.NONE,
         List.of(),
         weekOf(input),
+        "",
         "");
   }
 
@@ -91,6 +92,7 @@ class MassFormView {
             new Link("Who wears what", address + "/vesture"),
             new Link("The day", "/day/" + mass.date()),
             new Link("The week", "/week/" + mass.date())),
+        mass.church().id().value().toString(),
         input.text("version"));
   }
 
@@ -118,6 +120,7 @@ class MassFormView {
       MassForm.Saved saved,
       List<PlanFit.Unfit> unfit,
       List<Link> turn,
+      String churchId,
       String version) {
     Policies policies = cluster.cluster().policies();
     return new MassForm(
@@ -130,6 +133,7 @@ class MassFormView {
         saved,
         unfit,
         turn,
+        churchId,
         churches(input),
         input.field("date"),
         input.field("time"),
@@ -168,6 +172,7 @@ class MassFormView {
     return input.choice(
         "church",
         cluster.churches().stream()
+            .filter(c -> visitor.isOffered(Action.ENTER_MASSES, c.id().value()))
             .map(
                 c ->
                     Choice.Option.of(

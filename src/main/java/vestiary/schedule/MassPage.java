@@ -58,6 +58,7 @@ class MassPage {
   @GET
   @Transactional
   @Path("/new")
+  @Needs(Action.ENTER_MASSES)
   public TemplateInstance fresh(@Context UriInfo uri) {
     return Templates.mass(form.fresh(Entries.of(uri.getQueryParameters()), ""));
   }

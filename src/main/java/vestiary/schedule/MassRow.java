@@ -38,6 +38,10 @@ class MassRow {
   String celebration = "";
   String colour = "";
   UUID celebrantId;
+
+  /** Whether the celebrant was removed for good and nobody is named in his place. */
+  boolean celebrantLost;
+
   int concelebrants;
   int deacons;
 

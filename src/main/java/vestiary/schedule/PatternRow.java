@@ -36,6 +36,7 @@ class PatternRow {
   int minutes;
   String kind = "";
   UUID celebrantId;
+  boolean celebrantLost;
   int concelebrants;
   int deacons;
 
@@ -61,6 +62,7 @@ class PatternRow {
     mass.minutes = minutes;
     mass.kind = kind;
     mass.celebrantId = celebrantId;
+    mass.celebrantLost = celebrantLost;
     mass.concelebrants = concelebrants;
     mass.deacons = deacons;
     mass.ministers = ministers;

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.access.Action;
@@ -176,7 +175,7 @@ public class ReadMasses {
     return new Reading(
         here,
         churches.stream().collect(Collectors.toMap(c -> c.id().value(), c -> c)),
-        people.all().stream().collect(Collectors.toMap(Person::id, Function.identity())),
+        people.byId(),
         visitor.visitor().may(Action.SEE_INTENTIONS));
   }
 
@@ -262,6 +261,7 @@ public class ReadMasses {
           row.patternId != null,
           row.cancelled,
           row.bishop,
+          row.celebrantLost,
           row.version);
     }
   }

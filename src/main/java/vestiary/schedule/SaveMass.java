@@ -7,9 +7,11 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.ForgetPerson;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
 import vestiary.people.SavePerson;
@@ -179,18 +181,30 @@ public class SaveMass {
     asked.refuseIfFaulty();
     row.namedIds =
         AskedNames.of(request.named()).stream()
-            .map(people::called)
-            .map(Person::id)
+            .flatMap(name -> meant(name, row.namedIds))
             .distinct()
             .toArray(UUID[]::new);
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     String celebrant = asked.text("celebrant", request.celebrant());
+    if (celebrant.equals(ForgetPerson.NAMELESS)) {
+      return;
+    }
     row.celebrantId = null;
     if (!celebrant.isEmpty()) {
       Person presides = people.called(celebrant);
       row.celebrantId = presides.id();
       // What follows from who he is was not chosen: it must not outlast him.
       row.bishop = row.bishop && presides.role() != PersonRole.BISHOP;
+      row.celebrantLost = false;
     }
+  }
+
+  /**
+   * Those who were removed for good have one name between them, which stands for whoever it was.
+   */
+  private Stream<UUID> meant(String name, UUID[] before) {
+    return name.equals(ForgetPerson.NAMELESS)
+        ? people.nameless(List.of(before)).stream()
+        : Stream.of(people.called(name).id());
   }
 }

@@ -94,6 +94,7 @@ public class SavePattern {
       return same.get().id.toString();
     }
     row.celebrantId = celebrant(request, asked);
+    row.celebrantLost &= row.celebrantId == null;
     patterns.persist(row);
     unfold.unfold(row);
     patterns.flush();
@@ -120,6 +121,7 @@ public class SavePattern {
     PatternRow row = same.get();
     fill(row, request, asked);
     row.celebrantId = celebrant(request, asked);
+    row.celebrantLost &= row.celebrantId == null;
     masses
         .list("patternId = ?1 and not touched and starts >= ?2", row.id, clock.instant())
         .forEach(row::yieldTo);

@@ -57,10 +57,6 @@ class FailedSignInRows implements PanacheRepositoryBase<FailedSignInRow, UUID> {
         one.address());
   }
 
-  void forgetOlderThan(Instant moment) {
-    delete("at <= ?1", moment);
-  }
-
   private List<Instant> moments(String query, Object... values) {
     return list(query, values).stream().map(row -> row.at).toList();
   }

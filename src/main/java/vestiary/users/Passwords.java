@@ -23,7 +23,7 @@ import vestiary.problem.Refused;
  * of the OWASP Password Storage and Authentication Cheat Sheets.
  */
 @ApplicationScoped
-class Passwords {
+public class Passwords {
 
   static final int SHORTEST = 10;
   static final int LONGEST = 200;
@@ -54,7 +54,7 @@ class Passwords {
       Password.hash("nobody").addRandomSalt(SALT_BYTES).with(argon2).getResult();
 
   /** The hash with its salt and parameters, as PHC strings are written. */
-  String hash(String password) {
+  public String hash(String password) {
     return inTurn(() -> Password.hash(password).addRandomSalt(SALT_BYTES).with(argon2).getResult());
   }
 
@@ -63,7 +63,7 @@ class Passwords {
    *
    * @param hash empty if there is none, which takes just as long to say no to
    */
-  boolean matches(String password, String hash) {
+  public boolean matches(String password, String hash) {
     String known = hash.isEmpty() ? nobodys : hash;
     boolean same =
         inTurn(

@@ -24,8 +24,4 @@ class SessionRows implements PanacheRepositoryBase<SessionRow, UUID> {
   long countOpen(UUID user, Instant now) {
     return count("userId = ?1 and endsAt > ?2", user, now);
   }
-
-  void forgetEnded(Instant now) {
-    delete("endsAt <= ?1", now);
-  }
 }

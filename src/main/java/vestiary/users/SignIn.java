@@ -130,7 +130,6 @@ class SignIn {
     QuarkusTransaction.requiringNew()
         .run(
             () -> {
-              sessions.forgetEnded(now);
               SessionRow row = new SessionRow();
               row.userId = user;
               row.fingerprint = secret.fingerprint();

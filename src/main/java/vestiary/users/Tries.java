@@ -93,7 +93,6 @@ class Tries {
         .run(
             () -> {
               Instant now = clock.instant();
-              failed.forgetOlderThan(now.minus(REMEMBERED));
               FailedSignInRow row = new FailedSignInRow();
               row.kind = one.kind().id();
               row.login = one.login();

@@ -1,6 +1,7 @@
 package vestiary.web;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One of several, or some of several where the form says so.
@@ -17,6 +18,14 @@ public record Choice(List<Option> options, String error) {
   /** A choice with nothing wrong. */
   public static Choice of(List<Option> options) {
     return new Choice(options, "");
+  }
+
+  /** The texts of what is chosen, with commas between; empty if nothing is. */
+  public String chosen() {
+    return options.stream()
+        .filter(Option::chosen)
+        .map(Option::text)
+        .collect(Collectors.joining(", "));
   }
 
   /**

@@ -1,6 +1,7 @@
 package vestiary.web;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Colours to choose from, each with its ribbon and name; the form sends the colour's id.
@@ -11,6 +12,14 @@ public record ColourChoice(List<Option> options, String error) {
 
   public ColourChoice {
     options = List.copyOf(options);
+  }
+
+  /** The names of what is ticked, with commas between; empty if nothing is. */
+  public String chosen() {
+    return options.stream()
+        .filter(Option::chosen)
+        .map(o -> o.ribbon().name())
+        .collect(Collectors.joining(", "));
   }
 
   public record Option(Ribbon ribbon, boolean chosen) {}

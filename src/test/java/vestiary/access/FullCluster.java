@@ -1,11 +1,14 @@
 package vestiary.access;
 
+import io.restassured.RestAssured;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import vestiary.pool.NoteConsent;
+import vestiary.retention.Nights;
 import vestiary.scenario.Asking;
+import vestiary.scenario.Browsing;
 import vestiary.scenario.Mending;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
@@ -20,8 +23,10 @@ class FullCluster {
   private final Scenario scenario;
   private final LettingIn letting;
   private final NoteConsent consents;
+  private final Nights nights;
 
-  FullCluster(Scenario scenario, LettingIn letting, NoteConsent consents) {
+  FullCluster(Scenario scenario, LettingIn letting, NoteConsent consents, Nights nights) {
+    this.nights = nights;
     this.scenario = scenario;
     this.letting = letting;
     this.consents = consents;
@@ -45,6 +50,23 @@ class FullCluster {
             consents.note(
                 new NoteConsent.Answer(
                     new MassId(UUID.fromString(mass())), List.of("HT-W1-C"), true, "", -1)));
+    Sending.post("/api/users/%s/erasure".formatted(letting.user("gone", Role.READER)), Map.of())
+        .then()
+        .statusCode(204);
+    Browsing.send("/settings/retention", Map.of("history", List.of("366")))
+        .leadsTo("/settings/retention?done=saved");
+    nights.tidy();
+    RestAssured.given()
+        .redirects()
+        .follow(false)
+        .formParams(Map.of("name", "Phone", "church", "ht"))
+        .post("/devices")
+        .then()
+        .statusCode(303);
+    Browsing.send(
+            "/devices/churches/ht/hands",
+            Map.of("name", List.of("Greta Holm"), "code", List.of("")))
+        .leadsTo("/devices/churches/ht");
   }
 
   /** The Mass of the jubilee. */

@@ -206,8 +206,20 @@ class SchemaTest {
           "insert into plan_basis (cluster_id, id, facts) select cluster_id, id, '' from plan");
       statement.execute(
           """
-          insert into person_mail (cluster_id, id, address, version)
-          select cluster_id, id, 'a@home.example', 0 from person limit 1
+          insert into shared_device (cluster_id, id, church_id, name, fingerprint, made_at, used_at,
+                                     wrong_codes, version)
+          select cluster_id, gen_random_uuid(), id, 'Phone', repeat('0', 64), now(), now(), 0, 0
+          from church limit 1
+          """);
+      statement.execute(
+          """
+          insert into device_hand (cluster_id, id, church_id, person_id, fingerprint)
+          select c.cluster_id, gen_random_uuid(), c.id, p.id, '' from church c, person p limit 1
+          """);
+      statement.execute(
+          """
+          insert into person_mail (cluster_id, id, address, kept_at, version)
+          select cluster_id, id, 'a@home.example', now(), 0 from person limit 1
           """);
       statement.execute(
           """

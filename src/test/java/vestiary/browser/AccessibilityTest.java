@@ -9,7 +9,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,14 +16,13 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every page, on a desk's screen and on a phone's, in light and in dark, and the week on paper. */
+@WithPackagedServer
 class AccessibilityTest {
 
   private static final int DESK = 1440;
@@ -37,17 +35,28 @@ class AccessibilityTest {
 
   private static final double A4_SHORT = 595.3;
 
-  /** Pages that are not shown to whoever has not come in, even in the demo. */
-  private static final List<String> NOT_FOR_EVERYBODY = List.of("/account", "/users", "/mine");
-
-  @TempDir static Path folder;
-
   private static PackagedServer server;
   private static OpenBrowser open;
 
-  record Sheet(String what, String address, int status) {
+  /** Of somebody who has come in. */
+  private static String cookies;
+
+  @BeforeAll
+  static void come_in() {
+    try (BrowserContext context = open.browser().newContext()) {
+      Enter.demo(context.newPage(), server, "/week");
+      cookies = context.storageState();
+    }
+  }
+
+  record Sheet(String what, String address, int status, boolean entered) {
     static Sheet of(String what, String address) {
-      return new Sheet(what, address, 200);
+      return new Sheet(what, address, 200, true);
+    }
+
+    /** As it is shown to whoever has not come in. */
+    static Sheet open(String what, String address) {
+      return new Sheet(what, address, 200, false);
     }
 
     @Override
@@ -58,18 +67,6 @@ class AccessibilityTest {
 
   /** One way of looking at pages. */
   record Look(int width, ColorScheme scheme) {}
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   static Stream<Sheet> every_page() {
     LocalDate nextWeek = LocalDate.now().plusWeeks(1);
@@ -107,13 +104,21 @@ class AccessibilityTest {
         Sheet.of("another date in one year", "/propers/new?for=one-year"),
         Sheet.of("the removal of a day", "/propers/isidore-the-farmer/removal"),
         Sheet.of("the set-up", "/setup"),
-        Sheet.of("coming in", "/sign-in"),
-        Sheet.of("a forgotten password", "/recovery"),
+        Sheet.open("coming in", "/sign-in"),
+        Sheet.open("a forgotten password", "/recovery"),
         Sheet.of("one's own account", "/account"),
         Sheet.of("one's own Masses and journeys", "/mine"),
         Sheet.of("who may come in", "/users"),
         Sheet.of("letting somebody in", "/users/new"),
-        new Sheet("a page that is not there", "/nowhere", 404));
+        Sheet.of("who changed what", "/history"),
+        Sheet.of("the people", "/people"),
+        Sheet.of("removing somebody for good", "/people/silas-umberley/erasure"),
+        Sheet.of("how long things are kept", "/settings/retention"),
+        Sheet.of("the shared devices", "/devices"),
+        Sheet.of("who acts on them", "/devices/churches/sa"),
+        Sheet.open("a piece, to a visitor", "/vestments/HT-W1-C"),
+        Sheet.open("a Mass, to a visitor", "/masses/" + mass),
+        new Sheet("a page that is not there", "/nowhere", 404, false));
   }
 
   @ParameterizedTest
@@ -152,12 +157,9 @@ class AccessibilityTest {
 
   private static List<String> faults(Sheet sheet, Look look) {
     List<String> faults = new ArrayList<>();
-    try (BrowserContext context = open.browser().newContext(options(look))) {
+    try (BrowserContext context = open.browser().newContext(options(look, sheet.entered()))) {
       Page page = context.newPage();
       List<String> complaints = complaints(page, sheet);
-      if (NOT_FOR_EVERYBODY.stream().anyMatch(sheet.address()::startsWith)) {
-        Enter.demo(page, server, sheet.address());
-      }
       Response response = page.navigate(server.address(sheet.address()));
       if (response.status() != sheet.status()) {
         faults.add("status " + response.status());
@@ -185,10 +187,12 @@ class AccessibilityTest {
     return complaints;
   }
 
-  private static Browser.NewContextOptions options(Look look) {
-    return new Browser.NewContextOptions()
-        .setViewportSize(look.width(), 900)
-        .setColorScheme(look.scheme());
+  private static Browser.NewContextOptions options(Look look, boolean entered) {
+    Browser.NewContextOptions options =
+        new Browser.NewContextOptions()
+            .setViewportSize(look.width(), 900)
+            .setColorScheme(look.scheme());
+    return entered ? options.setStorageState(cookies) : options;
   }
 
   private static String plan(LocalDate week) {

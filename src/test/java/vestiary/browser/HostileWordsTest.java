@@ -5,37 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Words that would be scripts on a careless page are typed into every field of every form. */
+@WithPackagedServer
 class HostileWordsTest {
 
   private static final String HOSTILE =
       "\"><script>window.broken=1</script><img src=x onerror=\"window.broken=1\">'{{7777*7777}}{7777*7777}";
 
-  @TempDir static Path folder;
-
   private static PackagedServer server;
   private static OpenBrowser open;
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @Test
   void whatever_is_typed_stays_words_on_every_page() {
@@ -54,13 +37,23 @@ class HostileWordsTest {
               "/propers/new",
               "/settings",
               "/users/new",
+              "/settings/retention",
+              "/devices/churches/sa",
               "/account",
               "/sign-in",
               "/import")) {
         send(page, form, faults);
       }
       for (String shown :
-          List.of("/week", "/day", "/vestments", "/settings", "/propers", "/users", "/history")) {
+          List.of(
+              "/week",
+              "/day",
+              "/vestments",
+              "/settings",
+              "/propers",
+              "/users",
+              "/people",
+              "/history")) {
         page.navigate(server.address(shown));
         look(page, shown, faults);
       }

@@ -8,34 +8,17 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** On the demo, without a script: one press mends the want of a white set, another undoes it. */
+@WithPackagedServer
 class MendAClashTest {
-
-  @TempDir static Path folder;
 
   private static PackagedServer server;
   private static OpenBrowser open;
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @Test
   void the_jubilee_is_mended_by_one_press_the_journey_is_listed_and_undo_brings_it_back() {

@@ -12,7 +12,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -20,13 +19,11 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A Mass is entered in the browser, and the warning is there before anybody asks. */
+@WithPackagedServer
 class NewWarningTest {
 
   /** The demo's own Masses lie in the fortnight before. */
@@ -34,24 +31,10 @@ class NewWarningTest {
 
   private static final int A_SECOND = 1000;
 
-  @TempDir static Path folder;
-
   private static PackagedServer server;
   private static OpenBrowser open;
 
   private final List<String> complaints = new ArrayList<>();
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @AfterEach
   void nothing_was_refused_by_the_browser() {

@@ -7,37 +7,20 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What one person changes is seen by another who has the page open. */
+@WithPackagedServer
 class OpenPagesTest {
 
   private static final int PATIENCE = 30_000;
   private static final LocalDate DAY = LocalDate.now().plusWeeks(6);
 
-  @TempDir static Path folder;
-
   private static PackagedServer server;
   private static OpenBrowser open;
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @Test
   void a_mass_entered_elsewhere_appears_on_the_open_week() {

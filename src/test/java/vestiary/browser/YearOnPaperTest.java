@@ -3,20 +3,17 @@ package vestiary.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The ordo as it leaves the printer: sheets of A4 to pin up, a booklet of A5 to staple. */
+@WithPackagedServer
 class YearOnPaperTest {
 
   /** A4 and A5 (ISO 216) in the points of PDF: 210 by 297 and 148 by 210 millimetres. */
@@ -32,22 +29,8 @@ class YearOnPaperTest {
   private static final Pattern DAY = Pattern.compile("(\\d{1,2}) [MTWFS] .*");
   private static final Pattern MONTH = Pattern.compile("[A-Z][a-z]+ 20\\d\\d");
 
-  @TempDir static Path folder;
-
   private static PackagedServer server;
   private static OpenBrowser open;
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @Test
   void the_year_is_printed_on_a4_with_a_month_on_each_sheet() {

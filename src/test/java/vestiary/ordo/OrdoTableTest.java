@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import vestiary.web.Cell;
 
 class OrdoTableTest {
 
@@ -21,6 +22,6 @@ class OrdoTableTest {
         "\"\", \"\""
       })
   void a_cell_that_a_spreadsheet_would_reckon_with_is_marked_as_text(String cell, String kept) {
-    assertEquals(kept, OrdoTable.harmless(cell));
+    assertEquals(kept, Cell.harmless(cell));
   }
 }

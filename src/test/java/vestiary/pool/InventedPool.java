@@ -206,6 +206,7 @@ final class InventedPool {
         Field.of("precious, silk and metal thread"),
         Field.of("safe"),
         true,
+        "",
         fresh ? "" : "3",
         fresh ? "" : "/vestments/HT-W4-C/removal",
         care);

@@ -101,6 +101,11 @@ public class Scenario {
     return first.id();
   }
 
+  /** Does something as a job of the server would, which says by itself for whom. */
+  public void asJob(Runnable work) {
+    AnotherRequest.run(work);
+  }
+
   /** Does something in one transaction as code would that never said for whom. */
   public void withoutCluster(Runnable work) {
     AnotherRequest.run(() -> inNamelessRequest(work));

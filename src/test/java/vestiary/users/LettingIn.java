@@ -54,14 +54,16 @@ public class LettingIn {
   }
 
   public UUID user(String login, Role role, String... churches) {
+    return named(login, "Some " + role.word(), role, churches);
+  }
+
+  /** Somebody with a name of their own. */
+  public UUID named(String login, String name, Role role, String... churches) {
     UUID[] made = new UUID[1];
     scenario.within(
         scenario.ours(),
         () ->
-            made[0] =
-                save.enter(
-                    new SaveUser.Request(
-                        login, "Some " + role.word(), role.id(), List.of(churches))));
+            made[0] = save.enter(new SaveUser.Request(login, name, role.id(), List.of(churches))));
     return made[0];
   }
 

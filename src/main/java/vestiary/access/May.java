@@ -1,0 +1,64 @@
+package vestiary.access;
+
+import io.quarkus.arc.Arc;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Named;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import vestiary.web.English;
+
+/**
+ * What the present visitor may do, for templates: {@code inject:may}. A button stands on a page
+ * only where pressing it would be let through.
+ */
+@Named("may")
+@ApplicationScoped
+public class May {
+
+  private final CurrentVisitor current;
+
+  May(CurrentVisitor current) {
+    this.current = current;
+  }
+
+  /** Whether they may do it somewhere at least; nobody may outside a request. */
+  public boolean to(Action action) {
+    return isAsked() && current.visitor().may(action);
+  }
+
+  /**
+   * Whether they may do it in that church.
+   *
+   * @param church its id; empty where none is chosen yet
+   */
+  public boolean in(Action action, String church) {
+    return church.isEmpty()
+        ? to(action)
+        : isAsked() && current.visitor().mayIn(action, UUID.fromString(church));
+  }
+
+  /** Who else may, for example "Only administrators and pastors can change this." */
+  public String who(Action action) {
+    List<String> roles =
+        Arrays.stream(Role.values())
+            .map(role -> word(role, action.reach(role)))
+            .filter(Objects::nonNull)
+            .toList();
+    return "Only %s can change this.".formatted(English.list(roles));
+  }
+
+  private static String word(Role role, Reach reach) {
+    String several = role.id() + "s";
+    return switch (reach) {
+      case EVERYWHERE -> several;
+      case OWN_CHURCHES -> several + " of this church";
+      case NOWHERE -> null;
+    };
+  }
+
+  private static boolean isAsked() {
+    return Arc.container().requestContext().isActive();
+  }
+}

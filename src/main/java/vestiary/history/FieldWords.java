@@ -1,0 +1,278 @@
+package vestiary.history;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** How people call what the database keeps; what tells them nothing is left out. */
+final class FieldWords {
+
+  private static final Map<String, String> THINGS =
+      pairs(
+          """
+          cluster: Settings
+          parish: Parish
+          church: Church
+          journey: Journey between two churches
+          person: Person
+          person_mail: Mail address of
+          pattern: Recurring Mass
+          mass: Mass
+          suit: Suit
+          vestment_set: Set
+          piece: Piece
+          occupation: Piece held, out or in care
+          proper: Day of your own
+          proper_church: Day of your own, its church
+          app_user: User
+          user_church: User, their church
+          user_token: User, a token
+          user_mail: User, a mail address
+          user_passkey: User, a device to sign in by
+          user_outside: User, a sign-in by another service
+          asking: Journey given to somebody
+          consent: Answer of an owner
+          applied_remedy: What mends a clash
+          accepted_step: Lawful substitute
+          plan: Plan
+          movement: Journey of a piece
+          retention: How long things are kept
+          shared_device: Shared device
+          device_hand: Who acts on shared devices
+          """);
+
+  /** One kind's own words go before the colon as kind and column, those of all kinds alone. */
+  private static final Map<String, String> FIELDS =
+      pairs(
+          """
+          name: name
+          code: code
+          place: place
+          note: note
+          intention: intention
+          minutes: length in minutes
+          journey.minutes: minutes on the way
+          starts: start
+          ends: end
+          pattern.starts: first date
+          at: hour
+          rrule: how often
+          kind: kind
+          mass.kind: which Mass
+          pattern.kind: which Mass
+          accepted_step.kind: kind of piece
+          votive_of: of what, or for what
+          leave: by whose leave
+          celebration: celebration
+          colour: colour
+          colours: colours
+          celebrant_id: celebrant
+          celebrant_lost: celebrant to be found anew
+          concelebrants: concelebrants
+          deacons: deacons
+          named_ids: concelebrants and deacons by name
+          brings: who brings their own
+          bishop: a bishop presides
+          ministers: who else vests
+          also: also worn
+          set_out_minutes: set out, minutes before
+          clearance_minutes: cleared, minutes after
+          cancelled: cancelled
+          church_id: church
+          home_id: church
+          parish_id: parish
+          from_id: from
+          to_id: to
+          person_id: person
+          user_id: user
+          piece_id: piece
+          mass_id: Mass
+          set_id: set
+          suit_id: suit
+          church.slug: short form
+          proper.slug: short form
+          title: title
+          church.title: title of the church
+          person.title: title, as in Fr
+          titular: the title’s day
+          titular_name: name of the title’s day
+          titular_month: month of the title’s day
+          titular_day: day of the title’s day
+          titular_colour: colour of the title’s day
+          dedication: date of dedication
+          latitude: latitude
+          longitude: longitude
+          role: role
+          visiting: comes from outside
+          erased: removed for good
+          address: mail address
+          shade: shade
+          grade: for which days
+          size: length of the back
+          form: cut
+          owner: owner
+          owner_policy: is it lent
+          condition: condition
+          piece.place: place in the sacristy
+          proper.place: whose day it is
+          stays_home: does not leave this church
+          state: state
+          reason: why
+          latin: name in Latin
+          spanish: name in Spanish
+          month: month
+          day: day
+          on_sunday: taken to the Sunday
+          kept_on: kept on
+          everywhere: in all churches
+          password: password
+          looks_only: only reads
+          made_at: made
+          ends_at: good until
+          riding: drives that way anyway
+          leave_by: leave by
+          arrive_by: there by
+          ready: ready from
+          on_asking: its owner is asked
+          pieces: pieces
+          asked_at: asked
+          changed_at: answered
+          answered_at: answered
+          mail_failed: the mail did not go out
+          about: where and when
+          sentence: what was done
+          applied_at: applied
+          undone_at: undone
+          step: substitute
+          accepted_at: accepted
+          done: done
+          first_date: first day
+          last_date: last day
+          requested_at: asked for
+          calendar: calendar
+          epiphany: Epiphany
+          ascension: Ascension
+          corpus_christi: Body and Blood of Christ
+          time_zone: time zone
+          languages: languages
+          anticipated_from: Sunday’s Mass the evening before, from
+          evening_rule: when two days meet in one evening
+          open_evening: before a solemnity that does not oblige
+          ladder_order: concelebrants first
+          white_for_all: white may stand in for all
+          turn_minutes: between two Masses, minutes
+          weekday_set_out: set out on weekdays, minutes before
+          large_set_out: set out for a large liturgy, minutes before
+          large_clearance: cleared after a large liturgy, minutes
+          count_by: Masses counted by
+          permitted_weekday: Masses a priest may say on a weekday
+          permitted_sunday: Masses a priest may say on a Sunday
+          count_albs: albs are counted
+          pontificals: a bishop’s own pieces are asked for
+          history_days: history, days
+          ended_at: shut out
+          sessions_days: ended sessions, days
+          tries_days: failed sign-ins, days
+          askings_days: askings, days
+          contacts_days: mail addresses, days
+          """);
+
+  /** Counters, order, and what another field says already. */
+  private static final Set<String> SILENT =
+      Set.of(
+          "pattern_id",
+          "pattern_date",
+          "touched",
+          "trip_id",
+          "offered",
+          "mailed_at",
+          "position",
+          "ordinal",
+          "depth",
+          "standing",
+          "clash",
+          "leaves",
+          "applied_remedy.place",
+          "set_up",
+          "demo_monday",
+          "demo",
+          "proper_id",
+          "kept_year",
+          "status",
+          "failure",
+          "keeping",
+          "kept_at",
+          "wrong_codes",
+          "plan.starts",
+          "plan.cancelled");
+
+  private static final Set<String> TERMS =
+      Set.of(
+          "kind",
+          "leave",
+          "celebration",
+          "colour",
+          "colours",
+          "also",
+          "titular",
+          "titular_colour",
+          "role",
+          "grade",
+          "owner_policy",
+          "state",
+          "step",
+          "proper.place",
+          "on_sunday",
+          "epiphany",
+          "ascension",
+          "corpus_christi",
+          "calendar",
+          "evening_rule",
+          "open_evening",
+          "ladder_order",
+          "count_by",
+          "brings",
+          "ministers");
+
+  private FieldWords() {}
+
+  /** For example "Mass"; what has no word yet is called as the database calls it. */
+  static String thing(String kind) {
+    return THINGS.getOrDefault(kind, kind.replace('_', ' '));
+  }
+
+  /** Whether there is a word for it, or it is left out by intention. */
+  static boolean knows(String kind, String column) {
+    return isSilent(kind, column) || !find(kind, column).isEmpty();
+  }
+
+  static boolean isSilent(String kind, String column) {
+    return SILENT.contains(kind + "." + column)
+        || SILENT.contains(column) && !FIELDS.containsKey(kind + "." + column);
+  }
+
+  /** For example "celebrant". */
+  static String field(String kind, String column) {
+    String word = find(kind, column);
+    return word.isEmpty() ? column.replace('_', ' ') : word;
+  }
+
+  /** Whether its values are terms, written with hyphens, and no free text. */
+  static boolean isTerm(String kind, String column) {
+    return TERMS.contains(column) || TERMS.contains(kind + "." + column);
+  }
+
+  private static String find(String kind, String column) {
+    return FIELDS.getOrDefault(kind + "." + column, FIELDS.getOrDefault(column, ""));
+  }
+
+  private static Map<String, String> pairs(String lines) {
+    Map<String, String> read = new HashMap<>();
+    for (List<String> pair : lines.lines().map(l -> Arrays.asList(l.split(": ", 2))).toList()) {
+      read.put(pair.get(0), pair.get(1));
+    }
+    return Map.copyOf(read);
+  }
+}

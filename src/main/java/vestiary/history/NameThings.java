@@ -1,0 +1,74 @@
+package vestiary.history;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import vestiary.cluster.ReadCluster;
+import vestiary.device.SharedDevicesOfCluster;
+import vestiary.people.FindPeople;
+import vestiary.pool.PoolNames;
+import vestiary.schedule.MassNames;
+import vestiary.users.UserNames;
+
+/** Changes point at people and things by ids, which nobody knows by heart. */
+@ApplicationScoped
+class NameThings {
+
+  static final String SERVER = "server";
+
+  private final ReadCluster cluster;
+  private final FindPeople people;
+  private final UserNames users;
+  private final SharedDevicesOfCluster devices;
+  private final PoolNames pool;
+  private final MassNames masses;
+
+  NameThings(
+      ReadCluster cluster,
+      FindPeople people,
+      UserNames users,
+      SharedDevicesOfCluster devices,
+      PoolNames pool,
+      MassNames masses) {
+    this.cluster = cluster;
+    this.people = people;
+    this.users = users;
+    this.devices = devices;
+    this.pool = pool;
+    this.masses = masses;
+  }
+
+  /** Names by id of all that these changes point at, as they are now. */
+  Map<String, String> named(List<AuditRow> changes, ZoneId zone) {
+    Map<UUID, String> names = new HashMap<>(pool.all());
+    cluster.churches().forEach(c -> names.put(c.id().value(), c.name()));
+    people.byId().forEach((id, person) -> names.put(id, person.name()));
+    names.putAll(users.all());
+    names.putAll(devices.names());
+    names.putAll(masses.of(pointedAt(changes), zone));
+    return names.entrySet().stream()
+        .collect(Collectors.toMap(e -> e.getKey().toString(), Map.Entry::getValue));
+  }
+
+  /** What the maker of a change is called. */
+  static String who(String mark, Map<String, String> names) {
+    return switch (mark) {
+      case "" -> "The server itself";
+      case SERVER -> "The token of the server";
+      default -> names.getOrDefault(mark, "A person who was removed");
+    };
+  }
+
+  private static Set<UUID> pointedAt(List<AuditRow> changes) {
+    return changes.stream()
+        .flatMap(row -> Arrays.stream(row.about))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+}

@@ -1,0 +1,95 @@
+package vestiary.history;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import vestiary.web.English;
+
+/**
+ * Says what a row kept as its reader would say it: dates by the calendar, hours by the cluster's
+ * clock, ids by the names they have now.
+ *
+ * @param names by id
+ */
+record ValueWords(ZoneId zone, Map<String, String> names) {
+
+  private static final String GONE = "one that is gone";
+
+  private static final Pattern MOMENT = Pattern.compile("\\d{4,}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*");
+  private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
+  private static final Pattern TIME = Pattern.compile("\\d\\d:\\d\\d:\\d\\d");
+  private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
+  private static final Pattern WEEKLY = Pattern.compile("FREQ=WEEKLY;BYDAY=([A-Z,]+)");
+
+  private static final Map<String, String> WEEKDAYS =
+      Map.of(
+          "MO", "Monday",
+          "TU", "Tuesday",
+          "WE", "Wednesday",
+          "TH", "Thursday",
+          "FR", "Friday",
+          "SA", "Saturday",
+          "SU", "Sunday");
+
+  /** Empty for nothing. */
+  String say(String kind, String column, Object value) {
+    if (value instanceof Collection<?> several) {
+      return several.stream()
+          .map(one -> say(kind, column, one))
+          .filter(said -> !said.isEmpty())
+          .collect(Collectors.joining(", "));
+    }
+    if (value instanceof Map<?, ?> parts) {
+      return parts.entrySet().stream()
+          .filter(part -> part.getValue() != null)
+          .map(part -> "%s %s".formatted(part.getKey(), say(kind, column, part.getValue())).strip())
+          .collect(Collectors.joining(" "));
+    }
+    if (value instanceof Boolean is) {
+      return is ? "yes" : "no";
+    }
+    return value == null ? "" : text(kind, column, value.toString());
+  }
+
+  /** For example "8 December 2026, 18:30". */
+  static String moment(ZonedDateTime at) {
+    return "%s, %s".formatted(English.dateAndYear(at.toLocalDate()), English.clock(at));
+  }
+
+  private String text(String kind, String column, String said) {
+    if (ID.matcher(said).matches()) {
+      return names.getOrDefault(said, GONE);
+    }
+    if (MOMENT.matcher(said).matches()) {
+      return moment(OffsetDateTime.parse(said).atZoneSameInstant(zone));
+    }
+    if (DATE.matcher(said).matches()) {
+      return English.dateAndYear(LocalDate.parse(said));
+    }
+    if (TIME.matcher(said).matches()) {
+      return LocalTime.parse(said).withSecond(0).toString();
+    }
+    return column.equals("rrule")
+        ? findWeekly(said).orElse(said)
+        : FieldWords.isTerm(kind, column) ? said.replace('-', ' ') : said;
+  }
+
+  private static Optional<String> findWeekly(String rule) {
+    Matcher weekly = WEEKLY.matcher(rule);
+    if (!weekly.matches()) {
+      return Optional.empty();
+    }
+    List<String> days = Arrays.stream(weekly.group(1).split(",")).map(WEEKDAYS::get).toList();
+    return Optional.of("every " + English.list(days));
+  }
+}

@@ -1,0 +1,50 @@
+package vestiary.retention;
+
+import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
+import com.github.kagkarlsson.scheduler.task.helper.Tasks;
+import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import java.time.Duration;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import vestiary.access.EveryCluster;
+
+/**
+ * Has every cluster tidied once a day of its own, by one of the copies of the server. It looks
+ * every hour, so that a server that is switched off at night misses no day.
+ */
+@ApplicationScoped
+class TidyJobs {
+
+  private static final Duration LOOK_AGAIN = Duration.ofHours(1);
+
+  private final EveryCluster clusters;
+  private final TidyUp tidy;
+  private final boolean isOn;
+
+  TidyJobs(
+      EveryCluster clusters, TidyUp tidy, @ConfigProperty(name = "vestiary.tidying") boolean isOn) {
+    this.clusters = clusters;
+    this.tidy = tidy;
+    this.isOn = isOn;
+  }
+
+  /** For the queue of jobs. */
+  @Produces
+  @Singleton
+  RecurringTask<Void> hourly() {
+    return Tasks.recurring("tidy", FixedDelay.of(LOOK_AGAIN))
+        .execute(
+            (job, context) -> {
+              if (isOn) {
+                everywhere();
+              }
+            });
+  }
+
+  /** Every cluster whose day was not tidied yet. */
+  void everywhere() {
+    clusters.each(tidy::today);
+  }
+}

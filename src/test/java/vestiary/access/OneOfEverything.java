@@ -1,0 +1,115 @@
+package vestiary.access;
+
+import io.restassured.RestAssured;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import vestiary.scenario.Asking;
+import vestiary.scenario.Browsing;
+import vestiary.scenario.Planning;
+import vestiary.scenario.Sending;
+import vestiary.users.LettingIn;
+
+/** One thing of each kind that addresses name. A new address needs a line here. */
+@ApplicationScoped
+class OneOfEverything {
+
+  private final LettingIn letting;
+
+  OneOfEverything(LettingIn letting) {
+    this.letting = letting;
+  }
+
+  /**
+   * @param first beginnings of addresses, and what stands there for the first variable part
+   * @param care a time in care of the piece
+   */
+  record Names(Map<String, String> first, String care) {
+
+    /** The address with its variable parts filled in. */
+    String fill(String path) {
+      String dated = path.replace("{date}", "2026-12-08").replace("{year}", "2027");
+      if (!dated.contains("{")) {
+        return dated;
+      }
+      String found =
+          first.entrySet().stream()
+              .filter(entry -> path.startsWith(entry.getKey()))
+              .map(Map.Entry::getValue)
+              .findFirst()
+              .orElseThrow(() -> new AssertionError("what stands in " + path + "?"));
+      return dated
+          .replaceFirst("/care/\\{id}", "/care/" + care)
+          .replaceFirst("\\{[^}]+}", found)
+          .replaceAll("\\{[^}]+}", "1");
+    }
+  }
+
+  /** Of the invented cluster, which is loaded; a week of it is planned for this. */
+  Names names() {
+    Map<String, String> first = new LinkedHashMap<>();
+    String mass = Asking.mass("sa", "2026-12-08T18:30").get("id").toString();
+    String pattern = Asking.list("/api/patterns").get(0).get("id").toString();
+    String plan = Planning.applied("2026-12-07", "2026-12-13").get("id").toString();
+    String journey =
+        Asking.list("/api/movements?from=2026-12-07&to=2026-12-13").get(0).get("id").toString();
+    String person = Asking.list("/api/people").get(0).get("slug").toString();
+    String clash = Asking.clashes("2026-11-30", "2026-12-31").get(0).get("id").toString();
+    String care =
+        Sending.post("/api/pieces/HT-W1-C/care", Map.of("from", "2026-12-20", "reason", "Theirs"))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id")
+            .toString();
+    RestAssured.given()
+        .redirects()
+        .follow(false)
+        .formParams(Map.of("name", "Theirs", "church", "ht"))
+        .post("/devices")
+        .then()
+        .statusCode(303);
+    String device = Browsing.page("/devices").action("/devices/[^/]+/end").split("/")[2];
+    String proper = Asking.list("/api/propers").get(0).get("id").toString();
+    UUID user = letting.user(Role.READER);
+    String token = letting.tokenId(user);
+    String link = letting.link(user);
+    first.put("/history/vestments/", "HT-W1-C");
+    first.put("/history/people/", person);
+    first.put("/history/churches/", "ht");
+    first.put("/history/users/", user.toString());
+    first.put("/people/", person);
+    first.put("/devices/churches/", "ht");
+    first.put("/devices/", device);
+    first.put("/api/users/", user.toString());
+    first.put("/history/", mass);
+    first.put("/vestments/sets/", "HT-W1");
+    first.put("/vestments/", "HT-W1-C");
+    first.put("/api/pieces/", "HT-W1-C");
+    first.put("/api/sets/", "HT-W1");
+    first.put("/masses/", mass);
+    first.put("/api/masses/", mass);
+    first.put("/api/patterns/", pattern);
+    first.put("/plans/", plan);
+    first.put("/api/plans/", plan);
+    first.put("/movements/", journey);
+    first.put("/api/movements/", journey);
+    first.put("/consents/", mass);
+    first.put("/api/consents/", mass);
+    first.put("/api/people/", person);
+    first.put("/clashes/", clash);
+    first.put("/api/clashes/", clash);
+    first.put("/churches/", "ht");
+    first.put("/api/churches/", "ht");
+    first.put("/propers/", proper);
+    first.put("/api/propers/", proper);
+    first.put("/users/", user.toString());
+    first.put("/api/tokens/", token);
+    first.put("/account/passkeys/", letting.passkeyId(user));
+    first.put("/mail/", letting.mailLink(user));
+    first.put("/account/tokens/", token);
+    first.put("/welcome/", link);
+    return new Names(first, care);
+  }
+}
