@@ -23,11 +23,13 @@ class SaveUser {
   private final UserRows users;
   private final UserChurchRows churches;
   private final ReadCluster cluster;
+  private final Lookalikes lookalikes;
 
-  SaveUser(UserRows users, UserChurchRows churches, ReadCluster cluster) {
+  SaveUser(UserRows users, UserChurchRows churches, ReadCluster cluster, Lookalikes lookalikes) {
     this.users = users;
     this.churches = churches;
     this.cluster = cluster;
+    this.lookalikes = lookalikes;
   }
 
   /**
@@ -91,8 +93,10 @@ class SaveUser {
 
   private void fill(UserRow row, Request request) {
     Asked asked = new Asked();
+    List<String> others = users.loginsOfOthers(row.id);
     row.login = asked.needed("login", request.login(), LONGEST_LOGIN);
     row.name = asked.needed("name", request.name(), LONGEST_NAME);
+    lookalikes.findFault(row.login, others).ifPresent(fault -> asked.fault("login", fault));
     row.role = asked.term("role", request.role(), Role.READER).id();
     asked.refuseIfFaulty();
   }
