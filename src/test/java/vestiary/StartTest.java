@@ -9,6 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -71,6 +75,22 @@ class StartTest {
     assertEquals("on", ask(demo.databaseAddress(), "show fsync"));
     assertEquals("on", ask(demo.databaseAddress(), "show full_page_writes"));
     assertEquals("on", ask(demo.databaseAddress(), "show synchronous_commit"));
+  }
+
+  /** Else anybody could say that they come by https, or from somebody else's address. */
+  @Test
+  void a_server_that_nobody_told_of_a_proxy_believes_nothing_that_is_said_of_one()
+      throws IOException, InterruptedException {
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create(demo.address("/sign-in")))
+            .header("X-Forwarded-Proto", "https")
+            .header("Forwarded", "proto=https")
+            .build();
+
+    HttpResponse<Void> answer =
+        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.discarding());
+
+    assertTrue(answer.headers().firstValue("Strict-Transport-Security").isEmpty());
   }
 
   @Test

@@ -52,6 +52,8 @@ public class TestDatabase implements QuarkusTestResourceLifecycleManager {
     Map<String, String> settings = new HashMap<>(withLimitedRole(running, throughProxy(running)));
     settings.put("vestiary.demo", "false");
     settings.put("vestiary.admin-token", Credentials.SERVER_TOKEN);
+    // As behind a proxy that adds https, so that a test can say by which way it comes.
+    settings.put("quarkus.http.proxy.proxy-address-forwarding", "true");
     return settings;
   }
 

@@ -22,6 +22,7 @@ record CsvText(String text, char separator) {
   private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
   static CsvText parse(byte[] file) throws BadFile {
+    refusePacked(file);
     refuseTooManyLines(file);
     String decoded = decode(file);
     String text = decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded;
@@ -29,6 +30,18 @@ record CsvText(String text, char separator) {
       throw new BadFile(1, "The file is empty. Its first line must name the columns.");
     }
     return new CsvText(text, separatorOf(text.lines().findFirst().orElse("")));
+  }
+
+  /** By the first bytes of ZIP (APPNOTE 4.3.7), as spreadsheets use it, and of gzip (RFC 1952). */
+  private static void refusePacked(byte[] file) throws BadFile {
+    boolean isZip = file.length > 1 && file[0] == 'P' && file[1] == 'K';
+    boolean isGzip = file.length > 1 && file[0] == (byte) 0x1F && file[1] == (byte) 0x8B;
+    boolean isText = isZip && file.length > 2 && file[2] >= ' ';
+    if (isGzip || isZip && !isText) {
+      throw new BadFile(
+          1,
+          "The file is packed, as the files of a spreadsheet are, and no list. Save it from the spreadsheet as CSV UTF-8.");
+    }
   }
 
   private static void refuseTooManyLines(byte[] file) throws BadFile {

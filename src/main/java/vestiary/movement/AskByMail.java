@@ -67,9 +67,14 @@ class AskByMail {
     try {
       mail.send(to, subject(errand, words), text(errand, words));
     } catch (RuntimeException e) {
-      LOG.warnf("A mail that asks a carrier did not leave: %s", e.getMessage());
+      LOG.warnf("A mail that asks a carrier did not leave: %s", withoutAddresses(e));
       askings.mailFailed(trip);
     }
+  }
+
+  /** Mail servers repeat whom they do not know, and that is nothing for a log. */
+  private static String withoutAddresses(RuntimeException failure) {
+    return String.valueOf(failure.getMessage()).replaceAll("\\S+@\\S+", "(an address)");
   }
 
   private static String subject(Errand errand, TripWords words) {

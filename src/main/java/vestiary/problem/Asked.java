@@ -9,6 +9,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,12 +30,12 @@ public final class Asked {
 
   private final List<FieldFault> faults = new ArrayList<>();
 
-  /** The text without surrounding blanks, or "" if not given; at most 2,000 characters. */
+  /** The text as {@link Writing} has it, or "" if not given; at most 2,000 characters. */
   public String text(String field, String value) {
     return text(field, value, LONGEST_TEXT);
   }
 
-  /** The text without surrounding blanks, or "" if not given; of so many characters at most. */
+  /** The text as {@link Writing} has it, or "" if not given; of so many characters at most. */
   public String text(String field, String value, int longest) {
     String text = value == null ? "" : value.strip();
     if (text.length() > longest) {
@@ -43,11 +44,15 @@ public final class Asked {
           "%s is %d characters long; %d is the most.".formatted(field, text.length(), longest));
       return "";
     }
-    if (text.codePoints().anyMatch(c -> c == 0 || Character.getType(c) == Character.SURROGATE)) {
-      fault(field, "%s holds a character that cannot be kept.".formatted(field));
+    OptionalInt unfit = Writing.findUnfit(text);
+    if (unfit.isPresent()) {
+      fault(
+          field,
+          "%s holds a character that cannot be kept (U+%04X). Type it anew instead of pasting it."
+              .formatted(field, unfit.getAsInt()));
       return "";
     }
-    return text;
+    return Writing.tidy(text);
   }
 
   /** The text, which must be given, of at most {@code longest} characters. */

@@ -31,9 +31,9 @@ class ProblemAnswer {
     if (refusal instanceof Refusal.SignInFirst) {
       answer.header(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
     }
-    if (refusal instanceof Refusal.TooOften often) {
-      answer.header(HttpHeaders.RETRY_AFTER, Math.max(1, often.pause().toSeconds()));
-    }
+    refusal
+        .findPause()
+        .ifPresent(pause -> answer.header(HttpHeaders.RETRY_AFTER, Math.max(1, pause.toSeconds())));
     return answer.build();
   }
 

@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.jboss.resteasy.reactive.server.SimpleResourceInfo;
 
 /** The one place where something that was thrown becomes an answer. */
 final class ProblemMapper {
@@ -39,36 +40,30 @@ final class ProblemMapper {
   }
 
   @ServerExceptionMapper
-  Response failed(Throwable failure, ContainerRequestContext request) {
+  Response failed(Throwable failure, ContainerRequestContext request, SimpleResourceInfo target) {
     Refusal refusal =
-        DatabaseRefusals.find(failure)
+        Undecoded.find(failure)
+            .or(() -> DatabaseRefusals.find(failure))
             .orElseGet(
                 () -> {
                   String reference = UUID.randomUUID().toString().substring(0, 8);
-                  LOG.errorf(failure, "Fault %s at %s", reference, request.getUriInfo().getPath());
+                  // Not the address: names of people, and links good for one use, stand in some.
+                  LOG.errorf(failure, "Fault %s in %s", reference, place(target));
                   return new Refusal.Fault(reference);
                 });
     return answer.to(refusal, request);
-  }
-
-  /** What the framework decodes before anything of ours is asked, it throws as it comes. */
-  @ServerExceptionMapper
-  Response undecodable(IllegalArgumentException failure, ContainerRequestContext request) {
-    if (!String.valueOf(failure.getMessage()).startsWith("URLDecoder")) {
-      return failed(failure, request);
-    }
-    return answer.to(
-        new Refusal.Unreadable(
-            400,
-            ProblemKind.UNREADABLE_REQUEST.title(),
-            "After each % in what was sent, two digits from 0 to F must follow."),
-        request);
   }
 
   /** The framework would answer this one itself, and not with a problem document. */
   @ServerExceptionMapper
   Response misshapen(MismatchedInputException failure, ContainerRequestContext request) {
     return answer.to(unreadable(failure), request);
+  }
+
+  private static String place(SimpleResourceInfo target) {
+    return target.getResourceClass() == null
+        ? "no page"
+        : target.getResourceClass().getSimpleName() + "." + target.getMethodName();
   }
 
   private Refusal refusal(

@@ -69,9 +69,15 @@ class ProblemSheets {
             ""));
   }
 
-  /** Nothing is read when the fault may lie in reading, or where reading would hold up others. */
+  /**
+   * Nothing is read when the fault may lie in reading, where reading would hold up others, or for
+   * whoever asks too much.
+   */
   private Frame frame(Refusal refusal) {
-    boolean canRead = refusal.status() < OUR_FAULT && BlockingOperationControl.isBlockingAllowed();
+    boolean canRead =
+        refusal.status() < OUR_FAULT
+            && refusal.kind() != ProblemKind.TOO_OFTEN
+            && BlockingOperationControl.isBlockingAllowed();
     return canRead ? frames.of("", "/week") : Frame.empty();
   }
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -32,6 +33,11 @@ public sealed interface Refusal {
   /** What is wrong field by field; empty where no field can be named. */
   default List<FieldFault> faults() {
     return List.of();
+  }
+
+  /** How long to wait before it is worth trying again; empty where waiting alone does not help. */
+  default Optional<Duration> findPause() {
+    return Optional.empty();
   }
 
   /** The record's own members of the problem document, in order. */
@@ -266,6 +272,40 @@ public sealed interface Refusal {
       long minutes = Math.max(1, (pause.toSeconds() + 59) / 60);
       return "There were too many tries. The next is looked at in %s."
           .formatted(minutes == 1 ? "a minute" : minutes + " minutes");
+    }
+
+    @Override
+    public Optional<Duration> findPause() {
+      return Optional.of(pause);
+    }
+  }
+
+  /**
+   * More requests in a short time than a person makes.
+   *
+   * @param pause how long until the next is answered
+   */
+  record TooFast(Duration pause) implements Refusal {
+    @Override
+    public int status() {
+      return 429;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.TOO_OFTEN;
+    }
+
+    @Override
+    public String detail() {
+      long seconds = Math.max(1, pause.toSeconds());
+      return "More was asked in a minute than one person asks. Wait %s and ask again; nothing was changed."
+          .formatted(seconds == 1 ? "a second" : seconds + " seconds");
+    }
+
+    @Override
+    public Optional<Duration> findPause() {
+      return Optional.of(pause);
     }
   }
 

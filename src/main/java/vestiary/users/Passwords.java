@@ -70,7 +70,7 @@ public class Passwords {
             () ->
                 Password.check(cut(password), known)
                     .with(Argon2Function.getInstanceFromHash(known)));
-    return same && !hash.isEmpty();
+    return same && !hash.isEmpty() && password.length() <= LONGEST;
   }
 
   /**

@@ -27,12 +27,19 @@ class SaveUser {
   private final UserChurchRows churches;
   private final ReadCluster cluster;
   private final FindPeople people;
+  private final Lookalikes lookalikes;
 
-  SaveUser(UserRows users, UserChurchRows churches, ReadCluster cluster, FindPeople people) {
+  SaveUser(
+      UserRows users,
+      UserChurchRows churches,
+      ReadCluster cluster,
+      FindPeople people,
+      Lookalikes lookalikes) {
     this.users = users;
     this.churches = churches;
     this.cluster = cluster;
     this.people = people;
+    this.lookalikes = lookalikes;
   }
 
   /**
@@ -102,8 +109,10 @@ class SaveUser {
 
   private void fill(UserRow row, Request request) {
     Asked asked = new Asked();
+    List<String> others = users.loginsOfOthers(row.id);
     row.login = asked.needed("login", request.login(), LONGEST_LOGIN);
     row.name = asked.needed("name", request.name(), LONGEST_NAME);
+    lookalikes.findFault(row.login, others).ifPresent(fault -> asked.fault("login", fault));
     row.role = asked.term("role", request.role(), Role.READER).id();
     row.personId = person(asked, asked.text("person", request.person()));
     asked.refuseIfFaulty();

@@ -9,13 +9,19 @@ import vestiary.access.Role;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.problem.Writing;
 
 @ApplicationScoped
 class UserRows implements PanacheRepositoryBase<UserRow, UUID> {
 
   /** Whoever signs in by that name, in small or capital letters. */
   Optional<UserRow> findByLogin(String login) {
-    return find("lower(login) = lower(?1)", login).firstResultOptional();
+    return find("lower(login) = lower(?1)", Writing.tidy(login)).firstResultOptional();
+  }
+
+  /** What all but that one sign in by; everybody if it is {@code null}, as nobody's yet. */
+  List<String> loginsOfOthers(UUID id) {
+    return listAll().stream().filter(user -> !user.id.equals(id)).map(user -> user.login).toList();
   }
 
   UserRow get(String id) {

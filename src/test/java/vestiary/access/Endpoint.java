@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.MediaType;
 import java.lang.annotation.Annotation;
 import java.lang.reflect.Method;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,14 +28,23 @@ record Endpoint(String verb, String path, Method method, Class<?> type) {
 
   /** Every page and every address of the API, by its annotations; streams are left out. */
   static List<Endpoint> all() {
+    return withStreams().stream().filter(endpoint -> !endpoint.isEndless()).toList();
+  }
+
+  /** All of them. */
+  static List<Endpoint> withStreams() {
     return new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages("vestiary")
             .stream()
             .filter(type -> type.isAnnotatedWith(Path.class))
             .flatMap(Endpoint::of)
-            .filter(endpoint -> !endpoint.path().equals(ENDLESS))
+            .sorted(Comparator.comparing(Endpoint::path).thenComparing(Endpoint::verb))
             .toList();
+  }
+
+  boolean isEndless() {
+    return path.equals(ENDLESS);
   }
 
   boolean reads() {

@@ -19,7 +19,7 @@ import vestiary.scenario.Scenario;
 public class LettingIn {
 
   /** Strong enough by any count. */
-  static final String PASSWORD = "thurible otter seventy lanterns";
+  public static final String PASSWORD = "thurible otter seventy lanterns";
 
   private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
 
@@ -68,7 +68,7 @@ public class LettingIn {
   }
 
   /** Somebody with a password. */
-  UUID withPassword(String login, Role role) {
+  public UUID withPassword(String login, Role role) {
     UUID user = user(login, role);
     String link = link(user);
     scenario.within(scenario.ours(), () -> choose.byLink(link, PASSWORD, PASSWORD));
@@ -117,7 +117,7 @@ public class LettingIn {
   }
 
   /** The cookie of a new session. */
-  String session(UUID user) {
+  public String session(UUID user) {
     Secret[] made = new Secret[1];
     scenario.within(scenario.ours(), () -> made[0] = signIn.open(user, SignIn.PASSING));
     return made[0].text();
@@ -133,7 +133,7 @@ public class LettingIn {
   }
 
   /** Nobody, with a browser that follows no redirect. */
-  static RequestSpecification browser() {
+  public static RequestSpecification browser() {
     return RestAssured.given()
         .header(Credentials.nobody())
         .redirects()
@@ -142,7 +142,7 @@ public class LettingIn {
   }
 
   /** A browser with that session. */
-  static RequestSpecification browser(String session) {
+  public static RequestSpecification browser(String session) {
     return RestAssured.given()
         .cookie("vestiary-session", session)
         .redirects()
@@ -160,7 +160,7 @@ public class LettingIn {
   }
 
   /** Nobody, with a program. */
-  static RequestSpecification nobody() {
+  public static RequestSpecification nobody() {
     return RestAssured.given()
         .header(Credentials.nobody())
         .redirects()
@@ -169,14 +169,14 @@ public class LettingIn {
   }
 
   /** Tries a name and a password. */
-  static Response tries(String login, String password) {
+  public static Response tries(String login, String password) {
     return browser()
         .formParams(Map.of("login", login, "password", password, "back", "/week"))
         .post("/sign-in");
   }
 
   /** What the forms of a page carry. */
-  static String formToken(String page) {
+  public static String formToken(String page) {
     Matcher found = TOKEN.matcher(page);
     if (!found.find()) {
       throw new AssertionError("no form token in " + page);
