@@ -17,7 +17,16 @@ final class KeptNowhere {
 
   private static final Set<String> OF_PEOPLE =
       Set.of(
-          "account", "api", "devices", "history", "mail", "mine", "people", "recovery", "sign-in", "users",
+          "account",
+          "api",
+          "devices",
+          "history",
+          "mail",
+          "mine",
+          "people",
+          "recovery",
+          "sign-in",
+          "users",
           "welcome");
 
   /** Where sessions end; whoever sits down next sees nothing by going back. */
