@@ -85,7 +85,7 @@ class RemoveForGood {
         mails.find(person.id()).isPresent(),
         celebrants.count(person.id()),
         askings.count(person.id()),
-        users.called(Words.called(person)));
+        users.of(person.id(), Words.called(person)));
   }
 
   /**

@@ -34,11 +34,19 @@ public class ForgetUser {
     return account(users.get(id));
   }
 
-  /** Those that somebody has who is called by one of these names. */
-  public List<Account> called(Set<String> names) {
+  /**
+   * Those that a person has: said to be theirs, or said to be nobody’s and called as they are.
+   *
+   * @param names with and without title
+   */
+  public List<Account> of(UUID person, Set<String> names) {
     Set<String> small =
         names.stream().map(name -> name.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
-    return users.list("lower(name) in ?1", small).stream().map(ForgetUser::account).toList();
+    return users
+        .list("personId = ?1 or personId is null and lower(name) in ?2", person, small)
+        .stream()
+        .map(ForgetUser::account)
+        .toList();
   }
 
   /**

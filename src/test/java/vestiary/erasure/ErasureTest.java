@@ -119,6 +119,25 @@ class ErasureTest {
   }
 
   @Test
+  void an_account_that_is_said_to_be_theirs_is_closed_whatever_it_is_called() throws SQLException {
+    UUID other = letting.named("bursar", "Hilda Quarrington", Role.READER);
+    String theirs = letting.token(other);
+    Browsing.send(
+            "/users/" + other,
+            Map.of(
+                "login", List.of("bursar"),
+                "name", List.of("Hilda Quarrington"),
+                "role", List.of("reader"),
+                "person", List.of("cosmas-ilverton")))
+        .leadsTo("/users/%s?done=saved".formatted(other));
+
+    Browsing.send(PERSON, SURE).leadsTo("/people?done=removed");
+
+    LettingIn.program(theirs).get("/api/masses/" + ahead).then().statusCode(401);
+    assertEquals(List.of(), holding("quarrington"));
+  }
+
+  @Test
   void what_goes_and_what_stays_is_said_first_and_nothing_goes_without_a_tick() {
     String before = scenario.rows();
 
