@@ -8,6 +8,7 @@ import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +26,9 @@ final class DatabaseRefusals {
 
   /** SQLSTATE character_not_in_repertoire; fields are looked at before, addresses are not. */
   private static final String UNKNOWN_CHARACTER = "22021";
+
+  /** As the pool says that it had none to give in time; its words alone tell it. */
+  private static final String NO_CONNECTION = "acquisition timeout";
 
   private static final Map<String, Refusal> BY_CONSTRAINT =
       Map.ofEntries(
@@ -132,7 +136,7 @@ final class DatabaseRefusals {
     return state.startsWith("08")
         || state.startsWith("57P")
         || state.equals("53300")
-        || String.valueOf(sql.getMessage()).contains("Acquisition timeout");
+        || String.valueOf(sql.getMessage()).toLowerCase(Locale.ROOT).contains(NO_CONNECTION);
   }
 
   private static <T> Optional<T> search(Throwable start, Function<Throwable, Optional<T>> look) {
