@@ -28,8 +28,17 @@ public final class Page {
   private final String html;
 
   Page(Response response) {
+    this(response, response.asString());
+  }
+
+  private Page(Response response, String html) {
     this.response = response;
-    this.html = response.asString();
+    this.html = html;
+  }
+
+  /** A page that was read by other means, for its forms and words. */
+  public static Page of(String html) {
+    return new Page(null, html);
   }
 
   /** The page has this status and keeps what holds on every page. */
