@@ -110,6 +110,11 @@ class AccessibilityTest {
         Sheet.of("one's own Masses and journeys", "/mine"),
         Sheet.of("who may come in", "/users"),
         Sheet.of("letting somebody in", "/users/new"),
+        Sheet.of("the clusters", "/clusters"),
+        Sheet.of("another cluster", "/clusters/new"),
+        Sheet.of("what is lent", "/lendings"),
+        Sheet.of("an offer", "/lendings/new"),
+        Sheet.of("what another offers", "/lendings/" + lending()),
         Sheet.of("who changed what", "/history"),
         Sheet.of("the people", "/people"),
         Sheet.of("removing somebody for good", "/people/silas-umberley/erasure"),
@@ -119,6 +124,10 @@ class AccessibilityTest {
         Sheet.open("a piece, to a visitor", "/vestments/HT-W1-C"),
         Sheet.open("a Mass, to a visitor", "/masses/" + mass),
         new Sheet("a page that is not there", "/nowhere", 404, false));
+  }
+
+  private static String lending() {
+    return server.read("/api/lendings").get(0).get("id").asText();
   }
 
   @ParameterizedTest
