@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,9 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +30,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
 import vestiary.scenario.Browsing;
+import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Page;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
@@ -47,6 +52,8 @@ class LendingTest {
   @Inject Scenario scenario;
   @Inject Refusing refusing;
   @Inject LettingIn letting;
+  @Inject OwnerDatabase database;
+  @Inject AnswerOffer answers;
 
   private String ashmere;
   private String third;
@@ -250,6 +257,34 @@ class LendingTest {
   }
 
   @Test
+  void what_is_not_back_in_time_stays_away_until_somebody_says_that_it_is() throws SQLException {
+    String id = offered(OFFER);
+    accept(ashmere, id, "ss").then().statusCode(200);
+    letTheTimePass();
+
+    Sending.get("/api/lendings/" + id).then().body("overdue", equalTo(true));
+    Sending.get("/api/pieces/HT-W2-C")
+        .then()
+        .body("care[0].reason", equalTo("Lent to Ashmere Coast, and overdue"))
+        .body("care[0].to", nullValue());
+    Browsing.page("/lendings/" + id).says("nobody has said that it is");
+
+    Sending.post("/api/lendings/%s/return".formatted(id), Map.of()).then().statusCode(200);
+
+    Sending.get("/api/pieces/HT-W2-C").then().body("care[0].to", startsWith("2026-11-25T"));
+  }
+
+  @Test
+  void a_demo_that_is_made_anew_leaves_nothing_of_it_behind() {
+    accept(ashmere, offered(OFFER), "ss").then().statusCode(200);
+
+    scenario.within(scenario.ours(), answers::endAll);
+
+    as(ashmere).get("/api/pieces").then().body("", empty());
+    Sending.get("/api/lendings").then().body("state", equalTo(List.of("returned")));
+  }
+
+  @Test
   void the_pages_say_the_same_to_both() {
     Page form = Browsing.page("/lendings/new").says("HT-W2, white chasuble and stole");
     Browsing.send(
@@ -271,6 +306,20 @@ class LendingTest {
             .asString()
             .contains("Wenlow Valley took the offer back."));
     as(ashmere).accept("text/html").get("/lendings").then().body(not(containsString("Third")));
+  }
+
+  /** As no request could: what was agreed is never changed. */
+  private void letTheTimePass() throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      statement.execute("set session_replication_role = replica");
+      statement.execute("update lending set starts = '2026-11-20 06:00Z', ends = '2026-11-25 06:00Z'");
+      statement.execute(
+          """
+          update occupation set starts = '2026-11-20 06:00Z', ends = '2026-11-25 06:00Z'
+          where reason = 'Lent to Ashmere Coast'
+          """);
+    }
   }
 
   private static CompletableFuture<Response> at(CountDownLatch start, Supplier<Response> deed) {
