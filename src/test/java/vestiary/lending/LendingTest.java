@@ -313,7 +313,8 @@ class LendingTest {
     try (Connection connection = database.getConnection();
         Statement statement = connection.createStatement()) {
       statement.execute("set session_replication_role = replica");
-      statement.execute("update lending set starts = '2026-11-20 06:00Z', ends = '2026-11-25 06:00Z'");
+      statement.execute(
+          "update lending set starts = '2026-11-20 06:00Z', ends = '2026-11-25 06:00Z'");
       statement.execute(
           """
           update occupation set starts = '2026-11-20 06:00Z', ends = '2026-11-25 06:00Z'
