@@ -63,9 +63,11 @@ class BackRooms {
     request.activate();
     try {
       identify.identify(
-          Optional.ofNullable(routing.request().getHeader(HttpHeaders.AUTHORIZATION)).orElse(""),
-          cookie(routing, SessionCookie.NAME),
-          cookie(routing, SessionCookie.DEVICE));
+          Wish.of(
+              Optional.ofNullable(routing.request().getHeader(HttpHeaders.AUTHORIZATION))
+                  .orElse(""),
+              cookie(routing, SessionCookie.NAME),
+              cookie(routing, SessionCookie.DEVICE)));
       return current.visitor().may(Action.LOOK) || who.isDemo();
     } catch (Refused refused) {
       return false;

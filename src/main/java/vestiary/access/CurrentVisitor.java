@@ -21,7 +21,7 @@ public class CurrentVisitor {
     return formToken;
   }
 
-  /** Whether a user asks who may not do that; jobs of the server may do all they need. */
+  /** Whether somebody asks who may not do that; jobs of the server may do all they need. */
   public boolean isForbidden(Action action) {
     return !(visitor instanceof Visitor.Nobody) && !visitor.may(action);
   }
@@ -38,6 +38,11 @@ public class CurrentVisitor {
 
   void assign(Visitor known) {
     visitor = known;
+  }
+
+  /** The same person in another cluster; the session stays that of their own. */
+  void becomes(Visitor.Overseer overseer) {
+    visitor = overseer;
   }
 
   void assign(Visitor known, Secret session) {

@@ -3,7 +3,6 @@ package vestiary.access;
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
-import jakarta.ws.rs.core.Cookie;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -36,11 +35,9 @@ final class Door {
   /** The way to sign in, or {@code null} to let the request go on, as the framework wants it. */
   @ServerRequestFilter(priority = Priorities.AUTHENTICATION)
   Response open(ContainerRequestContext request, ResourceInfo target) {
-    identify.identify(
-        header(request, HttpHeaders.AUTHORIZATION),
-        cookie(request, SessionCookie.NAME),
-        cookie(request, SessionCookie.DEVICE));
-    if (Asks.isOpenToAll(target) || mayPass(Asks.action(target), request)) {
+    boolean isOpen = Asks.isOpenToAll(target);
+    identify.identify(Wish.of(request, isOpen));
+    if (isOpen || mayPass(Asks.action(target), request)) {
       return null;
     }
     if (current.visitor() instanceof Visitor.Nobody) {
@@ -89,10 +86,6 @@ final class Door {
   private static String query(UriInfo address) {
     String query = address.getRequestUri().getRawQuery();
     return query == null ? "" : "?" + query;
-  }
-
-  private static String cookie(ContainerRequestContext request, String name) {
-    return Optional.ofNullable(request.getCookies().get(name)).map(Cookie::getValue).orElse("");
   }
 
   private static String header(ContainerRequestContext request, String name) {

@@ -2,6 +2,7 @@ package vestiary.access;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -15,43 +16,75 @@ class Identify {
   private final CurrentCluster cluster;
   private final CurrentVisitor visitor;
   private final DefaultCluster first;
+  private final Clusters clusters;
   private final ServerToken server;
   private final WhoAsks who;
   private final SharedDevices devices;
+  private final Oversees oversees;
 
   Identify(
       CurrentCluster cluster,
       CurrentVisitor visitor,
       DefaultCluster first,
+      Clusters clusters,
       ServerToken server,
       WhoAsks who,
-      SharedDevices devices) {
+      SharedDevices devices,
+      Oversees oversees) {
     this.devices = devices;
     this.cluster = cluster;
     this.visitor = visitor;
     this.first = first;
+    this.clusters = clusters;
     this.server = server;
     this.who = who;
+    this.oversees = oversees;
   }
 
   /**
    * Notes visitor and cluster; nobody and the first cluster where nothing says otherwise.
    *
-   * @param authorization the header of that name; empty if there is none
-   * @param cookie of the session; empty if there is none
-   * @param device the cookie of a shared device; empty if there is none
    * @throws Refused if a token is sent and is not good, so that a program never takes for granted
-   *     what everybody may see
+   *     what everybody may see; or if it asks for a cluster that does not let it in
    */
-  void identify(String authorization, String cookie, String device) {
-    if (!authorization.isEmpty()) {
-      identifyByToken(authorization);
+  void identify(Wish wish) {
+    if (!wish.authorization().isEmpty()) {
+      identifyByToken(wish.authorization());
+      if (!wish.look().isEmpty() && !looks(wish.look())) {
+        throw new Refused(new Refusal.NotThere("cluster", wish.look()));
+      }
       return;
     }
+    Optional<UUID> named = named(wish);
+    if (named.isPresent()) {
+      cluster.assign(named.get());
+      return;
+    }
+    identifyBySession(wish);
+    if (!wish.look().isEmpty()) {
+      // Who is let in there no more finds himself at home again.
+      looks(wish.look());
+    }
+  }
+
+  /** Where somebody wants to come in who has not come in yet. */
+  private Optional<UUID> named(Wish wish) {
+    for (Secret link : wish.secrets()) {
+      cluster.assign(link.cluster());
+      if (who.isLink(link)) {
+        return Optional.of(link.cluster());
+      }
+    }
+    return wish.place().isEmpty() ? Optional.empty() : clusters.find(wish.place());
+  }
+
+  private void identifyBySession(Wish wish) {
     boolean isKnown =
-        identifyBy(cookie, who::findBySession) || identifyBy(device, devices::findDevice);
+        identifyBy(wish.session(), who::findBySession)
+            || identifyBy(wish.device(), devices::findDevice);
     if (!isKnown) {
-      cluster.assign(first.id());
+      cluster.assign(
+          wish.home().isEmpty() ? first.id() : clusters.find(wish.home()).orElseGet(first::id));
     }
   }
 
@@ -61,6 +94,24 @@ class Identify {
     Optional<Visitor> known = secret.flatMap(holder);
     known.ifPresent(v -> visitor.assign(v, secret.orElseThrow()));
     return known.isPresent();
+  }
+
+  /** Whether the visitor now looks into that cluster as its overseer. */
+  private boolean looks(String place) {
+    if (!(visitor.visitor() instanceof Visitor.User user)) {
+      return false;
+    }
+    Optional<UUID> wanted = clusters.find(place);
+    if (wanted.filter(cluster.id()::equals).isPresent()) {
+      return true;
+    }
+    Optional<Visitor.Overseer> overseer = wanted.flatMap(id -> oversees.find(user, id));
+    overseer.ifPresent(
+        one -> {
+          cluster.assign(wanted.orElseThrow());
+          visitor.becomes(one);
+        });
+    return overseer.isPresent();
   }
 
   private void identifyByToken(String authorization) {

@@ -8,7 +8,10 @@ public enum Role implements Term {
   SACRISTAN("Sacristan"),
   PASTOR("Pastor"),
   MINISTER("Minister"),
-  READER("Reader");
+  READER("Reader"),
+
+  /** Of the diocese: in their own cluster, and in those that let them look in. */
+  OVERSEER("Overseer");
 
   private final String word;
 

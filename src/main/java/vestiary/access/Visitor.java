@@ -125,4 +125,25 @@ public sealed interface Visitor {
       };
     }
   }
+
+  /**
+   * A user of another cluster, who looks into the present one because it lets them.
+   *
+   * @param home id of the cluster in which they sign in
+   * @param looksOnly whether the token they come by is for reading alone
+   */
+  record Overseer(UUID id, String name, UUID home, boolean looksOnly) implements Visitor {
+
+    @Override
+    public String mark() {
+      return id.toString();
+    }
+
+    /** Their password and tokens are kept at home, not here. */
+    @Override
+    public Reach reach(Action action) {
+      boolean shut = action == Action.KEEP_OWN_ACCOUNT || looksOnly && action != Action.LOOK;
+      return shut ? Reach.NOWHERE : action.reach(Role.OVERSEER);
+    }
+  }
 }

@@ -14,6 +14,9 @@ public interface WhoAsks {
   /** Whoever holds a token of the API that has not ended. */
   Optional<Visitor> findByToken(Secret secret);
 
+  /** Whether it is the secret of a link that is still good. */
+  boolean isLink(Secret secret);
+
   /** Whether the current cluster is the demo, which everybody may look at. */
   boolean isDemo();
 }

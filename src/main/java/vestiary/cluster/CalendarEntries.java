@@ -14,7 +14,7 @@ import vestiary.web.Entries;
  * What stands in the fields of the calendar. An option that is left to the calendar is empty in the
  * form, so that another calendar brings its own.
  */
-final class CalendarEntries {
+public final class CalendarEntries {
 
   static final List<String> FIELDS =
       List.of("name", "timeZone", "calendar", "epiphany", "ascension", "corpusChristi");
@@ -26,6 +26,11 @@ final class CalendarEntries {
           .toList();
 
   private CalendarEntries() {}
+
+  /** Names of time zones, for completion. */
+  public static List<String> zones() {
+    return ZONES;
+  }
 
   static Entries from(Cluster cluster) {
     CalendarSettings kept = cluster.calendar();
@@ -92,7 +97,8 @@ final class CalendarEntries {
     return kept.equals(usual) ? "" : kept.id();
   }
 
-  private static Stream<Choice.Option> calendars() {
+  /** The calendars that can be kept, by their ids. */
+  public static Stream<Choice.Option> calendars() {
     return LiturgicalCalendar.offered().stream()
         .map(o -> Choice.Option.of(o.id(), o.name().in(Locale.ENGLISH)));
   }

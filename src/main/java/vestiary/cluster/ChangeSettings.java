@@ -32,13 +32,19 @@ public class ChangeSettings {
   private final ClusterRows clusters;
   private final BoundChurches churches;
   private final ReadPropers propers;
+  private final ClusterWord word;
 
   ChangeSettings(
-      CurrentCluster current, ClusterRows clusters, BoundChurches churches, ReadPropers propers) {
+      CurrentCluster current,
+      ClusterRows clusters,
+      BoundChurches churches,
+      ReadPropers propers,
+      ClusterWord word) {
     this.current = current;
     this.clusters = clusters;
     this.churches = churches;
     this.propers = propers;
+    this.word = word;
   }
 
   /**
@@ -95,6 +101,9 @@ public class ChangeSettings {
     Wanted wanted = read(request, row.toCluster(List.of()), asked);
     asked.refuseIfFaulty();
     row.name = wanted.name();
+    if (!row.setUp) {
+      row.word = word.fitting(row.name, row.word);
+    }
     row.keep(wanted.settings());
     row.timeZone = wanted.zone().getId();
     row.keepLanguages(wanted.languages());

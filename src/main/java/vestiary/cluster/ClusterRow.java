@@ -33,6 +33,7 @@ class ClusterRow {
   UUID id;
 
   String name;
+  String word;
   String calendar;
   String epiphany;
   String ascension;

@@ -33,6 +33,7 @@ public class OpenCluster {
     ClusterRow row = new ClusterRow();
     row.id = id;
     row.name = "Our cluster";
+    row.word = ClusterWord.until(id);
     row.keep(CalendarSettings.defaultsOf("general"));
     row.timeZone = zone.getId();
     row.keepLanguages(List.of(Locale.ENGLISH));

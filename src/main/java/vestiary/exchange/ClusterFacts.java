@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
+import vestiary.access.Visitor;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.web.Frame;
@@ -33,7 +34,8 @@ class ClusterFacts implements FrameFacts {
         cluster.countChurches(),
         demo,
         here.zone(),
-        current.visitor().name());
+        current.visitor().name(),
+        current.visitor() instanceof Visitor.Overseer);
   }
 
   /** Nothing of a real cluster is told to somebody who has not signed in, not even its name. */

@@ -11,6 +11,9 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
+import vestiary.access.Clusters;
+import vestiary.access.CurrentCluster;
+import vestiary.access.DefaultCluster;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Day;
 import vestiary.calendar.LiturgicalCalendar;
@@ -19,14 +22,16 @@ import vestiary.cluster.ChurchCalendars;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.OpenCluster;
 import vestiary.cluster.ReadCluster;
+import vestiary.lending.AnswerOffer;
+import vestiary.lending.OfferPieces;
 import vestiary.pool.PutInCare;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.ClearSchedule;
 
 /**
- * The invented cluster, brought in through the lists that users send, for the fortnight that begins
- * with the present week.
+ * The invented clusters, brought in through the lists that users send, for the fortnight that
+ * begins with the present week: a large one, and a small one beside it that lends to it.
  */
 @ApplicationScoped
 public class Demo {
@@ -46,12 +51,25 @@ public class Demo {
 
   private static final List<ImportWhat> DATED = List.of(ImportWhat.MASSES, ImportWhat.CARE);
 
+  private static final String LISTS = "/demo-data/";
+  private static final String LISTS_OF_SECOND = LISTS + "ashmere-coast/";
+
+  /** What the second offers to the first, which lacks white dalmatics. */
+  private static final String OFFERED_TO = "wenlow-valley";
+
+  private static final String OFFERED = "SS-D1";
+
   private final ImportCsv imports;
   private final ReadCluster cluster;
   private final OpenCluster open;
   private final ChurchCalendars calendars;
   private final ClearSchedule schedule;
   private final PutInCare care;
+  private final OfferPieces offer;
+  private final AnswerOffer lendings;
+  private final Clusters clusters;
+  private final CurrentCluster current;
+  private final DefaultCluster first;
   private final Clock clock;
 
   Demo(
@@ -61,6 +79,11 @@ public class Demo {
       ChurchCalendars calendars,
       ClearSchedule schedule,
       PutInCare care,
+      OfferPieces offer,
+      AnswerOffer lendings,
+      Clusters clusters,
+      CurrentCluster current,
+      DefaultCluster first,
       Clock clock) {
     this.imports = imports;
     this.cluster = cluster;
@@ -68,14 +91,29 @@ public class Demo {
     this.calendars = calendars;
     this.schedule = schedule;
     this.care = care;
+    this.offer = offer;
+    this.lendings = lendings;
+    this.clusters = clusters;
+    this.current = current;
+    this.first = first;
     this.clock = clock;
   }
 
-  /** Fills an empty cluster with the demo. */
+  /** Fills an empty cluster with the large one. */
   @Transactional
   public void load() {
-    LASTING.forEach(what -> bringIn(what, DateWords.ISO));
-    loadDated();
+    LASTING.forEach(what -> bringIn(what, LISTS, DateWords.ISO));
+    loadDated(LISTS);
+  }
+
+  /** Fills an empty cluster with the small one, once the large one is there. */
+  @Transactional
+  public void loadSecond() {
+    LASTING.stream()
+        .filter(what -> isThere(what, LISTS_OF_SECOND))
+        .forEach(what -> bringIn(what, LISTS_OF_SECOND, DateWords.ISO));
+    loadDated(LISTS_OF_SECOND);
+    offerForFortnight();
   }
 
   /**
@@ -89,10 +127,16 @@ public class Demo {
     if (cluster.findDemoMonday().isEmpty()) {
       throw new Refused(new Refusal.NotThere("demo", cluster.cluster().name()));
     }
+    lendings.endAll();
     care.forgetAll();
     schedule.clear();
-    bringIn(ImportWhat.PATTERNS, DateWords.ISO);
-    loadDated();
+    boolean isFirst = current.id().equals(first.id());
+    String lists = isFirst ? LISTS : LISTS_OF_SECOND;
+    bringIn(ImportWhat.PATTERNS, lists, DateWords.ISO);
+    loadDated(lists);
+    if (!isFirst && clusters.find(OFFERED_TO).isPresent()) {
+      offerForFortnight();
+    }
   }
 
   /** Whether the fortnight that the demo was made for lies behind us. */
@@ -103,12 +147,30 @@ public class Demo {
         .isPresent();
   }
 
-  private void loadDated() {
-    LocalDate monday = today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+  private void loadDated(String lists) {
+    LocalDate monday = monday();
     Cluster here = cluster.cluster();
     FortnightWords words = new FortnightWords(monday, (day, church) -> lawfulOn(here, day, church));
-    DATED.forEach(what -> bringIn(what, words));
+    DATED.stream()
+        .filter(what -> isThere(what, lists))
+        .forEach(what -> bringIn(what, lists, words));
     open.keepDemoMonday(monday);
+  }
+
+  private void offerForFortnight() {
+    LocalDate monday = monday();
+    offer.offer(
+        new OfferPieces.Request(
+            OFFERED_TO,
+            monday.toString(),
+            monday.plusDays(DAYS - 1L).toString(),
+            List.of(OFFERED),
+            false,
+            "We have no deacon at present. Gideon Marram hands it over on weekdays from nine."));
+  }
+
+  private LocalDate monday() {
+    return today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
   }
 
   /** None where the evening is not the day's own, or where the Triduum leaves no choice. */
@@ -125,8 +187,8 @@ public class Demo {
     return LocalDate.now(clock.withZone(cluster.cluster().zone()));
   }
 
-  private void bringIn(ImportWhat what, DateWords words) {
-    ImportCsv.Outcome outcome = imports.bringIn(what, file(what), words, false);
+  private void bringIn(ImportWhat what, String lists, DateWords words) {
+    ImportCsv.Outcome outcome = imports.bringIn(what, file(what, lists), words, false);
     if (!outcome.done()) {
       throw new Refused(noLongerFits(what, outcome.bad().get(0)));
     }
@@ -140,9 +202,22 @@ public class Demo {
         Map.of("bad", List.of(bad)));
   }
 
-  /** The demo's own list, as the program carries it. */
+  /** The small one has no lists of some kinds. */
+  private static boolean isThere(ImportWhat what, String lists) {
+    return Demo.class.getResource(name(what, lists)) != null;
+  }
+
+  private static String name(ImportWhat what, String lists) {
+    return lists + what.id() + ".csv";
+  }
+
+  /** The large one's list, as the program carries it. */
   static byte[] file(ImportWhat what) {
-    String name = "/demo-data/" + what.id() + ".csv";
+    return file(what, LISTS);
+  }
+
+  private static byte[] file(ImportWhat what, String lists) {
+    String name = name(what, lists);
     try (InputStream file = Demo.class.getResourceAsStream(name)) {
       if (file == null) {
         throw new IllegalStateException("the program lacks " + name);

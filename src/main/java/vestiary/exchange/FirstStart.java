@@ -19,7 +19,10 @@ import org.jboss.logging.Logger;
 import vestiary.access.CurrentCluster;
 import vestiary.cluster.OpenCluster;
 
-/** On an empty database: opens the first cluster, with the demo in it if that is wanted. */
+/**
+ * On an empty database: opens the first cluster, with the demo in it if that is wanted, and then
+ * the small one beside it.
+ */
 @ApplicationScoped
 class FirstStart {
 
@@ -69,6 +72,14 @@ class FirstStart {
   }
 
   private void openFirstCluster() {
+    open(wantsDemo ? demo::load : () -> {});
+    if (wantsDemo) {
+      open(demo::loadSecond);
+    }
+    LOG.info(wantsDemo ? "The demo cluster is ready." : "An empty cluster is ready to be set up.");
+  }
+
+  private void open(Runnable filling) {
     UUID id = UUID.randomUUID();
     current.assign(id);
     QuarkusTransaction.requiringNew()
@@ -76,11 +87,8 @@ class FirstStart {
         .run(
             () -> {
               open.open(id, ZoneId.systemDefault());
-              if (wantsDemo) {
-                demo.load();
-              }
+              filling.run();
             });
-    LOG.info(wantsDemo ? "The demo cluster is ready." : "An empty cluster is ready to be set up.");
   }
 
   private static boolean hasCluster(Statement statement) throws SQLException {

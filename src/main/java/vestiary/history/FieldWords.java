@@ -41,6 +41,8 @@ final class FieldWords {
           retention: How long things are kept
           shared_device: Shared device
           device_hand: Who acts on shared devices
+          oversight: Leave to look in
+          lending: Lending
           """);
 
   /** One kind's own words go before the colon as kind and column, those of all kinds alone. */
@@ -177,6 +179,16 @@ final class FieldWords {
           tries_days: failed sign-ins, days
           askings_days: askings, days
           contacts_days: mail addresses, days
+          word: short word of the cluster
+          oversight.home_id: cluster of the overseer
+          overseer_id: overseer
+          granted_at: given
+          borrower_id: borrower
+          answer: what the borrower said
+          ending: how they came back
+          offered_at: offered
+          lending.ended_at: back
+          ended_by: cluster that said they are back
           """);
 
   /** Counters, order, and what another field says already. */
@@ -186,6 +198,7 @@ final class FieldWords {
           "pattern_date",
           "touched",
           "trip_id",
+          "lending_id",
           "offered",
           "mailed_at",
           "position",

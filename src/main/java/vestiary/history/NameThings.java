@@ -12,6 +12,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.cluster.ReadCluster;
 import vestiary.device.SharedDevicesOfCluster;
+import vestiary.oversight.Overseers;
 import vestiary.people.FindPeople;
 import vestiary.pool.PoolNames;
 import vestiary.schedule.MassNames;
@@ -29,6 +30,7 @@ class NameThings {
   private final SharedDevicesOfCluster devices;
   private final PoolNames pool;
   private final MassNames masses;
+  private final Overseers overseers;
 
   NameThings(
       ReadCluster cluster,
@@ -36,13 +38,15 @@ class NameThings {
       UserNames users,
       SharedDevicesOfCluster devices,
       PoolNames pool,
-      MassNames masses) {
+      MassNames masses,
+      Overseers overseers) {
     this.cluster = cluster;
     this.people = people;
     this.users = users;
     this.devices = devices;
     this.pool = pool;
     this.masses = masses;
+    this.overseers = overseers;
   }
 
   /** Names by id of all that these changes point at, as they are now. */
@@ -50,6 +54,7 @@ class NameThings {
     Map<UUID, String> names = new HashMap<>(pool.all());
     cluster.churches().forEach(c -> names.put(c.id().value(), c.name()));
     people.byId().forEach((id, person) -> names.put(id, person.name()));
+    overseers.names().forEach((id, name) -> names.put(id, name + ", overseer"));
     names.putAll(users.all());
     names.putAll(devices.names());
     names.putAll(masses.of(pointedAt(changes), zone));

@@ -7,20 +7,32 @@ import vestiary.vesting.Grade;
 import vestiary.vesting.PieceKind;
 
 /** How vestments are carried unharmed: common practice, no source. */
-final class Cautions {
+public final class Cautions {
 
   private Cautions() {}
 
   static List<String> of(List<PooledPiece> pieces) {
+    return of(
+        pieces.stream().anyMatch(piece -> piece.grade().equals(Grade.SOLEMN.id())),
+        pieces.stream().anyMatch(piece -> piece.kind() == PieceKind.MITRE));
+  }
+
+  /**
+   * What whoever carries them must know.
+   *
+   * @param precious whether there are pieces for solemnities among them
+   * @param mitre whether there is a mitre
+   */
+  public static List<String> of(boolean precious, boolean mitre) {
     List<String> said = new ArrayList<>();
     said.add("Each set hangs in its own garment bag, with its label on the hanger.");
     said.add(
         "What cannot hang lies flat, with white tissue in every fold, and nothing on top of it.");
-    if (pieces.stream().anyMatch(piece -> piece.grade().equals(Grade.SOLEMN.id()))) {
+    if (precious) {
       said.add(
           "There are precious pieces among these: two people lift them, and nobody leaves them in the car.");
     }
-    if (pieces.stream().anyMatch(piece -> piece.kind() == PieceKind.MITRE)) {
+    if (mitre) {
       said.add("A mitre travels in its box.");
     }
     said.add("Keep them dry and out of the sun, and the car locked.");

@@ -43,6 +43,10 @@ class OccupationRow {
 
   Integer ordinal;
 
+  /** By which it is lent and not yet back, or borrowed only so long; else {@code null}. */
+  @Column(insertable = false, updatable = false)
+  UUID lendingId;
+
   /** How far down the ladder of lawful substitutes it lies. */
   int depth;
 

@@ -115,10 +115,13 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
     return new Whereabouts(code, new ChurchId(church), row.starts);
   }
 
-  /** Standing care of all pieces that is not over by that moment, by start. */
+  /**
+   * Standing care of all pieces that is not over by that moment, or lent and not back, by start.
+   */
   List<OccupationRow> careAfter(Instant moment) {
     return list(
-        "state = ?1 and standing and (ends is null or ends > ?2) order by starts, id",
+        "state = ?1 and standing and (ends is null or ends > ?2 or lendingId is not null)"
+            + " order by starts, id",
         OccupationRow.CARE,
         moment);
   }

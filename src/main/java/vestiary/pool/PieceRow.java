@@ -38,5 +38,10 @@ class PieceRow {
   String condition = "";
   String place = "";
   boolean staysHome;
+
+  /** By which it is borrowed of another cluster, which the database notes; else {@code null}. */
+  @Column(insertable = false, updatable = false)
+  UUID lendingId;
+
   @Version int version;
 }

@@ -77,6 +77,9 @@ final class PieceWords {
       return "from " + English.dateAndYear(first) + " until further notice";
     }
     LocalDate last = last(care.findEnd().get(), zone);
+    if (care.from().equals(Instant.EPOCH)) {
+      return "until " + English.dateAndYear(last);
+    }
     return last.isAfter(first) ? English.span(first, last) : English.dateAndYear(first);
   }
 

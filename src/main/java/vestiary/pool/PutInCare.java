@@ -119,7 +119,9 @@ public class PutInCare {
     Asked asked = new Asked();
     fill(given, request, asked);
     asked.refuseIfFaulty();
-    keep(occupations.findCare(piece.id, given.starts).orElse(given), piece, request);
+    OccupationRow row = occupations.findCare(piece.id, given.starts).orElse(given);
+    LentPieces.refuseIfOfLending(row, piece);
+    keep(row, piece, request);
   }
 
   /**
@@ -134,6 +136,7 @@ public class PutInCare {
         Optional.ofNullable(occupations.findById(Asked.id("care", id)))
             .filter(o -> o.pieceId.equals(piece.id) && o.state.equals(OccupationRow.CARE))
             .orElseThrow(() -> new Refused(new Refusal.NotThere("care", id)));
+    LentPieces.refuseIfOfLending(row, piece);
     Instant now = clock.instant();
     if (!row.starts.isBefore(now)) {
       occupations.delete(row);

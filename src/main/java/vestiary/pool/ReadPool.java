@@ -2,6 +2,7 @@ package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -26,18 +27,21 @@ public class ReadPool {
   private final SuitRows suits;
   private final OccupationRows occupations;
   private final ConsentRows consents;
+  private final Clock clock;
 
   ReadPool(
       PieceRows pieces,
       SetRows sets,
       SuitRows suits,
       OccupationRows occupations,
-      ConsentRows consents) {
+      ConsentRows consents,
+      Clock clock) {
     this.pieces = pieces;
     this.sets = sets;
     this.suits = suits;
     this.occupations = occupations;
     this.consents = consents;
+    this.clock = clock;
   }
 
   /**
@@ -104,7 +108,7 @@ public class ReadPool {
     return sets.streamAll().map(s -> s.code).sorted().toList();
   }
 
-  private static PooledPiece pooled(
+  private PooledPiece pooled(
       PieceRow row,
       SetRow set,
       Map<UUID, String> suits,
@@ -128,7 +132,19 @@ public class ReadPool {
         row.place,
         row.staysHome,
         keptFrom,
-        care.stream().map(c -> Care.of(c, row.code)).toList(),
+        care.stream().map(c -> care(c, row)).toList(),
         row.version);
+  }
+
+  /** What is lent is away until somebody says that it is back. */
+  private Care care(OccupationRow row, PieceRow piece) {
+    boolean overdue =
+        row.lendingId != null
+            && piece.lendingId == null
+            && row.ends != null
+            && !row.ends.isAfter(clock.instant());
+    return overdue
+        ? new Care(row.id, piece.code, row.starts, List.of(), row.reason + ", and overdue")
+        : Care.of(row, piece.code);
   }
 }

@@ -43,10 +43,17 @@ public class SavePiece {
   private final SuitRows suits;
   private final ReadCluster cluster;
   private final CurrentVisitor visitor;
+  private final LentPieces lent;
 
   SavePiece(
-      PieceRows pieces, SetRows sets, SuitRows suits, ReadCluster cluster, CurrentVisitor visitor) {
+      PieceRows pieces,
+      SetRows sets,
+      SuitRows suits,
+      ReadCluster cluster,
+      CurrentVisitor visitor,
+      LentPieces lent) {
     this.visitor = visitor;
+    this.lent = lent;
     this.pieces = pieces;
     this.sets = sets;
     this.suits = suits;
@@ -118,6 +125,7 @@ public class SavePiece {
       throw new Refused(new Refusal.Outdated("piece " + code));
     }
     visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.homeId);
+    LentPieces.refuseIfBorrowed(row);
     UUID before = row.setId;
     keep(row, request);
     pieces.flush();
@@ -128,6 +136,7 @@ public class SavePiece {
   /** Enters the piece, or changes the one of that code; so a list can be sent twice. */
   public void enterOrChange(Request request) {
     PieceRow row = pieces.findByCode(String.valueOf(request.code()).strip()).orElse(new PieceRow());
+    LentPieces.refuseIfBorrowed(row);
     keep(row, request);
     pieces.persist(row);
   }
@@ -140,6 +149,8 @@ public class SavePiece {
   public void remove(String code) {
     PieceRow row = pieces.getByCode(code);
     visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.homeId);
+    LentPieces.refuseIfBorrowed(row);
+    lent.refuseIfLent(row);
     pieces.delete(row);
     pieces.flush();
     removeIfEmpty(row.setId);

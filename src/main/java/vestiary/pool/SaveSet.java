@@ -70,6 +70,7 @@ class SaveSet {
   @Transactional
   String change(String code, String newCode, String name, String suit) {
     SetRow row = sets.getByCode(code);
+    LentPieces.refuseIfBorrowed(row);
     fill(row, newCode == null ? code : newCode, name, suit);
     sets.flush();
     return row.code;
@@ -79,6 +80,7 @@ class SaveSet {
   @Transactional
   void remove(String code) {
     SetRow row = sets.getByCode(code);
+    LentPieces.refuseIfBorrowed(row);
     pieces.update("setId = null where setId = ?1", row.id);
     sets.delete(row);
   }

@@ -24,5 +24,10 @@ class SetRow {
   String code;
   String name = "";
   UUID suitId;
+
+  /** By which it is borrowed of another cluster, which the database notes; else {@code null}. */
+  @Column(insertable = false, updatable = false)
+  UUID lendingId;
+
   @Version int version;
 }

@@ -33,6 +33,30 @@ final class DatabaseRefusals {
   private static final Map<String, Refusal> BY_CONSTRAINT =
       Map.ofEntries(
           entry(
+              "cluster_word_once",
+              new Refusal.Taken(
+                  "word", "Another cluster of this server has this word; choose another.")),
+          entry("oversight_once", new Refusal.Taken("code", "This overseer may look in already.")),
+          entry(
+              "lending_taken",
+              new Refusal.Taken(
+                  "",
+                  "One of these pieces was lent elsewhere, set aside or put in care for part of that time since it was offered. Nothing was changed; ask the lender for others.")),
+          entry(
+              "lending_pieces_there",
+              new Refusal.Taken(
+                  "",
+                  "One of these pieces is no longer in the lender's pool. Nothing was changed; ask the lender for others.")),
+          entry(
+              "lending_by_its_side",
+              new Refusal.Taken(
+                  "", "This was answered, taken back or ended meanwhile; look again.")),
+          entry(
+              "lending_code_once",
+              new Refusal.Taken(
+                  "",
+                  "Your pool has a piece or set of the same code already, under every name tried; rename yours first.")),
+          entry(
               "church_slug_once",
               new Refusal.Taken("slug", "Another church has this short name; choose another.")),
           entry(

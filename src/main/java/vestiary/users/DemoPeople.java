@@ -3,11 +3,13 @@ package vestiary.users;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
+import vestiary.access.CurrentCluster;
+import vestiary.access.DefaultCluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 
-/** The invented people by whom the demo is entered, one of each role. */
+/** The invented people by whom the demo is entered: in its first cluster one of each role. */
 @ApplicationScoped
 public class DemoPeople {
 
@@ -23,16 +25,33 @@ public class DemoPeople {
               "cosmas", "Fr Cosmas Ilverton", "minister", List.of(), "cosmas-ilverton"),
           new SaveUser.Request("wilfred", "Wilfred Sedgebank", "reader", List.of()));
 
+  private static final List<SaveUser.Request> OF_THE_SECOND =
+      List.of(
+          new SaveUser.Request(
+              "honor", "Honor Sandilow", "administrator", List.of(), "honor-sandilow"),
+          new SaveUser.Request(
+              "gideon", "Gideon Marram", "sacristan", List.of("ss"), "gideon-marram"));
+
   private final SaveUser save;
   private final UserRows users;
   private final ReadCluster cluster;
   private final FindPeople people;
+  private final CurrentCluster current;
+  private final DefaultCluster first;
 
-  DemoPeople(SaveUser save, UserRows users, ReadCluster cluster, FindPeople people) {
+  DemoPeople(
+      SaveUser save,
+      UserRows users,
+      ReadCluster cluster,
+      FindPeople people,
+      CurrentCluster current,
+      DefaultCluster first) {
     this.people = people;
     this.save = save;
     this.users = users;
     this.cluster = cluster;
+    this.current = current;
+    this.first = first;
   }
 
   /**
@@ -42,7 +61,9 @@ public class DemoPeople {
   @Transactional
   public void letIn() {
     if (users.ofDemo().isEmpty()) {
-      PEOPLE.stream().map(this::withWhatIsThere).forEach(save::enterForDemo);
+      boolean isFirst = current.id().equals(first.id());
+      (isFirst ? PEOPLE : OF_THE_SECOND)
+          .stream().map(this::withWhatIsThere).forEach(save::enterForDemo);
     }
   }
 

@@ -6,12 +6,12 @@ import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.enterprise.event.Observes;
-import java.util.List;
 import java.util.UUID;
 import org.jboss.logging.Logger;
+import vestiary.access.Clusters;
 import vestiary.access.CurrentCluster;
 import vestiary.access.DefaultCluster;
-import vestiary.access.Role;
+import vestiary.access.Elsewhere;
 import vestiary.cluster.OneByOne;
 import vestiary.cluster.ReadCluster;
 
@@ -23,37 +23,36 @@ import vestiary.cluster.ReadCluster;
 class FirstAdministrator {
 
   private static final Logger LOG = Logger.getLogger("vestiary");
-  private static final String LOGIN = "administrator";
 
   private final CurrentCluster current;
   private final DefaultCluster first;
+  private final Clusters clusters;
+  private final Elsewhere elsewhere;
   private final ReadCluster cluster;
   private final OneByOne oneByOne;
   private final DemoPeople demo;
   private final UserRows users;
-  private final SaveUser save;
-  private final ChoosePassword choose;
-  private final PublicAddress address;
+  private final LetInAdministrator letIn;
 
   FirstAdministrator(
       CurrentCluster current,
       DefaultCluster first,
+      Clusters clusters,
+      Elsewhere elsewhere,
       ReadCluster cluster,
       OneByOne oneByOne,
       DemoPeople demo,
       UserRows users,
-      SaveUser save,
-      ChoosePassword choose,
-      PublicAddress address) {
+      LetInAdministrator letIn) {
     this.current = current;
     this.first = first;
+    this.clusters = clusters;
+    this.elsewhere = elsewhere;
     this.cluster = cluster;
     this.oneByOne = oneByOne;
     this.demo = demo;
     this.users = users;
-    this.save = save;
-    this.choose = choose;
-    this.address = address;
+    this.letIn = letIn;
   }
 
   /** After the first cluster was opened. */
@@ -61,6 +60,7 @@ class FirstAdministrator {
   void greet(@Observes @Priority(4000) StartupEvent start) {
     current.assign(first.id());
     QuarkusTransaction.requiringNew().run(this::letSomebodyIn);
+    clusters.demos().stream().filter(id -> !id.equals(first.id())).forEach(this::letDemoIn);
   }
 
   private void letSomebodyIn() {
@@ -71,18 +71,17 @@ class FirstAdministrator {
     } else if (users.countAdministratorsWithPassword() == 0) {
       LOG.infof(
           "Nobody can sign in yet. Open this address once, within three days, to choose the password of \"%s\": %s",
-          LOGIN, address.of("/welcome/" + choose.link(administrator()).text()));
+          LetInAdministrator.LOGIN, letIn.link("Administrator"));
     }
   }
 
-  private UUID administrator() {
-    return users
-        .findByLogin(LOGIN)
-        .map(user -> user.id)
-        .orElseGet(
-            () ->
-                save.enter(
-                    new SaveUser.Request(
-                        LOGIN, "Administrator", Role.ADMINISTRATOR.id(), List.of())));
+  private void letDemoIn(UUID other) {
+    elsewhere.call(
+        other,
+        () -> {
+          oneByOne.waitForTurn();
+          demo.letIn();
+          return other;
+        });
   }
 }

@@ -47,7 +47,7 @@ class KeptPage {
       throw new Refused(new Refusal.SignInFirst("Sign in first. Nothing was changed."));
     }
     return Response.fromResponse(
-            PageAnswer.of(401, SignInPage.Templates.signIn(sheet.view(carried.entries(), ""))))
+            PageAnswer.of(401, SignInPage.Templates.signIn(sheet.view("", carried.entries(), ""))))
         .header(HttpHeaders.WWW_AUTHENTICATE, "Bearer")
         .build();
   }

@@ -28,6 +28,7 @@ class KnownVisitors implements WhoAsks {
   private final UserChurchRows churches;
   private final SessionRows sessions;
   private final TokenRows tokens;
+  private final LinkRows links;
   private final ReadCluster cluster;
   private final Clock clock;
 
@@ -36,12 +37,14 @@ class KnownVisitors implements WhoAsks {
       UserChurchRows churches,
       SessionRows sessions,
       TokenRows tokens,
+      LinkRows links,
       ReadCluster cluster,
       Clock clock) {
     this.users = users;
     this.churches = churches;
     this.sessions = sessions;
     this.tokens = tokens;
+    this.links = links;
     this.cluster = cluster;
     this.clock = clock;
   }
@@ -76,6 +79,13 @@ class KnownVisitors implements WhoAsks {
                           }
                           return visitor(token.userId, token.looksOnly);
                         }));
+  }
+
+  @Override
+  public boolean isLink(Secret secret) {
+    Instant now = clock.instant();
+    return QuarkusTransaction.requiringNew()
+        .call(() -> links.findGood(secret.fingerprint(), now).isPresent());
   }
 
   @Override

@@ -7,7 +7,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /** Where people reach this server: {@code VESTIARY_PUBLIC_URL}, or this machine. */
 @ApplicationScoped
-class PublicAddress {
+public class PublicAddress {
 
   private final String start;
 
@@ -31,7 +31,7 @@ class PublicAddress {
   }
 
   /** The whole address of a path, which begins with a slash. */
-  String of(String path) {
+  public String of(String path) {
     return start + path;
   }
 }

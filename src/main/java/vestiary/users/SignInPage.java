@@ -15,8 +15,10 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriBuilder;
 import java.util.Map;
 import java.util.UUID;
+import vestiary.access.Clusters;
 import vestiary.access.CurrentVisitor;
 import vestiary.access.OpenToAll;
 import vestiary.access.Secret;
@@ -39,6 +41,7 @@ class SignInPage {
   private final DeviceCookie known;
   private final CurrentVisitor current;
   private final Landing landing;
+  private final Clusters clusters;
 
   SignInPage(
       SignIn signIn,
@@ -46,9 +49,11 @@ class SignInPage {
       SessionCookie cookie,
       DeviceCookie known,
       CurrentVisitor current,
-      Landing landing) {
+      Landing landing,
+      Clusters clusters) {
     this.current = current;
     this.landing = landing;
+    this.clusters = clusters;
     this.signIn = signIn;
     this.sheet = sheet;
     this.cookie = cookie;
@@ -66,25 +71,30 @@ class SignInPage {
 
   @GET
   @Path("/sign-in")
-  public Response form(@QueryParam("back") @DefaultValue("/week") String back) {
-    return answer(200, Entries.empty().with("back", back), "");
+  public Response form(
+      @QueryParam("back") @DefaultValue("/week") String back,
+      @QueryParam("cluster") @DefaultValue("") String word) {
+    return answer(200, word, Entries.empty().with("back", back), "");
   }
 
   @POST
   @Path("/sign-in")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response enter(
+      @QueryParam("cluster") @DefaultValue("") String word,
       MultivaluedMap<String, String> form,
       @CookieParam(DeviceCookie.NAME) @DefaultValue("") String device,
       @Context HttpServerRequest request) {
     Entries typed = Entries.of(form);
+    // A word that is no cluster's takes the same way as a name that is nobody's.
+    boolean isKnown = word.isBlank() || clusters.find(word).isPresent();
     boolean stays = typed.isTicked("stays");
     return FormAnswer.of(
         () -> {
           SignIn.Opened opened =
               signIn.signIn(
                   new SignIn.Attempt(
-                      typed.text("login"),
+                      isKnown ? typed.text("login") : nobodys(word, typed.text("login")),
                       typed.text("password"),
                       request.remoteAddress().hostAddress(),
                       device),
@@ -97,7 +107,7 @@ class SignInPage {
                   known.of(opened.device(), request))
               .build();
         },
-        refusal -> again(typed, refusal));
+        refusal -> again(word, typed, refusal));
   }
 
   @POST
@@ -135,13 +145,25 @@ class SignInPage {
         Templates.sendOn(new SendOnView(Frame.empty(), carried.path(), carried.shown().toList())));
   }
 
-  private Response again(Entries typed, Refusal refusal) {
-    Entries marked = FormAnswer.mark(typed, refusal, Map.of());
-    String problem = marked.errors().isEmpty() ? refusal.detail() : "";
-    return answer(refusal.status(), marked, problem);
+  /** A name that nobody signs in by, another one for each word, so that tries are counted alike. */
+  private static String nobodys(String word, String login) {
+    return "%s/%s".formatted(word, login);
   }
 
-  private Response answer(int status, Entries entries, String problem) {
-    return PageAnswer.of(status, Templates.signIn(sheet.view(entries, problem)));
+  /** Where name and password are sent for the cluster of that word. */
+  static String address(String word) {
+    return word.isEmpty()
+        ? "/sign-in"
+        : UriBuilder.fromPath("/sign-in").queryParam("cluster", "{word}").build(word).toString();
+  }
+
+  private Response again(String word, Entries typed, Refusal refusal) {
+    Entries marked = FormAnswer.mark(typed, refusal, Map.of());
+    String problem = marked.errors().isEmpty() ? refusal.detail() : "";
+    return answer(refusal.status(), word, marked, problem);
+  }
+
+  private Response answer(int status, String word, Entries entries, String problem) {
+    return PageAnswer.of(status, Templates.signIn(sheet.view(word.strip(), entries, problem)));
   }
 }

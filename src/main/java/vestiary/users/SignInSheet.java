@@ -1,13 +1,17 @@
 package vestiary.users;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.transaction.Transactional;
 import jakarta.ws.rs.core.UriBuilder;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import vestiary.access.Clusters;
+import vestiary.access.CurrentCluster;
+import vestiary.access.DefaultCluster;
+import vestiary.access.Elsewhere;
 import vestiary.access.Role;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
@@ -19,7 +23,6 @@ import vestiary.web.Link;
 
 /** Sets out the page where people come in. */
 @ApplicationScoped
-@Transactional
 class SignInSheet {
 
   private final Frames frames;
@@ -28,6 +31,10 @@ class SignInSheet {
   private final UserChurchRows churches;
   private final PublicAddress here;
   private final OpenIdProvider provider;
+  private final Clusters clusters;
+  private final Elsewhere elsewhere;
+  private final CurrentCluster current;
+  private final DefaultCluster first;
 
   SignInSheet(
       Frames frames,
@@ -35,17 +42,37 @@ class SignInSheet {
       UserRows users,
       UserChurchRows churches,
       PublicAddress here,
-      OpenIdProvider provider) {
+      OpenIdProvider provider,
+      Clusters clusters,
+      Elsewhere elsewhere,
+      CurrentCluster current,
+      DefaultCluster first) {
     this.provider = provider;
     this.here = here;
     this.frames = frames;
     this.cluster = cluster;
     this.users = users;
     this.churches = churches;
+    this.clusters = clusters;
+    this.elsewhere = elsewhere;
+    this.current = current;
+    this.first = first;
   }
 
-  SignInView view(Entries entries, String problem) {
-    boolean isDemo = cluster.findDemoMonday().isPresent();
+  /**
+   * The page as everybody sees it, so that it does not tell whether a word is that of a cluster.
+   *
+   * @param word as it was typed or stands in the address; may be empty
+   */
+  SignInView view(String word, Entries entries, String problem) {
+    List<SignInView.DemoCluster> demo =
+        clusters.demos().contains(current.id()) ? demo() : List.of();
+    return QuarkusTransaction.joiningExisting().call(() -> page(word, entries, problem, demo));
+  }
+
+  private SignInView page(
+      String word, Entries entries, String problem, List<SignInView.DemoCluster> demo) {
+    boolean isFirst = word.isEmpty() && current.id().equals(first.id());
     return new SignInView(
         frames.of("", "/sign-in"),
         problem,
@@ -53,8 +80,11 @@ class SignInSheet {
         new Field("", entries.error("password")),
         entries.isTicked("stays"),
         Back.of(entries.text("back")),
-        isDemo ? people() : List.of(),
-        isDemo || users.countAdministratorsWithPassword() > 0,
+        word,
+        !word.isEmpty() || clusters.areSeveral(),
+        SignInPage.address(word),
+        demo,
+        !demo.isEmpty() || !isFirst || users.countAdministratorsWithPassword() > 0,
         here.origin(),
         outside(Back.of(entries.text("back"))),
         CarriedForm.of(entries).hidden());
@@ -67,6 +97,15 @@ class SignInSheet {
             .queryParam("back", "{back}")
             .build(back)
             .toString());
+  }
+
+  private List<SignInView.DemoCluster> demo() {
+    return clusters.demos().stream().map(id -> elsewhere.call(id, () -> demo(id))).toList();
+  }
+
+  private SignInView.DemoCluster demo(UUID id) {
+    return new SignInView.DemoCluster(
+        cluster.cluster().name(), "/sign-in/demo?cluster=" + id, people());
   }
 
   private List<SignInView.DemoPerson> people() {

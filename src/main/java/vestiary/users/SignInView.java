@@ -11,7 +11,10 @@ import vestiary.web.Link;
  * @param problem over the whole form; empty if nothing is wrong
  * @param back where to go afterwards, an address of this server
  * @param stays whether the session is to outlast the browser
- * @param demo the demo's people, each let in by one press; none outside it
+ * @param word that of the cluster whose sign-in page it is; empty for the one it opens with
+ * @param asksWord whether people may have to say which cluster is theirs
+ * @param action where name and password are sent
+ * @param demo the demo's clusters with their people, each let in by one press; none outside it
  * @param begun whether anybody could come in at all
  * @param origin of the server, by which alone the keys of devices are good
  * @param outside the way to another service to sign in by, under its name; nameless without one
@@ -24,7 +27,10 @@ record SignInView(
     Field password,
     boolean stays,
     String back,
-    List<DemoPerson> demo,
+    String word,
+    boolean asksWord,
+    String action,
+    List<DemoCluster> demo,
     boolean begun,
     String origin,
     Link outside,
@@ -37,6 +43,15 @@ record SignInView(
 
   /** A field that somebody filled in before they signed in, by the name it is carried under. */
   record Typed(String name, String value) {}
+
+  /**
+   * @param action where a press is sent
+   */
+  record DemoCluster(String name, String action, List<DemoPerson> people) {
+    DemoCluster {
+      people = List.copyOf(people);
+    }
+  }
 
   /**
    * @param role in words, for example "Sacristan of Holy Trinity"

@@ -15,6 +15,7 @@ import java.util.List;
  * @param printed when this was made, for paper, for example "Printed on 30 November 2026 at 10:42"
  * @param address of the page itself, to come back to after a choice of language
  * @param visitor the name of whoever has signed in; empty for nobody
+ * @param overseer whether the visitor is one of another cluster, who looks into this one
  */
 public record Frame(
     String cluster,
@@ -24,7 +25,8 @@ public record Frame(
     Demo demo,
     String printed,
     String address,
-    String visitor) {
+    String visitor,
+    boolean overseer) {
 
   public Frame {
     languages = List.copyOf(languages);
@@ -32,7 +34,7 @@ public record Frame(
 
   /** A frame that needs nothing known: for the first page of all, and when the database is away. */
   public static Frame empty() {
-    return new Frame("", "", "", List.of(), Demo.NONE, "", "/", "");
+    return new Frame("", "", "", List.of(), Demo.NONE, "", "/", "", false);
   }
 
   /** Whether we are on that page. */

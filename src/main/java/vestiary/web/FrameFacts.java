@@ -16,6 +16,13 @@ public interface FrameFacts {
    * @param churches 0 or more
    * @param zone by whose clock the page is printed
    * @param visitor the name of whoever has signed in; empty for nobody
+   * @param overseer whether the visitor is one of another cluster
    */
-  record Facts(String cluster, int churches, Frame.Demo demo, ZoneId zone, String visitor) {}
+  record Facts(
+      String cluster,
+      int churches,
+      Frame.Demo demo,
+      ZoneId zone,
+      String visitor,
+      boolean overseer) {}
 }

@@ -36,7 +36,8 @@ public class Frames {
         known.demo(),
         printed(ZonedDateTime.now(clock.withZone(known.zone()))),
         address,
-        known.visitor());
+        known.visitor(),
+        known.overseer());
   }
 
   private static String printed(ZonedDateTime now) {

@@ -35,6 +35,9 @@ class FenceTest {
   /** SQLSTATE insufficient_privilege; PostgreSQL documentation, appendix A. */
   private static final String NOT_ALLOWED = "42501";
 
+  /** SQLSTATE check_violation. */
+  private static final String BROKEN_RULE = "23514";
+
   @Inject Scenario scenario;
   @Inject FullCluster full;
   @Inject AgroalDataSource pool;
@@ -111,6 +114,52 @@ class FenceTest {
           assertEquals(NOT_ALLOWED, refused.getSQLState());
         });
     scenario.within(other, () -> assertEquals(List.of("6"), asked("select count(*) from church")));
+  }
+
+  @Test
+  void what_is_lent_is_seen_by_its_two_sides_alone_and_each_says_its_own_part()
+      throws SQLException {
+    UUID third = UUID.fromString(asOwner("select borrower_id from lending").get(0));
+    String count = "select count(*) from lending";
+    scenario.within(scenario.ours(), () -> assertEquals(List.of("0"), asked(count)));
+    scenario.within(other, () -> assertEquals(List.of("1"), asked(count)));
+    scenario.within(third, () -> assertEquals(List.of("1"), asked(count)));
+    String asLender =
+        """
+        insert into lending (cluster_id, id, borrower_id, starts, ends, state, pieces, note,
+                             answer, ending, offered_at, version)
+        select cluster_id, gen_random_uuid(), borrower_id, starts, ends, state, pieces, note,
+               answer, ending, offered_at, 0 from lending
+        """;
+    refusedIn(third, NOT_ALLOWED, asLender);
+    refusedIn(third, BROKEN_RULE, "update lending set state = 'withdrawn'");
+    refusedIn(third, BROKEN_RULE, "update lending set pieces = '[1]'");
+    refusedIn(other, BROKEN_RULE, "update lending set state = 'accepted'");
+    assertEquals(List.of("offered"), asOwner("select state from lending"));
+  }
+
+  @Test
+  void a_leave_to_look_in_is_seen_by_both_clusters_and_given_by_one() throws SQLException {
+    UUID third = UUID.fromString(asOwner("select home_id from oversight").get(0));
+    String count = "select count(*) from oversight";
+    scenario.within(scenario.ours(), () -> assertEquals(List.of("0"), asked(count)));
+    scenario.within(third, () -> assertEquals(List.of("1"), asked(count)));
+    String toOneself =
+        """
+        insert into oversight (cluster_id, id, home_id, overseer_id, granted_at)
+        select cluster_id, gen_random_uuid(), home_id, gen_random_uuid(), now() from oversight
+        """;
+    refusedIn(third, NOT_ALLOWED, toOneself);
+    assertEquals(List.of("1"), asOwner("select count(*) from oversight"));
+  }
+
+  private void refusedIn(UUID cluster, String state, String change) {
+    scenario.within(
+        cluster,
+        () -> {
+          SQLException refused = assertThrows(SQLException.class, () -> change(change), change);
+          assertEquals(state, refused.getSQLState(), refused.getMessage());
+        });
   }
 
   private List<String> asked(String query) {

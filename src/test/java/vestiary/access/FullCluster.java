@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import vestiary.oversight.Granting;
 import vestiary.pool.NoteConsent;
 import vestiary.retention.Nights;
 import vestiary.scenario.Asking;
@@ -24,12 +25,19 @@ class FullCluster {
   private final LettingIn letting;
   private final NoteConsent consents;
   private final Nights nights;
+  private final Granting granting;
 
-  FullCluster(Scenario scenario, LettingIn letting, NoteConsent consents, Nights nights) {
+  FullCluster(
+      Scenario scenario,
+      LettingIn letting,
+      NoteConsent consents,
+      Nights nights,
+      Granting granting) {
     this.nights = nights;
     this.scenario = scenario;
     this.letting = letting;
     this.consents = consents;
+    this.granting = granting;
   }
 
   /** The invented scenario, a week of it mended, planned, carried and answered for. */
@@ -67,6 +75,26 @@ class FullCluster {
             "/devices/churches/ht/hands",
             Map.of("name", List.of("Greta Holm"), "code", List.of("")))
         .leadsTo("/devices/churches/ht");
+    lendToAThird();
+  }
+
+  /** Neither of the two that a test is about, for both sides of a lending see it. */
+  private void lendToAThird() {
+    UUID third = scenario.openAnother();
+    granting.letIn(scenario.ours(), third);
+    Sending.post(
+            "/api/lendings",
+            Map.of(
+                "to",
+                third.toString(),
+                "from",
+                "2099-12-07",
+                "until",
+                "2099-12-13",
+                "pieces",
+                List.of("HT-W2")))
+        .then()
+        .statusCode(201);
   }
 
   /** The Mass of the jubilee. */

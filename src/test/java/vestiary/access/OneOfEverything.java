@@ -3,11 +3,14 @@ package vestiary.access;
 import io.restassured.RestAssured;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import vestiary.oversight.Granting;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
 import vestiary.scenario.Planning;
+import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 import vestiary.users.LettingIn;
 
@@ -15,10 +18,14 @@ import vestiary.users.LettingIn;
 @ApplicationScoped
 class OneOfEverything {
 
+  private final Scenario scenario;
   private final LettingIn letting;
+  private final Granting granting;
 
-  OneOfEverything(LettingIn letting) {
+  OneOfEverything(Scenario scenario, LettingIn letting, Granting granting) {
+    this.scenario = scenario;
     this.letting = letting;
+    this.granting = granting;
   }
 
   /**
@@ -72,9 +79,31 @@ class OneOfEverything {
         .statusCode(303);
     String device = Browsing.page("/devices").action("/devices/[^/]+/end").split("/")[2];
     String proper = Asking.list("/api/propers").get(0).get("id").toString();
+    UUID third = scenario.openAnother();
+    String lending =
+        Sending.post(
+                "/api/lendings",
+                Map.of(
+                    "to",
+                    third.toString(),
+                    "from",
+                    "2099-12-07",
+                    "until",
+                    "2099-12-13",
+                    "pieces",
+                    List.of("HT-W2")))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    String leave = granting.letIn(scenario.ours(), third).toString();
     UUID user = letting.user(Role.READER);
     String token = letting.tokenId(user);
     String link = letting.link(user);
+    first.put("/lendings/", lending);
+    first.put("/api/lendings/", lending);
+    first.put("/clusters/", leave);
+    first.put("/api/clusters/", leave);
     first.put("/history/vestments/", "HT-W1-C");
     first.put("/history/people/", person);
     first.put("/history/churches/", "ht");

@@ -190,7 +190,7 @@ class RolesTest {
     table.append(
         """
 
-        In the demo everybody may read without signing in; in a real cluster nobody may, but for the sign-in page and the server's health. The token in `VESTIARY_ADMIN_TOKEN` does what an administrator does. An intention is seen only by those who may enter it.
+        In the demo everybody may read without signing in; in a real cluster nobody may, but for the sign-in page and the server's health. The token in `VESTIARY_ADMIN_TOKEN` does what an administrator does. Whoever looks into another cluster that lets them has the last column there, whatever they are at home, and keeps their account at home. An intention is seen only by those who may enter it.
         """);
     return table.toString().replace(" | \n", " |\n");
   }

@@ -110,6 +110,11 @@ class AccessibilityTest {
         Sheet.of("one's own Masses and journeys", "/mine"),
         Sheet.of("who may come in", "/users"),
         Sheet.of("letting somebody in", "/users/new"),
+        Sheet.of("the clusters", "/clusters"),
+        Sheet.of("another cluster", "/clusters/new"),
+        Sheet.of("what is lent", "/lendings"),
+        Sheet.of("an offer", "/lendings/new"),
+        Sheet.of("what another offers", "/lendings/" + lending()),
         Sheet.of("who changed what", "/history"),
         Sheet.of("the people", "/people"),
         Sheet.of("removing somebody for good", "/people/silas-umberley/erasure"),
@@ -121,12 +126,17 @@ class AccessibilityTest {
         new Sheet("a page that is not there", "/nowhere", 404, false));
   }
 
+  private static String lending() {
+    return server.read("/api/lendings").get(0).get("id").asText();
+  }
+
   @ParameterizedTest
   @MethodSource("every_page")
   void everybody_can_use_it(Sheet sheet) {
     List<String> faults = new ArrayList<>();
     // No colour depends on the width, and no width on the colours: each is looked at once.
-    for (Look look : List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK))) {
+    for (Look look :
+        List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK))) {
       faults.addAll(faults(sheet, look));
     }
 

@@ -39,6 +39,8 @@ class HostileWordsTest {
               "/users/new",
               "/settings/retention",
               "/devices/churches/sa",
+              "/clusters/new",
+              "/lendings/new",
               "/account",
               "/sign-in",
               "/import")) {

@@ -67,6 +67,32 @@ public class LettingIn {
     return made[0];
   }
 
+  /** Somebody of another cluster; answers a token that may do all that role may. */
+  public String tokenIn(UUID cluster, String login, Role role) {
+    return in(cluster, login, role).token();
+  }
+
+  /** Somebody of any cluster. */
+  public Somebody in(UUID cluster, String login, Role role) {
+    UUID[] user = new UUID[1];
+    Somebody[] made = new Somebody[1];
+    scenario.within(
+        cluster,
+        () -> user[0] = save.enter(new SaveUser.Request(login, login, role.id(), List.of())));
+    scenario.within(
+        cluster,
+        () ->
+            made[0] =
+                new Somebody(
+                    user[0],
+                    tokens.make(user[0], new Tokens.Request("A test", "", false)).text(),
+                    signIn.open(user[0], SignIn.PASSING).text()));
+    return made[0];
+  }
+
+  /** A person of a test, as a program and as a browser. */
+  public record Somebody(UUID id, String token, String session) {}
+
   /** Somebody with a password. */
   public UUID withPassword(String login, Role role) {
     UUID user = user(login, role);

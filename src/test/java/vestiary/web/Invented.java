@@ -34,7 +34,8 @@ public final class Invented {
         Frame.Demo.NONE,
         "Printed on 30 November 2026 at 10:42.",
         "/" + section,
-        "Maren Dovecote");
+        "Maren Dovecote",
+        false);
   }
 
   public static Frame pastDemo(String section) {
@@ -47,7 +48,8 @@ public final class Invented {
             "This is the demo. Every name is invented, and its fortnight is past.", true),
         "Printed on 30 January 2027 at 10:42.",
         "/" + section,
-        "Maren Dovecote");
+        "Maren Dovecote",
+        false);
   }
 
   public static List<String> churches() {
