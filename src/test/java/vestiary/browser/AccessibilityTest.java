@@ -126,7 +126,8 @@ class AccessibilityTest {
   void everybody_can_use_it(Sheet sheet) {
     List<String> faults = new ArrayList<>();
     // No colour depends on the width, and no width on the colours: each is looked at once.
-    for (Look look : List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK))) {
+    for (Look look :
+        List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK))) {
       faults.addAll(faults(sheet, look));
     }
 
