@@ -61,7 +61,8 @@ final class NotTooFast {
 
   private static boolean saysWhoTheyAre(ResteasyReactiveContainerRequestContext request) {
     return request.getHeaderString(HttpHeaders.AUTHORIZATION) != null
-        || request.getCookies().containsKey(SessionCookie.NAME);
+        || request.getCookies().containsKey(SessionCookie.NAME)
+        || request.getCookies().containsKey(SessionCookie.DEVICE);
   }
 
   private static String address(ResteasyReactiveContainerRequestContext request) {
