@@ -98,7 +98,8 @@ class ComingInTest {
     LocalDate day = LocalDate.now().plusWeeks(5);
     try (BrowserContext context = open.browser().newContext()) {
       Page page = context.newPage();
-      Enter.demo(page, server, "/masses/new?church=sm&time=06:17&date=" + day);
+      Enter.demo(page, server, "/vestments");
+      page.navigate(server.address("/masses/new?church=sm&time=06:17&date=" + day));
       context.clearCookies();
 
       page.locator("main form button.first").click();
