@@ -15,6 +15,10 @@ final class Asks {
     return isOpenToAll(target.getResourceMethod(), target.getResourceClass());
   }
 
+  static boolean isOpenByKey(ResourceInfo target) {
+    return target.getResourceMethod().isAnnotationPresent(OpenByKey.class);
+  }
+
   static Action action(ResourceInfo target) {
     return action(target.getResourceMethod(), target.getResourceClass());
   }

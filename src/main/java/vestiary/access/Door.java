@@ -36,7 +36,7 @@ final class Door {
   @ServerRequestFilter(priority = Priorities.AUTHENTICATION)
   Response open(ContainerRequestContext request, ResourceInfo target) {
     boolean isOpen = Asks.isOpenToAll(target);
-    identify.identify(Wish.of(request, isOpen));
+    identify.identify(Wish.of(request, isOpen, Asks.isOpenByKey(target)));
     if (isOpen || mayPass(Asks.action(target), request)) {
       return null;
     }

@@ -55,6 +55,10 @@ class Identify {
       }
       return;
     }
+    if (!wish.key().isEmpty()) {
+      identifyByKey(wish.key());
+      return;
+    }
     Optional<UUID> named = named(wish);
     if (named.isPresent()) {
       cluster.assign(named.get());
@@ -112,6 +116,19 @@ class Identify {
           visitor.becomes(one);
         });
     return overseer.isPresent();
+  }
+
+  private void identifyByKey(String key) {
+    Optional<Secret> secret = Secret.parse(key);
+    secret.ifPresent(s -> cluster.assign(s.cluster()));
+    Optional<Visitor> known = secret.flatMap(who::findByFeed);
+    if (known.isEmpty()) {
+      cluster.assign(first.id());
+      throw new Refused(
+          new Refusal.SignInFirst(
+              "The address of this calendar has ended. Whoever had it can make a new one under their own name."));
+    }
+    visitor.assign(known.get());
   }
 
   private void identifyByToken(String authorization) {

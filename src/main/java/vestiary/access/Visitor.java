@@ -55,9 +55,10 @@ public sealed interface Visitor {
       return "server";
     }
 
+    /** It is nobody's, so that there is no account to keep. */
     @Override
     public Reach reach(Action action) {
-      return action.reach(Role.ADMINISTRATOR);
+      return action == Action.KEEP_OWN_ACCOUNT ? Reach.NOWHERE : action.reach(Role.ADMINISTRATOR);
     }
   }
 

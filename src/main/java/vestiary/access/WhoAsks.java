@@ -14,6 +14,9 @@ public interface WhoAsks {
   /** Whoever holds a token of the API that has not ended. */
   Optional<Visitor> findByToken(Secret secret);
 
+  /** Whoever holds the key of a feed that has not ended; it reads only. */
+  Optional<Visitor> findByFeed(Secret secret);
+
   /** Whether it is the secret of a link that is still good. */
   boolean isLink(Secret secret);
 

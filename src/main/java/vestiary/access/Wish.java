@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param secrets links that the address holds; of use only where nobody need sign in
  * @param place word of the cluster in which somebody wants to sign in; of use only there
  * @param home id of the cluster in which somebody last signed in on this device
+ * @param key of a feed; of use only where one opens
  * @param look word or id of the cluster into which an overseer looks
  */
 record Wish(
@@ -26,6 +27,7 @@ record Wish(
     List<Secret> secrets,
     String place,
     String home,
+    String key,
     String look) {
 
   /** The name of a program's header that says into which cluster it looks. */
@@ -33,6 +35,7 @@ record Wish(
 
   private static final String PLACE = "cluster";
   private static final String LINK = "link";
+  private static final String KEY = "key";
 
   Wish {
     secrets = List.copyOf(secrets);
@@ -40,27 +43,29 @@ record Wish(
 
   /** One that says nothing of clusters. */
   static Wish of(String authorization, String session, String device) {
-    return new Wish(authorization, session, device, List.of(), "", "", "");
+    return new Wish(authorization, session, device, List.of(), "", "", "", "");
   }
 
   /**
    * That of a request.
    *
    * @param isOpen whether it is for an address that nobody need sign in for
+   * @param isFeed whether it is for one that a key opens
    */
-  static Wish of(ContainerRequestContext request, boolean isOpen) {
+  static Wish of(ContainerRequestContext request, boolean isOpen, boolean isFeed) {
     Stream<String> links =
         isOpen
             ? request.getUriInfo().getPathParameters().getOrDefault(LINK, List.of()).stream()
             : Stream.empty();
-    String place = request.getUriInfo().getQueryParameters().getFirst(PLACE);
+    String place = asked(request, PLACE);
     return new Wish(
         header(request, HttpHeaders.AUTHORIZATION),
         cookie(request, SessionCookie.NAME),
         cookie(request, SessionCookie.DEVICE),
         links.flatMap(link -> Secret.parse(link).stream()).toList(),
-        isOpen && place != null ? place : "",
+        isOpen ? place : "",
         cookie(request, ClusterCookies.HOME),
+        isFeed ? asked(request, KEY) : "",
         isOpen ? "" : look(request));
   }
 
@@ -76,6 +81,10 @@ record Wish(
     } catch (IllegalArgumentException e) {
       return false;
     }
+  }
+
+  private static String asked(ContainerRequestContext request, String name) {
+    return Optional.ofNullable(request.getUriInfo().getQueryParameters().getFirst(name)).orElse("");
   }
 
   private static String header(ContainerRequestContext request, String name) {

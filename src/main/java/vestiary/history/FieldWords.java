@@ -131,6 +131,7 @@ final class FieldWords {
           everywhere: in all churches
           password: password
           looks_only: only reads
+          feed: for a calendar program
           made_at: made
           ends_at: good until
           riding: drives that way anyway

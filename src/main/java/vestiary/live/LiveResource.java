@@ -11,6 +11,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.sse.OutboundSseEvent;
 import jakarta.ws.rs.sse.Sse;
 import java.time.Duration;
+import java.util.UUID;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import vestiary.access.CurrentCluster;
 import vestiary.problem.Asked;
@@ -25,10 +26,12 @@ class LiveResource {
   private static final int A_DAY_IN_MILLIS = 86_400_000;
 
   private final ChangeBell bell;
+  private final Listeners listeners;
   private final CurrentCluster cluster;
 
-  LiveResource(ChangeBell bell, CurrentCluster cluster) {
+  LiveResource(ChangeBell bell, Listeners listeners, CurrentCluster cluster) {
     this.bell = bell;
+    this.listeners = listeners;
     this.cluster = cluster;
   }
 
@@ -44,14 +47,15 @@ class LiveResource {
   @Produces(MediaType.SERVER_SENT_EVENTS)
   @Operation(
       summary =
-          "An event named change whenever something was changed in the cluster; it says nothing else.")
+          "An event named change whenever something was changed in the cluster; its data says over how"
+              + " many milliseconds those who listen do well to look again.")
   public Multi<OutboundSseEvent> changes(@QueryParam("age") String age, @Context Sse sse) {
     Asked asked = new Asked();
     int millis = asked.whole("age", asked.number("age", age), 0, A_DAY_IN_MILLIS, 0);
     asked.refuseIfFaulty();
+    UUID here = cluster.id();
     Multi<OutboundSseEvent> changes =
-        bell.changesIn(cluster.id(), Duration.ofMillis(millis))
-            .map(change -> sse.newEventBuilder().name("change").data("").build());
+        bell.changesIn(here, Duration.ofMillis(millis)).map(change -> event(here, sse));
     Multi<OutboundSseEvent> signs =
         Multi.createFrom()
             .ticks()
@@ -59,6 +63,13 @@ class LiveResource {
             .onOverflow()
             .drop()
             .map(tick -> sse.newEventBuilder().comment("here").build());
-    return Multi.createBy().merging().streams(changes, signs);
+    return listeners.counted(here, Multi.createBy().merging().streams(changes, signs));
+  }
+
+  private OutboundSseEvent event(UUID here, Sse sse) {
+    return sse.newEventBuilder()
+        .name("change")
+        .data(String.valueOf(listeners.spreadMillis(here)))
+        .build();
   }
 }

@@ -40,20 +40,37 @@ final class OrdoCalendar {
 
   /** The whole file, lines folded and ended as RFC 5545, 3.1 asks. */
   String text() {
+    return text(List.of(this), "%s, liturgical year %d".formatted(whose(), ordo.year().number()));
+  }
+
+  /**
+   * Years that follow one another as one calendar, for programs that ask again and again.
+   *
+   * @param years one or more, of the same cluster or church
+   */
+  static String feed(List<Ordo> years) {
+    List<OrdoCalendar> each = years.stream().map(OrdoCalendar::new).toList();
+    return text(each, each.get(0).whose() + ", liturgical calendar");
+  }
+
+  private static String text(List<OrdoCalendar> years, String name) {
     ICalendar calendar = new ICalendar();
     calendar.setProductId(PRODUCT);
-    calendar.setName(name());
-    calendar.setExperimentalProperty("X-WR-CALNAME", VObjectPropertyValues.escape(name()));
+    calendar.setName(name);
+    calendar.setExperimentalProperty("X-WR-CALNAME", VObjectPropertyValues.escape(name));
+    years.forEach(year -> year.addTo(calendar));
+    return FoldedLines.of(Biweekly.write(calendar).foldLines(false).go());
+  }
+
+  private void addTo(ICalendar calendar) {
     for (Day day : ordo.days().all()) {
       calendar.addEvent(event(day, ordo.of(), "", text.of(day)));
       ordo.own(day.date()).forEach(own -> calendar.addEvent(own(own)));
     }
-    return FoldedLines.of(Biweekly.write(calendar).foldLines(false).go());
   }
 
-  private String name() {
-    String whose = ordo.findChurch().map(OrdoNames::church).orElse(ordo.cluster().name());
-    return "%s, liturgical year %d".formatted(whose, ordo.year().number());
+  private String whose() {
+    return ordo.findChurch().map(OrdoNames::church).orElse(ordo.cluster().name());
   }
 
   private VEvent own(Ordo.OwnDay own) {

@@ -105,8 +105,20 @@ class AccountPage {
                       new Tokens.Request(
                           typed.text("name"), typed.text("days"), !typed.isTicked("changes")))
                   .text();
-          return own.page(new Note("", "", made));
+          return own.page(new Note("", "", made, ""));
         },
+        refusal -> own.again(typed, refusal));
+  }
+
+  /** The address is shown on this very answer, and never again. */
+  @POST
+  @Path("/feeds")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response makeFeed(MultivaluedMap<String, String> form) {
+    Entries typed = Entries.of(form);
+    UUID me = own.id();
+    return FormAnswer.of(
+        () -> own.page(Note.feed(tokens.makeFeed(me, typed.text("feed")).text())),
         refusal -> own.again(typed, refusal));
   }
 

@@ -63,12 +63,17 @@ class AccountSheet {
    * What is said over the page.
    *
    * @param made a token just made; empty otherwise
+   * @param key of a feed just made; empty otherwise
    */
-  record Note(String done, String problem, String made) {
-    static final Note NONE = new Note("", "", "");
+  record Note(String done, String problem, String made, String key) {
+    static final Note NONE = new Note("", "", "", "");
 
     static Note done(String sentence) {
-      return new Note(sentence, "", "");
+      return new Note(sentence, "", "", "");
+    }
+
+    static Note feed(String key) {
+      return new Note("", "", "", key);
     }
   }
 
@@ -95,9 +100,11 @@ class AccountSheet {
             outside.isLinked(id),
             new Field("", entries.error("outside-password"))),
         note.made(),
+        note.key().isEmpty() ? "" : here.of("/feeds/ordo.ics?key=" + note.key()),
         tokens.of(id).stream().map(token -> token(token, zone)).toList(),
         entries.field("name"),
-        entries.field("days"));
+        entries.field("days"),
+        entries.field("feed"));
   }
 
   private AccountView.Mail mail(UserRow user, Entries entries) {
@@ -138,11 +145,17 @@ class AccountSheet {
         token.endsAt.isAfter(clock.instant())
             ? "good until " + day(token.endsAt, zone)
             : "ended on " + day(token.endsAt, zone);
-    String may = token.looksOnly ? "Reads only" : "Does what you may do";
     return new AccountView.Token(
         token.name,
-        "%s; %s; %s.".formatted(may, until, used),
+        "%s; %s; %s.".formatted(may(token), until, used),
         "/account/tokens/%s/end".formatted(token.id));
+  }
+
+  private static String may(TokenRow token) {
+    if (token.feed) {
+      return "Address for a calendar program";
+    }
+    return token.looksOnly ? "Reads only" : "Does what you may do";
   }
 
   private static String day(Instant moment, ZoneId zone) {

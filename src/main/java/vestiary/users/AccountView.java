@@ -9,6 +9,7 @@ import vestiary.web.Frame;
  *
  * @param about role and churches in words
  * @param made a token just made, to be copied now; empty otherwise
+ * @param feed the address of a calendar just made, to be copied now; empty otherwise
  * @param origin of the server, by which alone the keys of devices are good
  * @param passkeys the first added first
  * @param sessions how many are open, in words
@@ -29,9 +30,11 @@ record AccountView(
     Mail mail,
     Outside outside,
     String made,
+    String feed,
     List<Token> tokens,
     Field tokenName,
-    Field tokenDays) {
+    Field tokenDays,
+    Field feedName) {
 
   AccountView {
     passkeys = List.copyOf(passkeys);

@@ -29,6 +29,7 @@ class KnownVisitors implements WhoAsks {
   private final SessionRows sessions;
   private final TokenRows tokens;
   private final LinkRows links;
+  private final UserMailRows mails;
   private final ReadCluster cluster;
   private final Clock clock;
 
@@ -38,6 +39,7 @@ class KnownVisitors implements WhoAsks {
       SessionRows sessions,
       TokenRows tokens,
       LinkRows links,
+      UserMailRows mails,
       ReadCluster cluster,
       Clock clock) {
     this.users = users;
@@ -45,6 +47,7 @@ class KnownVisitors implements WhoAsks {
     this.sessions = sessions;
     this.tokens = tokens;
     this.links = links;
+    this.mails = mails;
     this.cluster = cluster;
     this.clock = clock;
   }
@@ -66,12 +69,21 @@ class KnownVisitors implements WhoAsks {
 
   @Override
   public Optional<Visitor> findByToken(Secret secret) {
+    return find(secret, false);
+  }
+
+  @Override
+  public Optional<Visitor> findByFeed(Secret secret) {
+    return find(secret, true);
+  }
+
+  private Optional<Visitor> find(Secret secret, boolean feed) {
     Instant now = clock.instant();
     return QuarkusTransaction.requiringNew()
         .call(
             () ->
                 tokens
-                    .findGood(secret.fingerprint(), now)
+                    .findGood(secret.fingerprint(), feed, now)
                     .flatMap(
                         token -> {
                           if (isLongAgo(token.usedAt, now)) {
@@ -85,7 +97,10 @@ class KnownVisitors implements WhoAsks {
   public boolean isLink(Secret secret) {
     Instant now = clock.instant();
     return QuarkusTransaction.requiringNew()
-        .call(() -> links.findGood(secret.fingerprint(), now).isPresent());
+        .call(
+            () ->
+                links.findGood(secret.fingerprint(), now).isPresent()
+                    || mails.findToProve(secret.fingerprint(), now).isPresent());
   }
 
   @Override

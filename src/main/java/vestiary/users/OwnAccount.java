@@ -56,7 +56,7 @@ class OwnAccount {
   Response again(Entries typed, Refusal refusal) {
     Entries marked = FormAnswer.mark(typed, refusal, Map.of());
     String problem = marked.errors().isEmpty() ? refusal.detail() : "";
-    return answer(refusal.status(), marked, new Note("", problem, ""));
+    return answer(refusal.status(), marked, new Note("", problem, "", ""));
   }
 
   private Response answer(int status, Entries entries, Note note) {

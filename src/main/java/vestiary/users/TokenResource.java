@@ -54,7 +54,7 @@ class TokenResource {
   @Consumes(MediaType.APPLICATION_JSON)
   public Response make(TokenBody.Entry body) {
     Secret made = tokens.make(own.id(), Asked.body(body).toRequest());
-    TokenRow row = rows.findGood(made.fingerprint(), clock.instant()).orElseThrow();
+    TokenRow row = rows.findGood(made.fingerprint(), false, clock.instant()).orElseThrow();
     return Response.created(URI.create("/api/tokens/" + row.id))
         .entity(TokenBody.from(row, cluster.cluster().zone()).with(made.text()))
         .build();

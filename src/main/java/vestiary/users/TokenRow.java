@@ -24,6 +24,10 @@ class TokenRow {
   UUID userId;
   String name;
   boolean looksOnly;
+
+  /** The key of a feed, which opens feeds and nothing else. */
+  boolean feed;
+
   String fingerprint;
   Instant madeAt;
   Instant endsAt;

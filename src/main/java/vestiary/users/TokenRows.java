@@ -10,8 +10,14 @@ import java.util.UUID;
 @ApplicationScoped
 class TokenRows implements PanacheRepositoryBase<TokenRow, UUID> {
 
-  Optional<TokenRow> findGood(String fingerprint, Instant now) {
-    return find("fingerprint = ?1 and endsAt > ?2", fingerprint, now).firstResultOptional();
+  /**
+   * One that has not ended.
+   *
+   * @param feed whether it is the key of a feed, which opens nothing else
+   */
+  Optional<TokenRow> findGood(String fingerprint, boolean feed, Instant now) {
+    return find("fingerprint = ?1 and feed = ?2 and endsAt > ?3", fingerprint, feed, now)
+        .firstResultOptional();
   }
 
   List<TokenRow> of(UUID user) {

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.function.Consumer;
 import vestiary.access.CurrentCluster;
 import vestiary.access.Secret;
 import vestiary.problem.Asked;
@@ -17,6 +18,8 @@ import vestiary.problem.Refused;
 class Tokens {
 
   static final int LONGEST_DAYS = 366;
+
+  private static final Duration FEEDS_ARE_GOOD_FOR = Duration.ofDays(3_650);
 
   private static final int USUAL_DAYS = 90;
   private static final int LONGEST_NAME = 100;
@@ -52,15 +55,41 @@ class Tokens {
     int days =
         asked.whole("days", asked.number("days", request.days()), 1, LONGEST_DAYS, USUAL_DAYS);
     asked.refuseIfFaulty();
+    return keep(user, name, row -> row.looksOnly = request.looksOnly(), Duration.ofDays(days));
+  }
+
+  /**
+   * Makes the key of a feed, which reads only and opens nothing but feeds; it is shown once. It is
+   * good for ten years: a calendar that ends by itself is missed by nobody until it is needed.
+   *
+   * @param name what it is for, as typed
+   * @throws Refused if the name is missing
+   */
+  @Transactional
+  Secret makeFeed(UUID user, String name) {
+    Asked asked = new Asked();
+    String given = asked.needed("feed", name, LONGEST_NAME);
+    asked.refuseIfFaulty();
+    return keep(
+        user,
+        given,
+        row -> {
+          row.looksOnly = true;
+          row.feed = true;
+        },
+        FEEDS_ARE_GOOD_FOR);
+  }
+
+  private Secret keep(UUID user, String name, Consumer<TokenRow> kind, Duration length) {
     Secret secret = Secret.fresh(current.id());
     Instant now = clock.instant();
     TokenRow row = new TokenRow();
     row.userId = user;
     row.name = name;
-    row.looksOnly = request.looksOnly();
+    kind.accept(row);
     row.fingerprint = secret.fingerprint();
     row.madeAt = now;
-    row.endsAt = now.plus(Duration.ofDays(days));
+    row.endsAt = now.plus(length);
     tokens.persist(row);
     return secret;
   }

@@ -34,7 +34,7 @@ class ButtonsTest {
 
   private static final Pattern SENT =
       Pattern.compile("<form\\b[^>]*method=\"post\"[^>]*>|formaction=\"[^\"]*\"");
-  private static final Pattern ADDRESS = Pattern.compile("action=\"([^\"]*)\"");
+  private static final Pattern ADDRESS = Pattern.compile("action=\"([^\"?]*)");
   private static final Pattern LINK = Pattern.compile("<a\\b[^>]*href=\"(/[^\"#?]*)");
 
   private static final List<Endpoint> ENDPOINTS =

@@ -48,10 +48,17 @@ async function look() {
   document.dispatchEvent(new Event("vestiary:newer"));
 }
 
-function soon() {
-  clearTimeout(due);
-  // Many pages hear one bell: they ask one after the other.
-  due = setTimeout(look, together + Math.random() * together);
+function soon(rung) {
+  // What changes until then is seen with it.
+  if (due !== 0) {
+    return;
+  }
+  // Many pages hear one bell: they ask one after the other, over as long as the server says.
+  const spread = Number(rung.data) || together;
+  due = setTimeout(() => {
+    due = 0;
+    look();
+  }, together + Math.random() * spread);
 }
 
 function listen() {
