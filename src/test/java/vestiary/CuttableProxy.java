@@ -63,6 +63,9 @@ final class CuttableProxy {
           continue;
         }
         Socket server = new Socket(host, target);
+        // Held back until the last packet is acknowledged, small ones would wait 40 ms each.
+        client.setTcpNoDelay(true);
+        server.setTcpNoDelay(true);
         open.add(client);
         open.add(server);
         if (cut) {
