@@ -12,7 +12,9 @@ import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -34,6 +36,8 @@ import vestiary.scenario.Credentials;
 
 /** Starting and ending the packaged program, as whoever runs it meets it. */
 class StartTest {
+
+  private static final HttpClient CLIENT = HttpClient.newHttpClient();
 
   /**
    * White in most weeks; in a fortnight without a white weekday the jubilee is in red or violet.
@@ -108,11 +112,14 @@ class StartTest {
   }
 
   @Test
-  void a_server_that_was_killed_starts_again_with_what_was_entered(@TempDir Path folder) {
+  void a_server_that_was_killed_starts_again_with_what_was_entered_and_who_came_in(
+      @TempDir Path folder) throws Exception {
     String entered;
+    String session;
     ProcessHandle leftOver;
     try (PackagedServer first = PackagedServer.start(folder)) {
       entered = first.enter("/api/masses", massAtSaintMartin()).get("id").asText();
+      session = comeIn(first);
       leftOver = first.findPostgres().orElseThrow();
 
       first.kill();
@@ -122,6 +129,11 @@ class StartTest {
     // then: the next start ends the PostgreSQL left over before it starts its own.
     try (PackagedServer second = PackagedServer.start(folder)) {
       assertEquals("sm", second.read("/api/masses/" + entered).get("church").asText());
+      HttpRequest account =
+          HttpRequest.newBuilder(URI.create(second.address("/account")))
+              .header("Cookie", session)
+              .build();
+      assertEquals(200, CLIENT.send(account, BodyHandlers.discarding()).statusCode());
       assertFalse(leftOver.isAlive());
       ProcessHandle postgres = second.findPostgres().orElseThrow();
 
@@ -202,5 +214,21 @@ class StartTest {
       answer.next();
       return answer.getString(1);
     }
+  }
+
+  /** As the first of the demo's people; the cookie of the session. */
+  private static String comeIn(PackagedServer server) throws Exception {
+    Matcher press =
+        Pattern.compile("action=\"(/sign-in/demo[^\"]*)\".*?name=\"as\" value=\"([^\"]+)\"")
+            .matcher(server.page("/sign-in"));
+    assertTrue(press.find());
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create(server.address(press.group(1))))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(BodyPublishers.ofString("as=" + press.group(2)))
+            .build();
+    HttpResponse<Void> answer = CLIENT.send(request, BodyHandlers.discarding());
+    assertEquals(303, answer.statusCode());
+    return answer.headers().firstValue("Set-Cookie").orElseThrow().split(";", 2)[0];
   }
 }
