@@ -10,36 +10,19 @@ import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PageAssertions;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Coming in by a device, and with a form that was filled in before. */
+@WithPackagedServer
 class ComingInTest {
 
   private static final int PATIENCE = 30_000;
 
-  @TempDir static Path folder;
-
   private static PackagedServer server;
   private static OpenBrowser open;
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @Test
   void a_device_is_added_by_one_press_and_lets_its_user_in_by_another() {

@@ -5,33 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The demo's two clusters: what the one has is not here for the other, but for what is lent. */
+@WithPackagedServer
 class DemoOfTwoClustersTest {
-
-  @TempDir static Path folder;
 
   private static PackagedServer server;
   private static OpenBrowser open;
-
-  @BeforeAll
-  static void start() {
-    open = OpenBrowser.open();
-    server = PackagedServer.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    open.close();
-    server.close();
-  }
 
   @Test
   void whoever_belongs_to_one_finds_nothing_at_the_addresses_of_the_other() {
