@@ -39,7 +39,8 @@ final class Blocks {
   }
 
   private Stream<int[]> byNights(List<Integer> needs) {
-    long longest = succession.longestJourney(needs.stream().mapToInt(Integer::intValue).toArray());
+    long longest =
+        succession.noJourneyIsLonger(needs.stream().mapToInt(Integer::intValue).toArray());
     List<List<Integer>> days = new ArrayList<>();
     long free = Long.MAX_VALUE;
     for (int need : needs.stream().sorted(Comparator.comparing(succession::setOut)).toList()) {

@@ -40,8 +40,13 @@ public final class ClashCheck {
                 Collectors.groupingBy(
                     Need::kind, () -> new EnumMap<>(PieceKind.class), Collectors.toList()));
     Stream<Shortage> all =
-        byKind.entrySet().stream()
-            .flatMap(kind -> new KindCheck(kind.getKey(), kind.getValue(), span).find().stream());
+        byKind.entrySet().stream().flatMap(kind -> find(kind.getKey(), kind.getValue(), span));
     return Supersession.apply(all.toList()).stream().sorted(CANONICAL).toList();
+  }
+
+  private static Stream<Shortage> find(PieceKind kind, List<Need> needs, Span span) {
+    Pool pool = new Pool(span, kind);
+    return Nights.part(needs, span.journeys()).stream()
+        .flatMap(part -> new KindCheck(pool, part, span).find().stream());
   }
 }

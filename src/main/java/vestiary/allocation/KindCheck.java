@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
-import vestiary.vesting.PieceKind;
 
 /** The findings of one kind of piece, at both levels. */
 final class KindCheck {
@@ -29,12 +28,13 @@ final class KindCheck {
   private final List<BitSet> there;
 
   /**
-   * @param needs of that kind, in canonical order
+   * @param pool the pieces of one kind
+   * @param needs of that kind, in canonical order, which no night parts
    */
-  KindCheck(PieceKind kind, List<Need> needs, Span span) {
+  KindCheck(Pool pool, List<Need> needs, Span span) {
     this.span = span;
     this.needs = needs;
-    this.pool = new Pool(span, kind);
+    this.pool = pool;
     this.succession = new Succession(needs, span.journeys(), span.policies().turn());
     this.churches = needs.stream().map(Need::church).distinct().sorted().toList();
     this.anywhere = needs.stream().map(pool::serving).toList();

@@ -186,7 +186,9 @@ final class Pool {
   private BitSet kept(BitSet places, Predicate<Piece> wanted) {
     BitSet kept = new BitSet(pieces.size());
     for (int place = places.nextSetBit(0); place >= 0; place = places.nextSetBit(place + 1)) {
-      kept.set(place, wanted.test(pieces.get(place)));
+      if (wanted.test(pieces.get(place))) {
+        kept.set(place);
+      }
     }
     return kept;
   }

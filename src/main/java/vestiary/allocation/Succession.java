@@ -1,6 +1,7 @@
 package vestiary.allocation;
 
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
@@ -33,8 +34,11 @@ import vestiary.vesting.Window;
  */
 final class Succession {
 
+  private static final long FEW_LOOKS = 16;
+
   private final Journeys journeys;
   private final int[] place;
+  private final boolean allPlaced;
   private final int[] church;
   private final int[] slot;
   private final long[] setOut;
@@ -55,6 +59,7 @@ final class Succession {
     this.journeys = known;
     number(needs);
     this.place = needs.stream().mapToInt(need -> known.place(need.church())).toArray();
+    this.allPlaced = Arrays.stream(place).noneMatch(at -> at < 0);
     capAll();
   }
 
@@ -109,9 +114,11 @@ final class Succession {
   }
 
   /**
-   * The longest journey between churches of the needs, {@link Journeys#NO_WAY} if one is missing.
+   * No journey between churches of the needs is longer, {@link Journeys#NO_WAY} if one is missing.
+   * Where comparing their churches would cost more than a few looks at each need, the longest in
+   * the cluster has to do.
    */
-  long longestJourney(int[] needs) {
+  long noJourneyIsLonger(int[] needs) {
     int[] first = new int[needs.length];
     int churches = 0;
     BitSet seen = new BitSet();
@@ -120,6 +127,11 @@ final class Succession {
         seen.set(church[need]);
         first[churches++] = need;
       }
+    }
+    if (allPlaced
+        && journeys.areComplete()
+        && churches * (long) churches > needs.length * FEW_LOOKS) {
+      return journeys.longest();
     }
     long longest = 0;
     for (int one = 0; one < churches; one++) {
@@ -130,33 +142,35 @@ final class Succession {
     return longest;
   }
 
+  private record Slot(ChurchId church, Window window) {}
+
   private void number(List<Need> needs) {
     Map<ChurchId, Integer> churches = new HashMap<>();
-    Map<Map.Entry<ChurchId, Window>, Integer> slots = new HashMap<>();
+    Map<Slot, Integer> slots = new HashMap<>();
     for (int need = 0; need < church.length; need++) {
       ChurchId place = needs.get(need).church();
       church[need] = churches.computeIfAbsent(place, unknown -> churches.size());
       slot[need] =
-          slots.computeIfAbsent(
-              Map.entry(place, needs.get(need).window()), unknown -> slots.size());
+          slots.computeIfAbsent(new Slot(place, needs.get(need).window()), unknown -> slots.size());
     }
   }
 
   private void capAll() {
+    long[] ownSetOut = setOut.clone();
+    long[] ownCleared = cleared.clone();
     IntStream.range(0, church.length)
         .boxed()
         .collect(Collectors.groupingBy(need -> church[need]))
         .values()
         .forEach(
             needs -> {
-              capSetOuts(needs);
-              capClearances(needs);
+              capSetOuts(needs, ownSetOut);
+              capClearances(needs, ownCleared);
             });
   }
 
-  private void capSetOuts(List<Integer> needs) {
+  private void capSetOuts(List<Integer> needs, long[] own) {
     PriorityQueue<Integer> running = new PriorityQueue<>(Comparator.comparing(n -> end[n]));
-    long[] own = setOut.clone();
     long latest = Long.MIN_VALUE;
     for (int need : sorted(needs, Comparator.comparing(n -> start[n]))) {
       while (!running.isEmpty() && end[running.peek()] + turn <= start[need]) {
@@ -167,10 +181,9 @@ final class Succession {
     }
   }
 
-  private void capClearances(List<Integer> needs) {
+  private void capClearances(List<Integer> needs, long[] own) {
     PriorityQueue<Integer> later =
         new PriorityQueue<>(Comparator.comparing((Integer n) -> start[n]).reversed());
-    long[] own = cleared.clone();
     long earliest = Long.MAX_VALUE;
     for (int need : sorted(needs, Comparator.comparing((Integer n) -> end[n]).reversed())) {
       while (!later.isEmpty() && end[need] + turn <= start[later.peek()]) {
