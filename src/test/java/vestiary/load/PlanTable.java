@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import vestiary.allocation.plan.Plan;
 import vestiary.allocation.plan.PlanProof;
 import vestiary.allocation.plan.Situation;
@@ -153,9 +154,9 @@ public final class PlanTable {
     String counted =
         levels.length == 0
             ? "none without clashes | | | | |"
-            : (levels[0] + levels[1] + levels[2])
+            : levels(Arrays.stream(levels, 0, 3))
                 + " | "
-                + (levels[3] + levels[4] + levels[5])
+                + levels(Arrays.stream(levels, 3, 6))
                 + " | "
                 + levels[6]
                 + " | | "
@@ -170,8 +171,8 @@ public final class PlanTable {
         List.of(
             size,
             name,
-            sum(plan.score().unmet()),
-            sum(plan.score().steps()),
+            levels(plan.score().unmet().stream().mapToLong(Long::longValue)),
+            levels(plan.score().steps().stream().mapToLong(Long::longValue)),
             plan.score().carriages(),
             plan.bounds().carriages(),
             plan.score().minutes(),
@@ -205,8 +206,9 @@ public final class PlanTable {
     return times.stream().sorted().toList().get(times.size() / 2);
   }
 
-  private static long sum(List<Long> numbers) {
-    return numbers.stream().mapToLong(Long::longValue).sum();
+  /** What weighs most comes first: fewer of it is better, however many follow. */
+  private static String levels(LongStream numbers) {
+    return numbers.mapToObj(String::valueOf).collect(Collectors.joining(" + "));
   }
 
   private static long millis(long start) {
