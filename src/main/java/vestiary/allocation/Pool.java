@@ -76,12 +76,13 @@ final class Pool {
 
   /** Those of the pieces that lie at the need's church. */
   BitSet there(BitSet places, Need need) {
-    BitSet own = (BitSet) places.clone();
     if (!span.lying().stops().isEmpty()) {
+      BitSet own = (BitSet) places.clone();
       places.stream().filter(place -> !span.isThere(pieces.get(place), need)).forEach(own::clear);
       return own;
     }
-    own.and(homes.getOrDefault(need.church(), NONE));
+    BitSet own = (BitSet) homes.getOrDefault(need.church(), NONE).clone();
+    own.and(places);
     return own;
   }
 

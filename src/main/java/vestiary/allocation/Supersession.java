@@ -38,10 +38,12 @@ final class Supersession {
     List<Shortage> ofCluster =
         shortages.stream().filter(one -> one.level() == Level.CLUSTER).toList();
     List<Shortage> left = new ArrayList<>();
+    List<Place> own = new ArrayList<>();
     Map<Place, List<Integer>> places = new HashMap<>();
     for (Shortage one : shortages) {
       if (one.level() == Level.CLUSTER || !isWithin(one, ofCluster)) {
-        places.computeIfAbsent(Place.of(one), unknown -> new ArrayList<>()).add(left.size());
+        own.add(Place.of(one));
+        places.computeIfAbsent(own.get(left.size()), unknown -> new ArrayList<>()).add(left.size());
         left.add(one);
       }
     }
@@ -49,7 +51,7 @@ final class Supersession {
     for (int at = 0; at < left.size(); at++) {
       Shortage stole = left.get(at);
       OptionalInt set =
-          places.getOrDefault(Place.of(stole).set(), List.of()).stream()
+          places.getOrDefault(own.get(at).set(), List.of()).stream()
               .mapToInt(Integer::intValue)
               .filter(place -> left.get(place).missing() >= stole.missing())
               .findFirst();
