@@ -5,19 +5,14 @@ import com.password4j.Argon2Function;
 import com.password4j.Password;
 import com.password4j.types.Argon2;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
-import vestiary.problem.Refusal;
-import vestiary.problem.Refused;
 
 /**
  * Hashes passwords, which is slow by intention, so only a few at a time: however many are tried,
- * the machine stays free for those who look at pages.
+ * the machine stays free for those who look at pages. Strangers have turns of their own, and a
+ * crowd of them is slowed, so that nobody who is known here waits for them.
  *
  * <p>Source: RFC 9106 (Argon2id); its parameters, and the shortest and longest password, are those
  * of the OWASP Password Storage and Authentication Cheat Sheets.
@@ -41,10 +36,12 @@ public class Passwords {
   private static final int MEASURED = 100;
 
   private static final int AT_A_TIME = Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
-  private static final int MOST_WAITING = 20;
-  private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
 
-  private final Semaphore turns = new Semaphore(AT_A_TIME, true);
+  /** A quarter of one processor is what a crowd of strangers gets. */
+  private static final int REST = 3;
+
+  private final Turns known = new Turns(AT_A_TIME, 0);
+  private final Turns strangers = new Turns(1, REST);
   private final Zxcvbn strength = new Zxcvbn();
   private final Argon2Function argon2 =
       Argon2Function.getInstance(KIBIBYTES, PASSES, LANES, HASH_BYTES, Argon2.ID);
@@ -55,21 +52,40 @@ public class Passwords {
 
   /** The hash with its salt and parameters, as PHC strings are written. */
   public String hash(String password) {
-    return inTurn(() -> Password.hash(password).addRandomSalt(SALT_BYTES).with(argon2).getResult());
+    return known.take(
+        () -> Password.hash(password).addRandomSalt(SALT_BYTES).with(argon2).getResult());
   }
 
   /**
-   * Whether it is the password.
+   * Whether it is the password of somebody who is known here: they are signed in, or their browser
+   * is one they came in by before.
    *
    * @param hash empty if there is none, which takes just as long to say no to
    */
   public boolean matches(String password, String hash) {
-    String known = hash.isEmpty() ? nobodys : hash;
+    return matches(password, hash, known);
+  }
+
+  /** Whether it is the password, tried from a browser that nobody knows. */
+  boolean matchesOfStranger(String password, String hash) {
+    return matches(password, hash, strangers);
+  }
+
+  /**
+   * Looks before a stranger's try costs anything.
+   *
+   * @throws vestiary.problem.Refused if too many strangers wait already
+   */
+  void refuseIfCrowded() {
+    strangers.refuseIfCrowded();
+  }
+
+  private boolean matches(String password, String hash, Turns turns) {
+    String kept = hash.isEmpty() ? nobodys : hash;
     boolean same =
-        inTurn(
+        turns.take(
             () ->
-                Password.check(cut(password), known)
-                    .with(Argon2Function.getInstanceFromHash(known)));
+                Password.check(cut(password), kept).with(Argon2Function.getInstanceFromHash(kept)));
     return same && !hash.isEmpty() && password.length() <= LONGEST;
   }
 
@@ -104,25 +120,5 @@ public class Passwords {
 
   private static String cut(String password) {
     return password.substring(0, Math.min(password.length(), LONGEST));
-  }
-
-  private <T> T inTurn(Supplier<T> work) {
-    if (turns.getQueueLength() >= MOST_WAITING || !gotTurn()) {
-      throw new Refused(new Refusal.TooOften(LONGEST_WAIT));
-    }
-    try {
-      return work.get();
-    } finally {
-      turns.release();
-    }
-  }
-
-  private boolean gotTurn() {
-    try {
-      return turns.tryAcquire(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
-    }
   }
 }

@@ -77,10 +77,13 @@ class SignIn {
    * @throws Refused if they do not fit, without telling which of them, or after too many tries
    */
   Opened signIn(Attempt attempt, Duration length) {
+    if (attempt.device().isEmpty()) {
+      passwords.refuseIfCrowded();
+    }
     // No transaction is held open while a password is hashed.
     Found found = QuarkusTransaction.requiringNew().call(() -> find(attempt));
     tries.refuseIfTooMany(found.tried());
-    if (!passwords.matches(attempt.password(), found.user().map(u -> u.password).orElse(""))) {
+    if (!matches(attempt.password(), found)) {
       tries.note(found.tried());
       throw new Refused(
           Refusal.Unfit.of("password", "The name or the password is wrong. Try again."));
@@ -90,6 +93,13 @@ class SignIn {
     Secret device =
         QuarkusTransaction.requiringNew().call(() -> devices.remember(attempt.device(), user));
     return new Opened(user, open(user, length), device);
+  }
+
+  private boolean matches(String password, Found found) {
+    String hash = found.user().map(user -> user.password).orElse("");
+    return found.tried().device().isEmpty()
+        ? passwords.matchesOfStranger(password, hash)
+        : passwords.matches(password, hash);
   }
 
   private Found find(Attempt attempt) {

@@ -39,7 +39,7 @@ final class ManyUsers {
   private static final String PASSWORD = "thurible otter seventy lanterns";
   private static final Pattern LINK = Pattern.compile("/welcome/[A-Za-z0-9_-]+");
   private static final Pattern SESSION = Pattern.compile("vestiary-session=([^;]+)");
-  private static final int FLOODING = 20;
+  private static final int FLOODING = 100;
 
   /** What the server has said. */
   private static final Path LOG = Path.of("target", "many-users.log");
