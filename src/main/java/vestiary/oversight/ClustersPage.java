@@ -35,8 +35,8 @@ class ClustersPage {
   private static final Map<String, String> DONE =
       Map.of(
           "word", "The word is changed. Tell your people the new address.",
-          "in", "He may look in from now on.",
-          "out", "His leave is taken back.");
+          "in", "From now on that overseer may look in.",
+          "out", "The leave is taken back.");
 
   private final ClustersSheet sheet;
   private final ClusterWord word;
