@@ -49,6 +49,11 @@ public class ReadCluster {
     return clusters.findById(current.id()).toCluster(BindingPropers.all(propers.all()));
   }
 
+  /** Whether somebody has said what the cluster is called and which calendar it keeps. */
+  public boolean isSetUp() {
+    return clusters.findById(current.id()).setUp;
+  }
+
   /** The Monday of the week that the demo was last moved to; empty in a real cluster. */
   public Optional<LocalDate> findDemoMonday() {
     return Optional.ofNullable(clusters.findById(current.id()).demoMonday);

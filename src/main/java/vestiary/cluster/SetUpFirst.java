@@ -35,9 +35,7 @@ final class SetUpFirst {
   @ServerRequestFilter
   Response redirect(ContainerRequestContext request) {
     boolean isPage = request.getMethod().equals("GET") && !OPEN_BEFORE.contains(room(request));
-    return isPage && !cluster.cluster().isSetUp()
-        ? Response.seeOther(URI.create("/setup")).build()
-        : null;
+    return isPage && !cluster.isSetUp() ? Response.seeOther(URI.create("/setup")).build() : null;
   }
 
   private static String room(ContainerRequestContext request) {

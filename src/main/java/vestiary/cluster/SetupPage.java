@@ -56,7 +56,7 @@ class SetupPage {
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response setUp(MultivaluedMap<String, String> form) {
-    if (cluster.cluster().isSetUp()) {
+    if (cluster.isSetUp()) {
       return PageAnswer.seeOther(SETTINGS);
     }
     Entries typed = Entries.of(form);
