@@ -79,6 +79,8 @@ public enum Action {
       EVERYWHERE,
       NOWHERE,
       NOWHERE),
+  SIGN_WEEKS(
+      "Sign the review of a week", EVERYWHERE, NOWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE),
   ENTER_PROPERS(
       "Enter days of the diocese, the town or a church",
       EVERYWHERE,

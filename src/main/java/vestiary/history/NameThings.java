@@ -49,6 +49,20 @@ class NameThings {
     this.overseers = overseers;
   }
 
+  /** Names of whoever can have made a change, by mark. */
+  Map<String, String> makers() {
+    Map<UUID, String> names = new HashMap<>();
+    people.byId().forEach((id, person) -> names.put(id, person.name()));
+    overseers.names().forEach((id, name) -> names.put(id, name + ", overseer"));
+    names.putAll(users.all());
+    return byMark(names);
+  }
+
+  private static Map<String, String> byMark(Map<UUID, String> names) {
+    return names.entrySet().stream()
+        .collect(Collectors.toMap(e -> e.getKey().toString(), Map.Entry::getValue));
+  }
+
   /** Names by id of all that these changes point at, as they are now. */
   Map<String, String> named(List<AuditRow> changes, ZoneId zone) {
     Map<UUID, String> names = new HashMap<>(pool.all());
@@ -58,8 +72,7 @@ class NameThings {
     names.putAll(users.all());
     names.putAll(devices.names());
     names.putAll(masses.of(pointedAt(changes), zone));
-    return names.entrySet().stream()
-        .collect(Collectors.toMap(e -> e.getKey().toString(), Map.Entry::getValue));
+    return byMark(names);
   }
 
   /** What the maker of a change is called. */

@@ -80,12 +80,16 @@ public final class TripWords {
 
   /** Sets by their own code, single pieces by theirs, and no more. */
   public String codes(Collection<String> codes) {
-    return English.list(
-        codes.stream()
-            .sorted(Comparator.comparing(this::kind))
-            .map(this::name)
-            .distinct()
-            .toList());
+    return English.list(names(codes));
+  }
+
+  /** The same, each once: the vestment before the stole that comes with it, then by code. */
+  public List<String> names(Collection<String> codes) {
+    return codes.stream()
+        .sorted(Comparator.comparing(this::kind).thenComparing(Comparator.naturalOrder()))
+        .map(this::name)
+        .distinct()
+        .toList();
   }
 
   private String name(String code) {

@@ -94,7 +94,7 @@ public final class MassWords {
   }
 
   /** For example "three concelebrants, one deacon and four servers"; empty if he is alone. */
-  static String company(DatedMass mass) {
+  public static String company(DatedMass mass) {
     List<String> company = new ArrayList<>();
     if (mass.concelebrants() > 0) {
       company.add(English.count(mass.concelebrants(), "concelebrant"));
@@ -126,7 +126,7 @@ public final class MassWords {
   }
 
   /** For example "Nineteen Masses and three Benedictions." */
-  static String counted(List<DatedMass> masses) {
+  public static String counted(List<DatedMass> masses) {
     long said = masses.stream().filter(m -> m.kind().isMass()).count();
     long benedictions = masses.stream().filter(m -> m.kind() == MassKind.BENEDICTION).count();
     long others = masses.size() - said - benedictions;

@@ -6,12 +6,12 @@ import vestiary.web.English;
 import vestiary.web.Standing;
 
 /** Says first how things stand. */
-final class StandingWords {
+public final class StandingWords {
 
   private StandingWords() {}
 
   /** The sentence, then the clashes counted by severity, or that there is none. */
-  static Standing of(String sentence, List<Clash> clashes) {
+  public static Standing of(String sentence, List<Clash> clashes) {
     List<Standing.Count> counts = new ArrayList<>();
     for (ClashSeverity severity : ClashSeverity.values()) {
       int number = (int) clashes.stream().filter(c -> c.severity() == severity).count();

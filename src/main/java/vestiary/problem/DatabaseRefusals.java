@@ -36,6 +36,7 @@ final class DatabaseRefusals {
               "cluster_word_once",
               new Refusal.Taken(
                   "word", "Another cluster of this server has this word; choose another.")),
+          entry("signed_week_in_turn", new Refusal.Outdated("this week")),
           entry("oversight_once", new Refusal.Taken("code", "This overseer may look in already.")),
           entry(
               "lending_taken",

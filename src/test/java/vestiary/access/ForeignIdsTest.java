@@ -27,6 +27,8 @@ class ForeignIdsTest {
       List.of(
           "/day/{date}",
           "/week/{date}",
+          "/review/{date}",
+          "/api/coverage/{week}/sign",
           "/plans/of/{date}",
           "/year/{year}",
           "/year/{year}.ics",

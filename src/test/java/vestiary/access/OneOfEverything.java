@@ -79,6 +79,12 @@ class OneOfEverything {
         .statusCode(303);
     String device = Browsing.page("/devices").action("/devices/[^/]+/end").split("/")[2];
     String proper = Asking.list("/api/propers").get(0).get("id").toString();
+    String signed =
+        Sending.post("/api/coverage/2026-W50/sign", Map.of("note", "Theirs"))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
     UUID third = scenario.openAnother();
     String lending =
         Sending.post(
@@ -100,6 +106,7 @@ class OneOfEverything {
     UUID user = letting.user(Role.READER);
     String token = letting.tokenId(user);
     String link = letting.link(user);
+    first.put("/review/", signed);
     first.put("/lendings/", lending);
     first.put("/api/lendings/", lending);
     first.put("/clusters/", leave);

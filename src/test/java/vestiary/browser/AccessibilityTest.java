@@ -78,6 +78,7 @@ class AccessibilityTest {
             .asText();
     return Stream.of(
         Sheet.of("the week", "/week"),
+        Sheet.of("the review of a week", "/review/" + nextWeek),
         Sheet.of("the week after", "/week/" + nextWeek),
         Sheet.of("the day", "/day"),
         Sheet.of("the year", "/year"),

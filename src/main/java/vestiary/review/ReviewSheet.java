@@ -1,0 +1,118 @@
+package vestiary.review;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
+import vestiary.calendar.Day;
+import vestiary.cluster.ChurchCalendars;
+import vestiary.planning.MassWords;
+import vestiary.planning.StandingWords;
+import vestiary.web.DayWords;
+import vestiary.web.English;
+import vestiary.web.Entries;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+import vestiary.web.Standing;
+
+/** Sets out the pastor's week on one page. */
+@ApplicationScoped
+class ReviewSheet {
+
+  private final ChurchCalendars calendars;
+  private final Frames frames;
+  private final CurrentVisitor visitor;
+
+  ReviewSheet(ChurchCalendars calendars, Frames frames, CurrentVisitor visitor) {
+    this.calendars = calendars;
+    this.frames = frames;
+    this.visitor = visitor;
+  }
+
+  /**
+   * The week as it is.
+   *
+   * @param typed what stands in the form
+   * @param problem what is wrong with it; may be empty
+   */
+  ReviewView now(Review review, Entries typed, String problem) {
+    LocalDate monday = review.now().monday();
+    WeekTable table = new WeekTable(review.now(), review.reader(), true);
+    String address = "/review/" + monday;
+    return new ReviewView(
+        frames.of("review", address),
+        "Review · " + DayWords.season(day(review, monday)),
+        English.span(monday, monday.plusDays(ReadReview.DAYS - 1L)),
+        List.of(
+            turn("← %s", monday.minusWeeks(1)),
+            turn("%s →", monday.plusWeeks(1)),
+            new Link("The week", "/week/" + monday)),
+        StandingWords.of(MassWords.counted(review.span().asked()), review.clashes()),
+        review.signatures().stream().findFirst().map(this::signed).orElse(""),
+        review.signatures().stream().findFirst().map(Signature::note).orElse(""),
+        table.churches(),
+        table.notes(),
+        review.signatures().stream().findFirst().map(this::since).orElse(""),
+        review.changes(),
+        MassesOfPriests.of(review.span()),
+        review.signatures().stream().map(one -> earlier(monday, one)).toList(),
+        visitor.visitor().may(Action.SIGN_WEEKS)
+            ? List.of(signing(review, address, typed, problem))
+            : List.of());
+  }
+
+  /** The week as it was signed. */
+  ReviewView asSigned(ReadReview.Kept kept) {
+    LocalDate monday = kept.week().monday();
+    WeekTable table = new WeekTable(kept.week(), kept.reader(), false);
+    return new ReviewView(
+        frames.of("review", "/review/%s/signed/%s".formatted(monday, kept.signature().id())),
+        "Review · as it was signed",
+        English.span(monday, monday.plusDays(ReadReview.DAYS - 1L)),
+        List.of(new Link("As it is now", "/review/" + monday)),
+        new Standing(signed(kept.signature()), List.of()),
+        "",
+        kept.signature().note(),
+        table.churches(),
+        table.notes(),
+        "",
+        List.of(),
+        new ReviewView.Tally(List.of(), List.of(), ""),
+        List.of(),
+        List.of());
+  }
+
+  private Day day(Review review, LocalDate date) {
+    return calendars.plain(review.span().cluster()).day(date);
+  }
+
+  private static Link turn(String words, LocalDate monday) {
+    return new Link(words.formatted(English.date(monday)), "/review/" + monday);
+  }
+
+  private String signed(Signature one) {
+    return "Signed by %s on %s.".formatted(one.by(), moment(one));
+  }
+
+  private String since(Signature one) {
+    return "since %s signed on %s".formatted(one.by(), moment(one));
+  }
+
+  private static String moment(Signature one) {
+    return "%s, %s".formatted(English.day(one.at().toLocalDate()), English.clock(one.at()));
+  }
+
+  private Link earlier(LocalDate monday, Signature one) {
+    UUID id = one.id();
+    return new Link(
+        "%s, %s".formatted(one.by(), moment(one)), "/review/%s/signed/%s".formatted(monday, id));
+  }
+
+  private static ReviewView.Signing signing(
+      Review review, String address, Entries typed, String problem) {
+    return new ReviewView.Signing(
+        address, review.now().fingerprint(), review.turn(), typed.field("note"), problem);
+  }
+}

@@ -1,0 +1,120 @@
+package vestiary.review;
+
+import java.util.List;
+import vestiary.web.ClashMark;
+import vestiary.web.Field;
+import vestiary.web.Frame;
+import vestiary.web.Link;
+import vestiary.web.Ribbon;
+import vestiary.web.Standing;
+
+/**
+ * A week on one page, church by church, in words.
+ *
+ * @param over for example "Review · Advent, second week"
+ * @param title for example "7 to 13 December 2026"
+ * @param turn to the weeks before and after
+ * @param signed who has signed it and when; empty if nobody has
+ * @param word the note that was signed with it; may be empty
+ * @param churches those with a Mass, in the order in which people list them
+ * @param notes what stands in the way, by number from 1
+ * @param since what the changes are since, for example "you signed"; empty if nothing was signed
+ * @param changes by date; none if the week reads as it was signed
+ * @param priests how many Masses each has on each day; nobody in a week that is looked back at
+ * @param earlier to the week as it was signed each time, the last first
+ * @param signing the form; only for a week that is not merely looked back at
+ */
+record ReviewView(
+    Frame frame,
+    String over,
+    String title,
+    List<Link> turn,
+    Standing standing,
+    String signed,
+    String word,
+    List<Church> churches,
+    List<Note> notes,
+    String since,
+    List<WeekChange> changes,
+    Tally priests,
+    List<Link> earlier,
+    List<Signing> signing) {
+
+  ReviewView {
+    turn = List.copyOf(turn);
+    churches = List.copyOf(churches);
+    notes = List.copyOf(notes);
+    changes = List.copyOf(changes);
+    earlier = List.copyOf(earlier);
+    signing = List.copyOf(signing);
+  }
+
+  record Church(String name, List<Mass> masses) {
+    Church {
+      masses = List.copyOf(masses);
+    }
+  }
+
+  /**
+   * @param day for example "Tue 8"
+   * @param redLetter a Sunday or a holy day
+   * @param what the celebration, or which Mass is said
+   * @param who the celebrant and whom he has with him
+   * @param worn sets and pieces; empty where nothing is planned
+   * @param journeys that bring them
+   * @param marks of the notes that concern it
+   */
+  record Mass(
+      String day,
+      boolean redLetter,
+      String time,
+      String address,
+      Ribbon ribbon,
+      String what,
+      String celebrant,
+      String company,
+      String worn,
+      List<String> journeys,
+      List<Mark> marks) {
+    Mass {
+      journeys = List.copyOf(journeys);
+      marks = List.copyOf(marks);
+    }
+  }
+
+  record Mark(ClashMark mark, int number) {}
+
+  /**
+   * @param about where and when
+   * @param more to the clash; without an address in a week that is looked back at
+   */
+  record Note(int number, ClashMark mark, String about, String sentence, Link more) {}
+
+  /**
+   * @param days numbers of the days of the month
+   * @param permitted how many are permitted, as far as it is on file
+   */
+  record Tally(List<String> days, List<Priest> priests, String permitted) {
+    Tally {
+      days = List.copyOf(days);
+      priests = List.copyOf(priests);
+    }
+  }
+
+  /**
+   * @param masses as many as there are days; empty where there is none
+   */
+  record Priest(String name, List<String> masses, int all) {
+    Priest {
+      masses = List.copyOf(masses);
+    }
+  }
+
+  /**
+   * @param address to which it is sent
+   * @param seen by which it is known what was looked at
+   * @param turn of the last signature
+   * @param problem what is wrong, one or more whole sentences; may be empty
+   */
+  record Signing(String address, String seen, int turn, Field note, String problem) {}
+}

@@ -1,0 +1,143 @@
+package vestiary.review;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.web.English;
+
+/** Tells what a week has that it had not when somebody signed it, and the other way round. */
+final class WeekDifference {
+
+  /**
+   * @param mass of which something is said, or none where it is said of the week
+   * @param date under which it stands
+   * @param sentence one whole sentence
+   */
+  record Change(List<UUID> mass, LocalDate date, String sentence) {}
+
+  private final WeekSeen before;
+  private final WeekSeen now;
+  private final Function<UUID, String> names;
+
+  /**
+   * @param names what a person is called now
+   */
+  WeekDifference(WeekSeen before, WeekSeen now, Function<UUID, String> names) {
+    this.before = before;
+    this.now = now;
+    this.names = names;
+  }
+
+  /** By date; empty if the week reads as it did. */
+  List<Change> changes() {
+    Map<UUID, MassSeen> earlier = byId(before);
+    Map<UUID, MassSeen> later = byId(now);
+    Stream<Change> gone =
+        before.masses().stream()
+            .filter(mass -> !later.containsKey(mass.id()))
+            .map(mass -> change(mass, "is no longer said"));
+    Stream<Change> there =
+        now.masses().stream()
+            .flatMap(
+                mass ->
+                    earlier.containsKey(mass.id())
+                        ? changes(earlier.get(mass.id()), mass)
+                        : Stream.of(change(mass, "is new")));
+    return Stream.of(gone, there, clashes())
+        .flatMap(Function.identity())
+        .sorted(Comparator.comparing(Change::date))
+        .toList();
+  }
+
+  private static Map<UUID, MassSeen> byId(WeekSeen week) {
+    return week.masses().stream().collect(Collectors.toMap(MassSeen::id, Function.identity()));
+  }
+
+  private Stream<Change> changes(MassSeen was, MassSeen is) {
+    List<String> said = new ArrayList<>();
+    if (!was.start().equals(is.start()) || !was.church().equals(is.church())) {
+      said.add("is now on %s".formatted(at(is)));
+    }
+    if (was.minutes() != is.minutes()) {
+      said.add("takes %d minutes instead of %d".formatted(is.minutes(), was.minutes()));
+    }
+    instead(said, "it is", is.what(), was.what());
+    instead(said, "the colour is", is.colour().id(), was.colour().id());
+    instead(said, "the celebrant is", celebrant(is), celebrant(was));
+    instead(said, "with him", alone(is.company()), alone(was.company()));
+    instead(said, "they wear", worn(is), worn(was));
+    if (was.vestments().equals(is.vestments()) && !was.journeys().equals(is.journeys())) {
+      said.add(is.journeys().isEmpty() ? "nothing is brought any more" : "the journeys are others");
+    }
+    return said.isEmpty() ? Stream.empty() : Stream.of(change(was, String.join("; ", said)));
+  }
+
+  private static void instead(List<String> said, String lead, String now, String before) {
+    if (!now.equals(before)) {
+      said.add("%s %s instead of %s".formatted(lead, now, before));
+    }
+  }
+
+  private Change change(MassSeen mass, String what) {
+    return new Change(
+        List.of(mass.id()),
+        mass.start().toLocalDate(),
+        "%s, %s: %s.".formatted(mass.church(), clock(mass), what));
+  }
+
+  private Stream<Change> clashes() {
+    Map<String, ClashSeen> earlier = clashesById(before);
+    Map<String, ClashSeen> later = clashesById(now);
+    Stream<Change> mended =
+        before.clashes().stream()
+            .filter(clash -> !later.containsKey(clash.id()))
+            .map(clash -> ofWeek("No longer in the way: " + told(clash)));
+    Stream<Change> arisen =
+        now.clashes().stream()
+            .filter(clash -> !earlier.containsKey(clash.id()))
+            .map(clash -> ofWeek("New in the way: " + told(clash)));
+    return Stream.concat(mended, arisen);
+  }
+
+  private static Map<String, ClashSeen> clashesById(WeekSeen week) {
+    return week.clashes().stream().collect(Collectors.toMap(ClashSeen::id, Function.identity()));
+  }
+
+  private Change ofWeek(String sentence) {
+    return new Change(List.of(), now.monday(), sentence);
+  }
+
+  private static String told(ClashSeen clash) {
+    return "%s: %s.".formatted(clash.about(), clash.title());
+  }
+
+  private String celebrant(MassSeen mass) {
+    return mass.celebrants().stream()
+        .map(names)
+        .findFirst()
+        .orElse(mass.bishop() ? "a bishop" : "nobody");
+  }
+
+  private static String alone(String company) {
+    return company.isEmpty() ? "nobody" : company;
+  }
+
+  private static String worn(MassSeen mass) {
+    return mass.vestments().isEmpty() ? "nothing planned" : English.list(mass.vestments());
+  }
+
+  private static String at(MassSeen mass) {
+    return "%s, %s, at %s"
+        .formatted(English.day(mass.start().toLocalDate()), clock(mass), mass.church());
+  }
+
+  private static String clock(MassSeen mass) {
+    return "%02d:%02d".formatted(mass.start().getHour(), mass.start().getMinute());
+  }
+}
