@@ -78,7 +78,8 @@ final class DaySheet {
     return List.of(
         new Link("← " + weekdayAndNumber(before), "/day/" + before),
         new Link(weekdayAndNumber(after) + " →", "/day/" + after),
-        new Link("The week", "/week/" + WeekSheet.monday(date)));
+        new Link("The week", "/week/" + WeekSheet.monday(date)),
+        new Link("Set-out sheets", "/set-out?from=%s&to=%s".formatted(date, date)));
   }
 
   private static String weekdayAndNumber(LocalDate date) {

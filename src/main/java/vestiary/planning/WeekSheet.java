@@ -78,7 +78,10 @@ final class WeekSheet {
         English.span(monday, monday.plusDays(DAYS - 1L)),
         List.of(
             new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
-            new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1))),
+            new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1)),
+            new Link(
+                "Set-out sheets of the weekend",
+                "/set-out?from=%s&to=%s".formatted(monday.plusDays(5), monday.plusDays(6)))),
         new Link("Add a Mass", "/masses/new?date=" + monday),
         new WeekView.Plan(monday.toString(), monday.plusDays(DAYS - 1L).toString(), plans(), unfit),
         standing(),

@@ -46,6 +46,18 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         Map.of("from", from, "until", until));
   }
 
+  /** Those of these that are still held and no more than held. */
+  int deleteHeld(Collection<UUID> ids) {
+    return ids.isEmpty() ? 0 : (int) delete("id in ?1 and state = 'held'", ids);
+  }
+
+  /** What stands for these Masses and is not care, by start, then code. */
+  List<Coded> standingFor(Collection<MassId> masses) {
+    return coded(
+        "o.standing and o.state in ('planned', 'held', 'out') and o.massId in (:masses)",
+        Map.of("masses", masses.stream().map(MassId::value).toList()));
+  }
+
   /** What is planned in a part, standing or not, by start, then code. */
   List<Coded> plannedIn(KeepPlanned.Part part) {
     return coded(

@@ -90,6 +90,7 @@ class MassFormView {
         fit.within(mass.date(), mass.date()),
         List.of(
             new Link("Who wears what", address + "/vesture"),
+            new Link("Set-out sheet", address + "/set-out"),
             new Link("The day", "/day/" + mass.date()),
             new Link("The week", "/week/" + mass.date())),
         mass.church().id().value().toString(),

@@ -32,6 +32,15 @@ public final class KeptKinds {
     return new KeptKinds(byChurch);
   }
 
+  /** The same, and these kinds at that church besides. */
+  KeptKinds alsoAt(ChurchId church, Set<PieceKind> kinds) {
+    Map<ChurchId, Set<PieceKind>> more = new HashMap<>(byChurch);
+    Set<PieceKind> all = EnumSet.copyOf(kinds);
+    all.addAll(byChurch.getOrDefault(church, Set.of()));
+    more.put(church, all);
+    return new KeptKinds(more);
+  }
+
   /** The same kinds at the same churches. */
   @Override
   public boolean equals(Object other) {

@@ -29,7 +29,7 @@ public enum Role implements Term {
       List.of(SERVER, ACOLYTE, READER, OTHER, NEW_PRIEST, NEW_DEACON);
 
   /** Whether it is a lay minister, who may wear other approved dress (GIRM 339). */
-  boolean isLay() {
+  public boolean isLay() {
     return this == ACOLYTE || this == READER || this == SERVER || this == OTHER;
   }
 }

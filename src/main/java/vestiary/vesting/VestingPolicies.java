@@ -60,4 +60,17 @@ public record VestingPolicies(
       boolean whiteForAll) {
     this(weekdaySetOut, largeSetOut, largeClearance, turn, ladderOrder, whiteForAll, true, false);
   }
+
+  /** The same, albs being asked for. */
+  VestingPolicies countingAlbs() {
+    return new VestingPolicies(
+        weekdaySetOut,
+        largeSetOut,
+        largeClearance,
+        turn,
+        ladderOrder,
+        whiteForAll,
+        true,
+        pontificals);
+  }
 }
