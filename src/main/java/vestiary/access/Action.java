@@ -61,6 +61,14 @@ public enum Action {
       NOWHERE,
       NOWHERE,
       NOWHERE),
+  SET_OUT(
+      "Vest one more who has come, say what was worn, see and enter how tall a priest or deacon is",
+      EVERYWHERE,
+      OWN_CHURCHES,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
   KEEP_SETS(
       "Name and remove sets and suits", EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE, NOWHERE),
   PLAN(

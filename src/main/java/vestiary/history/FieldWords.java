@@ -18,6 +18,8 @@ final class FieldWords {
           journey: Journey between two churches
           person: Person
           person_mail: Mail address of
+          person_height: Height of
+          worn: What was worn
           pattern: Recurring Mass
           mass: Mass
           suit: Suit
@@ -110,6 +112,10 @@ final class FieldWords {
           visiting: comes from outside
           erased: removed for good
           address: mail address
+          centimetres: height
+          worn: worn
+          instead_of: instead of
+          worn_at: Mass began
           shade: shade
           grade: for which days
           size: length of the back

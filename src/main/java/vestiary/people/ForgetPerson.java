@@ -4,7 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
 
-/** Takes a person’s name and mail address away; the row stands for what points at it. */
+/** Takes a person’s name, mail address and height away; the row stands for what points at it. */
 @ApplicationScoped
 public class ForgetPerson {
 
@@ -15,8 +15,10 @@ public class ForgetPerson {
 
   private final PersonRows people;
   private final PersonMailRows mails;
+  private final PersonHeightRows heights;
 
-  ForgetPerson(PersonRows people, PersonMailRows mails) {
+  ForgetPerson(PersonRows people, PersonMailRows mails, PersonHeightRows heights) {
+    this.heights = heights;
     this.people = people;
     this.mails = mails;
   }
@@ -30,6 +32,7 @@ public class ForgetPerson {
   public void forget(String slug) {
     PersonRow row = people.getBySlug(slug);
     mails.deleteById(row.id);
+    heights.deleteById(row.id);
     row.slug = "removed-" + UUID.randomUUID().toString().substring(0, ENOUGH);
     row.name = NAMELESS;
     row.shortName = NAMELESS;

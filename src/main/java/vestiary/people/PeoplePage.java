@@ -1,18 +1,31 @@
 package vestiary.people;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
+import vestiary.access.Needs;
+import vestiary.problem.Asked;
+import vestiary.problem.FormAnswer;
 import vestiary.web.English;
+import vestiary.web.Entries;
+import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.PageAnswer;
 
 /** Who appears in schedules, and one of them. */
 @Path("/people")
@@ -20,9 +33,13 @@ import vestiary.web.Link;
 class PeoplePage {
 
   private final FindPeople people;
+  private final KeepHeight height;
+  private final CurrentVisitor visitor;
   private final Frames frames;
 
-  PeoplePage(FindPeople people, Frames frames) {
+  PeoplePage(FindPeople people, KeepHeight height, CurrentVisitor visitor, Frames frames) {
+    this.height = height;
+    this.visitor = visitor;
     this.people = people;
     this.frames = frames;
   }
@@ -51,16 +68,55 @@ class PeoplePage {
   @GET
   @Path("/{slug}")
   @Transactional
-  public TemplateInstance one(@RestPath String slug) {
-    Person person = people.get(slug);
+  public TemplateInstance one(
+      @RestPath String slug, @QueryParam("done") @DefaultValue("") String done) {
     return Templates.person(
-        new PersonView(
-            frames.of("settings", address(person)),
-            person.calledName(),
-            person.tightName(),
-            English.sentence(about(person)),
-            "/history" + address(person),
-            address(person) + "/erasure"));
+        view(
+            slug,
+            done.equals("height") ? "Kept." : "",
+            visitor.visitor().may(Action.SET_OUT)
+                ? height.find(slug).map(String::valueOf).map(Field::of).orElse(Field.empty())
+                : Field.empty()));
+  }
+
+  /** Keeps how tall a priest, deacon or bishop is; an empty field forgets it. */
+  @POST
+  @Path("/{slug}/height")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  @Needs(Action.SET_OUT)
+  public Response keepHeight(@RestPath String slug, MultivaluedMap<String, String> sent) {
+    Entries typed = Entries.of(sent);
+    return FormAnswer.of(
+        () -> {
+          Asked asked = new Asked();
+          Integer tall = asked.number("height", typed.text("height"));
+          asked.refuseIfFaulty();
+          height.keep(slug, tall);
+          return PageAnswer.seeOther("/people/%s?done=height".formatted(slug));
+        },
+        refusal ->
+            PageAnswer.of(
+                refusal.status(),
+                Templates.person(
+                    view(slug, "", new Field(typed.text("height"), refusal.detail())))));
+  }
+
+  private PersonView view(String slug, String done, Field tall) {
+    return QuarkusTransaction.joiningExisting()
+        .call(
+            () -> {
+              Person person = people.get(slug);
+              return new PersonView(
+                  frames.of("settings", address(person)),
+                  person.calledName(),
+                  person.tightName(),
+                  English.sentence(about(person)),
+                  KeepHeight.isAskedOf(person.role()) ? address(person) + "/height" : "",
+                  done,
+                  tall,
+                  "/history" + address(person),
+                  address(person) + "/erasure");
+            });
   }
 
   private static String address(Person person) {

@@ -22,14 +22,23 @@ class PersonResource {
 
   private final FindPeople people;
   private final KeepMail mail;
+  private final KeepHeight height;
 
-  PersonResource(FindPeople people, KeepMail mail) {
+  PersonResource(FindPeople people, KeepMail mail, KeepHeight height) {
+    this.height = height;
     this.people = people;
     this.mail = mail;
   }
 
   /** Where a person is written to. */
   record MailBody(String address) {}
+
+  /**
+   * How tall a person is.
+   *
+   * @param height in centimetres; absent if nobody has said
+   */
+  record HeightBody(Integer height) {}
 
   /** A person as the API writes him. */
   record PersonBody(String slug, String name, String title, String role, boolean visiting) {
@@ -56,5 +65,29 @@ class PersonResource {
   @Path("/{slug}/mail")
   public void forgetMail(@RestPath String slug) {
     mail.forget(slug);
+  }
+
+  @GET
+  @Transactional
+  @Path("/{slug}/height")
+  @Needs(Action.SET_OUT)
+  public HeightBody height(@RestPath String slug) {
+    return new HeightBody(height.find(slug).orElse(null));
+  }
+
+  /** Keeps how tall a person is; without a height it is forgotten. */
+  @PUT
+  @Path("/{slug}/height")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Needs(Action.SET_OUT)
+  public void keepHeight(@RestPath String slug, HeightBody body) {
+    height.keep(slug, Asked.body(body).height());
+  }
+
+  @DELETE
+  @Path("/{slug}/height")
+  @Needs(Action.SET_OUT)
+  public void forgetHeight(@RestPath String slug) {
+    height.keep(slug, null);
   }
 }

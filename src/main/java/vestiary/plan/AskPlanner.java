@@ -13,6 +13,7 @@ import vestiary.asking.AskingState;
 import vestiary.asking.ReadAskings;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.ReadTaken;
+import vestiary.pool.ReadWear;
 
 /**
  * Puts the question of a span to the planner: as it is now, and as it was for the plan that holds.
@@ -24,8 +25,10 @@ class AskPlanner {
   private final PlanBases bases;
   private final ReadTaken taken;
   private final ReadAskings askings;
+  private final ReadWear wear;
 
-  AskPlanner(PlanRows plans, PlanBases bases, ReadTaken taken, ReadAskings askings) {
+  AskPlanner(PlanRows plans, PlanBases bases, ReadTaken taken, ReadAskings askings, ReadWear wear) {
+    this.wear = wear;
     this.plans = plans;
     this.bases = bases;
     this.taken = taken;
@@ -41,7 +44,7 @@ class AskPlanner {
             .filter(one -> one.riding() && one.state() == AskingState.DECLINED)
             .map(Asking::trip)
             .toList();
-    return Answered.in(SituationOf.span(span), declined);
+    return Answered.in(SituationOf.span(span, wear.ofLate()), declined);
   }
 
   /** The question as it was for that plan; empty if it cannot be told any more. */

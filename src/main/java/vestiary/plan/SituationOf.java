@@ -17,6 +17,7 @@ import vestiary.pool.OwnerPolicy;
 import vestiary.pool.PlannedWear;
 import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.AlbLength;
 import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
@@ -38,9 +39,11 @@ public final class SituationOf {
   private final Map<String, PooledPiece> pieces;
   private final PlannedDays days;
   private final Map<String, ChurchId> starts;
+  private final Map<String, Integer> wear;
 
-  private SituationOf(SpanToCheck loaded) {
+  private SituationOf(SpanToCheck loaded, Map<String, Integer> wear) {
     this.loaded = loaded;
+    this.wear = wear;
     this.asked =
         loaded.asked().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
     this.pieces =
@@ -49,9 +52,19 @@ public final class SituationOf {
     this.starts = starts(loaded, days.from());
   }
 
-  /** The question for the dates that were asked for. */
+  /** The question for the dates that were asked for, where it is not known what was worn. */
   public static Situation span(SpanToCheck loaded) {
-    return new SituationOf(loaded).build();
+    return span(loaded, Map.of());
+  }
+
+  /**
+   * The question for the dates that were asked for.
+   *
+   * @param wear how often each piece was worn of late, by its code; of those alike, the one worn
+   *     least goes first
+   */
+  public static Situation span(SpanToCheck loaded, Map<String, Integer> wear) {
+    return new SituationOf(loaded, wear).build();
   }
 
   private Situation build() {
@@ -66,11 +79,23 @@ public final class SituationOf {
         span,
         new HoldsAround(loaded, starts).all(),
         rides(),
-        pieces.values().stream().collect(Collectors.toMap(PooledPiece::code, SituationOf::traits)),
+        pieces.values().stream().collect(Collectors.toMap(PooledPiece::code, this::traits)),
         asked.values().stream().collect(Collectors.toMap(DatedMass::id, Occasions::of)),
         Map.of(),
+        albs(span.needs()),
         last(span.needs()),
         starts);
+  }
+
+  /** Of those who are known by name and height. */
+  private Map<Wearer, AlbLength> albs(List<Need> needs) {
+    return needs.stream()
+        .filter(need -> need.kind() == PieceKind.ALB)
+        .map(Need::wearer)
+        .distinct()
+        .collect(
+            Collectors.toMap(
+                Function.identity(), wearer -> loaded.albLength(asked.get(wearer.mass()), wearer)));
   }
 
   private static Map<String, ChurchId> starts(SpanToCheck loaded, Instant moment) {
@@ -99,14 +124,14 @@ public final class SituationOf {
     return piece.away(Stream.concat(piece.away().stream(), out.stream()).toList());
   }
 
-  private static Traits traits(PooledPiece piece) {
+  private Traits traits(PooledPiece piece) {
     return new Traits(
         piece.suit(),
         piece.grade(),
         piece.shade(),
         length(piece.size()),
         piece.ownerPolicy() == OwnerPolicy.ASKING,
-        0);
+        wear.getOrDefault(piece.code(), 0));
   }
 
   /** Labels say 132, or XL; only centimetres can be compared. */

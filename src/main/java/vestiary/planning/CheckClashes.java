@@ -21,6 +21,7 @@ import vestiary.calendar.Verdict;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.KeepHeight;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.pool.ReadTaken;
@@ -42,9 +43,16 @@ public class CheckClashes {
   private final ReadPool pool;
   private final ReadTaken taken;
   private final AcceptSteps steps;
+  private final KeepHeight heights;
 
   CheckClashes(
-      ReadCluster cluster, ReadMasses masses, ReadPool pool, ReadTaken taken, AcceptSteps steps) {
+      ReadCluster cluster,
+      ReadMasses masses,
+      ReadPool pool,
+      ReadTaken taken,
+      AcceptSteps steps,
+      KeepHeight heights) {
+    this.heights = heights;
     this.steps = steps;
     this.cluster = cluster;
     this.masses = masses;
@@ -80,7 +88,8 @@ public class CheckClashes {
         KeptKinds.of(pieces.stream().map(PooledPiece::toPiece).toList()),
         taken.between(from, until),
         taken.lying(from, until),
-        steps.of(around.stream().map(DatedMass::id).toList()));
+        steps.of(around.stream().map(DatedMass::id).toList()),
+        heights.all());
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */
@@ -100,6 +109,7 @@ public class CheckClashes {
     span.masses().stream().map(m -> SubstituteWords.of(m, span)).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =
         span.masses().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
+    span.asked().stream().flatMap(m -> AlbsThatFit.of(m, span).stream()).forEach(clashes::add);
     span.shortages().forEach(s -> clashes.add(shortage(s, byId, span)));
     return clashes.stream()
         .filter(c -> c.masses().stream().anyMatch(span::isAsked))

@@ -13,5 +13,7 @@ public enum ClashKind implements Term {
   /** The norms do not allow this Mass on that day. */
   NOT_PERMITTED,
   /** The celebrant was removed for good, and nobody is named in his place. */
-  NO_CELEBRANT
+  NO_CELEBRANT,
+  /** No alb that is there fits whoever wears one. */
+  SIZE
 }

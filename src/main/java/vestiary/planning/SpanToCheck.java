@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +22,7 @@ import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.Taken;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.AlbLength;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.MassId;
@@ -28,6 +30,7 @@ import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.VestingNorms;
 import vestiary.vesting.VestingPolicies;
+import vestiary.vesting.Wearer;
 import vestiary.vesting.Window;
 
 /**
@@ -42,6 +45,8 @@ import vestiary.vesting.Window;
  * @param lying where pieces lie over the same days
  * @param accepted lawful substitutes accepted for these Masses, whether they still answer anything
  *     or not
+ * @param heights of those priests, deacons and bishops of whom they are known, in centimetres, by
+ *     their ids
  */
 public record SpanToCheck(
     Cluster cluster,
@@ -54,10 +59,12 @@ public record SpanToCheck(
     KeptKinds kept,
     Taken taken,
     Lying lying,
-    List<AcceptedStep> accepted) {
+    List<AcceptedStep> accepted,
+    Map<UUID, Integer> heights) {
 
   public SpanToCheck {
     accepted = List.copyOf(accepted);
+    heights = Map.copyOf(heights);
     churches = List.copyOf(churches);
     masses = List.copyOf(masses);
     pieces = List.copyOf(pieces);
@@ -110,7 +117,15 @@ public record SpanToCheck(
         kept,
         otherwise,
         lying,
-        substitutes);
+        substitutes,
+        heights);
+  }
+
+  /** The same for those who need not know how tall anybody is. */
+  public SpanToCheck withoutHeights() {
+    return new SpanToCheck(
+        cluster, churches, first, last, masses, pieces, journeys, kept, taken, lying, accepted,
+        Map.of());
   }
 
   /** The same for some of its dates, as if these alone had been asked for. */
@@ -136,7 +151,16 @@ public record SpanToCheck(
         kept,
         taken.between(start, end),
         lying,
-        accepted);
+        accepted,
+        heights);
+  }
+
+  /** How long an alb suits whoever wears it, as far as his height is known. */
+  public AlbLength albLength(DatedMass mass, Wearer wearer) {
+    return WearerNames.find(mass, wearer)
+        .map(person -> heights.get(person.id()))
+        .map(AlbLength::new)
+        .orElse(AlbLength.UNKNOWN);
   }
 
   /** Where a piece lies at a moment of these days: at home, or where it was carried and left. */

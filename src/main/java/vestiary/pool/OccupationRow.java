@@ -17,6 +17,7 @@ class OccupationRow {
 
   static final String CARE = "care";
   static final String PLANNED = "planned";
+  static final String HELD = "held";
 
   @Id
   @UuidGenerator(style = UuidGenerator.Style.VERSION_7)

@@ -46,6 +46,24 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         Map.of("from", from, "until", until));
   }
 
+  /** What stood for Masses and was over in the half-open span. */
+  List<OccupationRow> overBetween(Instant from, Instant until) {
+    return list(
+        "standing and massId is not null and state in ('planned', 'held', 'out')"
+            + " and starts >= ?1 and ends <= ?2",
+        from,
+        until);
+  }
+
+  /** The same of one piece, of all times before that moment. */
+  List<OccupationRow> overOf(UUID piece, Instant until) {
+    return list(
+        "pieceId = ?1 and standing and massId is not null and state in ('planned', 'held', 'out')"
+            + " and ends <= ?2",
+        piece,
+        until);
+  }
+
   /** Those of these that are still held and no more than held. */
   int deleteHeld(Collection<UUID> ids) {
     return ids.isEmpty() ? 0 : (int) delete("id in ?1 and state = 'held'", ids);

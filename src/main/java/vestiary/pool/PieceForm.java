@@ -11,6 +11,7 @@ import vestiary.web.Link;
  * One piece to be entered or changed, with its care.
  *
  * @param title for example "Chasuble HT-W1-C" or "A new piece"
+ * @param lastWorn when it was worn last, in a sentence; empty if that is not known
  * @param action where the form is sent
  * @param done what was just done, for example "Saved."; may be empty
  * @param problem what keeps the whole form from being saved; empty if nothing does
@@ -28,6 +29,7 @@ import vestiary.web.Link;
 public record PieceForm(
     Frame frame,
     String title,
+    String lastWorn,
     String action,
     String done,
     String problem,

@@ -35,9 +35,16 @@ class PieceSheets {
   private final Frames frames;
   private final Clock clock;
   private final CurrentVisitor visitor;
+  private final ReadWear wear;
 
   PieceSheets(
-      ReadPool pool, ReadCluster cluster, Frames frames, Clock clock, CurrentVisitor visitor) {
+      ReadPool pool,
+      ReadCluster cluster,
+      Frames frames,
+      Clock clock,
+      CurrentVisitor visitor,
+      ReadWear wear) {
+    this.wear = wear;
     this.visitor = visitor;
     this.pool = pool;
     this.cluster = cluster;
@@ -96,6 +103,7 @@ class PieceSheets {
     return new PieceForm(
         frame,
         title,
+        code.isEmpty() ? "" : lastWorn(code),
         address,
         note.done(),
         note.problem(),
@@ -121,6 +129,14 @@ class PieceSheets {
         entries.text("version"),
         code.isEmpty() ? "" : address + "/removal",
         care);
+  }
+
+  /** For example "Last worn on Sunday 6 December 2026, 10:00." */
+  private String lastWorn(String code) {
+    return wear.findLast(code)
+        .map(last -> last.at().atZone(zone()))
+        .map(at -> "Last worn on %s %d.".formatted(English.day(at.toLocalDate()), at.getYear()))
+        .orElse("");
   }
 
   private Entries entries(PooledPiece piece) {

@@ -21,6 +21,7 @@ import vestiary.vesting.MassId;
 import vestiary.vesting.MassTime;
 import vestiary.vesting.Ministers;
 import vestiary.vesting.Occasion;
+import vestiary.vesting.Role;
 import vestiary.vesting.Sacristy;
 import vestiary.vesting.VestedMass;
 
@@ -134,6 +135,28 @@ public record DatedMass(
   public DatedMass with(Colour other) {
     return new DatedMass(
         id, church, start, length, ruling, option, other, celebrants, named, ministers, chosen);
+  }
+
+  /** The same Mass, one more of that role vesting in what the pool gives. */
+  public DatedMass withOneMore(Role role) {
+    return new DatedMass(
+        id,
+        church,
+        start,
+        length,
+        ruling,
+        option,
+        colour,
+        celebrants,
+        named,
+        new Ministers(
+            ministers.presider(),
+            ministers.concelebrants() + (role == Role.CONCELEBRANT ? 1 : 0),
+            ministers.deacons() + (role == Role.DEACON ? 1 : 0),
+            ministers.brings(),
+            ministers.further(),
+            ministers.also()),
+        chosen);
   }
 
   /** How many concelebrate, 0 or more, the principal celebrant not among them. */

@@ -96,7 +96,7 @@ final class LineWords {
             .filter(piece -> PieceNouns.hasColour(piece.kind()))
             .map(piece -> "serves as " + line.need().colour().id())
             .orElse("");
-    return Stream.concat(line.steps().stream().map(LineWords::worn), Stream.of(serves))
+    return Stream.concat(line.steps().stream().map(LineWords::worn), Stream.of(serves, line.fit()))
         .filter(words -> !words.isEmpty())
         .collect(Collectors.joining("; "));
   }

@@ -8,6 +8,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.CarriedPiece;
@@ -32,8 +34,15 @@ public class ReadSetOut {
   private final ReadMasses masses;
   private final ReadLaid laid;
   private final ReadTaken taken;
+  private final CurrentVisitor visitor;
 
-  ReadSetOut(CheckClashes check, ReadMasses masses, ReadLaid laid, ReadTaken taken) {
+  ReadSetOut(
+      CheckClashes check,
+      ReadMasses masses,
+      ReadLaid laid,
+      ReadTaken taken,
+      CurrentVisitor visitor) {
+    this.visitor = visitor;
     this.check = check;
     this.masses = masses;
     this.laid = laid;
@@ -51,9 +60,13 @@ public class ReadSetOut {
     }
   }
 
-  /** The days that were asked for, and what is carried around them. */
+  /**
+   * The days that were asked for, and what is carried around them. How tall people are is told to
+   * those alone who set out.
+   */
   public Loaded load(LocalDate first, LocalDate last) {
-    SpanToCheck span = check.load(first, last);
+    SpanToCheck loaded = check.load(first, last);
+    SpanToCheck span = visitor.visitor().may(Action.SET_OUT) ? loaded : loaded.withoutHeights();
     ZoneId zone = span.cluster().zone();
     Instant from = first.minusDays(DAYS_AROUND).atStartOfDay(zone).toInstant();
     Instant until = last.plusDays(DAYS_AROUND).atStartOfDay(zone).toInstant();

@@ -22,6 +22,8 @@ import vestiary.vesting.Window;
  * @param people by role and number
  * @param spares what may stand in, kind by kind
  * @param coming what is carried here for it, by the hour of arrival
+ * @param asked those of whom it would be of use to know how tall they are, since albs of different
+ *     lengths are here and they come without their own
  */
 public record SetOut(
     DatedMass mass,
@@ -29,12 +31,14 @@ public record SetOut(
     boolean named,
     List<Person> people,
     List<Spare> spares,
-    List<Coming> coming) {
+    List<Coming> coming,
+    List<vestiary.people.Person> asked) {
 
   public SetOut {
     people = List.copyOf(people);
     spares = List.copyOf(spares);
     coming = List.copyOf(coming);
+    asked = List.copyOf(asked);
   }
 
   /** Whence a piece of somebody's vesture is. */
@@ -72,6 +76,8 @@ public record SetOut(
    * @param steps the lawful step that was accepted; none otherwise
    * @param state planned, held or out; empty where no piece is named
    * @param where it is kept, or from where it comes and by when
+   * @param fit of an alb, where it does not fit or none is named: for example "too long: he would
+   *     trip"; else empty
    */
   public record Line(
       Need need,
@@ -79,7 +85,8 @@ public record SetOut(
       List<PooledPiece> pieces,
       List<Step> steps,
       String state,
-      String where) {
+      String where,
+      String fit) {
     public Line {
       pieces = List.copyOf(pieces);
       steps = List.copyOf(steps);

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import vestiary.acceptance.AcceptedStep;
 import vestiary.calendar.Colour;
 import vestiary.planning.SpanToCheck;
+import vestiary.planning.WearerNames;
 import vestiary.pool.CarriedPiece;
 import vestiary.pool.LaidPiece;
 import vestiary.pool.PooledPiece;
@@ -38,6 +39,7 @@ final class SetOutOfMass {
   private final DatedMass mass;
   private final List<CarriedPiece> carried;
   private final PlaceWords places;
+  private final AlbWords albs;
   private final Window window;
   private final List<Need> asked;
   private final Map<Role, Long> persons;
@@ -56,6 +58,7 @@ final class SetOutOfMass {
     VestingPolicies policies = span.cluster().policies().vesting();
     this.window = Window.of(mass.toVestedMass(), policies);
     this.places = new PlaceWords(span, carried);
+    this.albs = new AlbWords(span, mass);
     this.asked = span.needs(mass);
     this.pieces =
         span.pieces().stream().collect(Collectors.toMap(PooledPiece::code, Function.identity()));
@@ -73,7 +76,8 @@ final class SetOutOfMass {
         !laid.isEmpty(),
         piles.stream().map(this::person).toList(),
         spares(),
-        coming());
+        coming(),
+        albs.asked(asked));
   }
 
   /** What is held for nobody in particular goes to the first who has none of the kind. */
@@ -131,11 +135,13 @@ final class SetOutOfMass {
           List.of(piece),
           steps,
           found.state(),
-          places.of(piece, mass, window));
+          places.of(piece, mass, window),
+          albs.fit(need, piece));
     }
     SetOut.Whence whence = whence(slot, steps);
     String where = whence == SetOut.Whence.CUPBOARD ? "from the cupboard" : "";
-    return new SetOut.Line(need, whence, List.of(), steps, "", where);
+    String fit = whence == SetOut.Whence.OPEN ? albs.wanted(need) : "";
+    return new SetOut.Line(need, whence, List.of(), steps, "", where, fit);
   }
 
   private SetOut.Whence whence(Slot slot, List<Step> steps) {

@@ -14,6 +14,7 @@ import vestiary.cluster.Cluster;
 import vestiary.planning.MassWords;
 import vestiary.planning.PieceNouns;
 import vestiary.planning.RoleWords;
+import vestiary.planning.WearerNames;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
@@ -58,7 +59,13 @@ final class SetOutSheets {
         beside(found),
         found.spares().stream().map(SetOutSheets::spare).toList(),
         found.coming().stream().map(this::coming).toList(),
-        also(mass));
+        also(mass),
+        found.asked().stream()
+            .map(
+                person ->
+                    new SetOutView.Asked(
+                        person.slug(), "How tall is %s, in cm?".formatted(person.calledName())))
+            .toList());
   }
 
   static String over(DatedMass mass) {

@@ -53,6 +53,7 @@ public record SetOutView(
    * @param note for the sacristan; may be empty
    * @param open what is said where nothing is planned; else empty
    * @param also what else must be ready
+   * @param heights those who are asked how tall they are
    */
   public record Sheet(
       String address,
@@ -72,7 +73,8 @@ public record SetOutView(
       List<Pile> beside,
       List<Spare> spares,
       List<Coming> coming,
-      List<String> also) {
+      List<String> also,
+      List<Asked> heights) {
 
     public Sheet {
       ribbons = List.copyOf(ribbons);
@@ -81,8 +83,16 @@ public record SetOutView(
       spares = List.copyOf(spares);
       coming = List.copyOf(coming);
       also = List.copyOf(also);
+      heights = List.copyOf(heights);
     }
   }
+
+  /**
+   * One who is asked how tall he is.
+   *
+   * @param person short name in addresses
+   */
+  public record Asked(String person, String question) {}
 
   /**
    * One who vests, or all servers together.

@@ -181,6 +181,7 @@ final class InventedPool {
     return new PieceForm(
         frame,
         fresh ? "A new piece" : "Chasuble " + code.value(),
+        fresh ? "" : "Last worn on Sunday 29 November 2026.",
         "/vestments/HT-W4-C",
         fresh ? "" : "Saved.",
         fresh ? "Nothing was saved; one thing below is to be put right." : "",

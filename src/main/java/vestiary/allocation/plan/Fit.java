@@ -1,8 +1,10 @@
 package vestiary.allocation.plan;
 
+import vestiary.vesting.AlbLength;
+
 /**
- * Which lengths of a chasuble, dalmatic or cope suit a wearer, in centimetres of the back. A piece
- * of unknown length is taken to suit.
+ * Which lengths of a chasuble, dalmatic, cope or alb suit a wearer, in centimetres of the back. A
+ * piece of unknown length is taken to suit.
  *
  * @param shortest 0 or more
  * @param longest at least the shortest
@@ -18,6 +20,19 @@ public record Fit(int shortest, int longest, boolean must) {
       throw new IllegalArgumentException(
           "Lengths that suit run from 0 or more upwards, not from " + shortest + " to " + longest);
     }
+  }
+
+  /** The albs that suit somebody whose height is known; others are only liked less. */
+  public static Fit of(AlbLength wearer) {
+    return new Fit(wearer.shortest(), wearer.longest(), false);
+  }
+
+  /** The albs that suit where one of that size is asked for; all, if it is no length. */
+  public static Fit around(String size) {
+    int length = AlbLength.centimetres(size);
+    return length == 0
+        ? ANY
+        : new Fit(Math.max(0, length - AlbLength.SHORTER), length + AlbLength.LONGER, false);
   }
 
   /** Whether a piece of that length suits. */

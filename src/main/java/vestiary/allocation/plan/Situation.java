@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import vestiary.allocation.Span;
+import vestiary.vesting.AlbLength;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
+import vestiary.vesting.PieceKind;
 import vestiary.vesting.Wearer;
 
 /**
@@ -19,6 +21,8 @@ import vestiary.vesting.Wearer;
  * @param traits of pieces by their code; a piece without any is plain
  * @param occasions what a Mass would like its vestments to be; none if nobody said
  * @param fits what suits a wearer's height; none if nobody said
+ * @param albs how long an alb suits a wearer; whoever is not named goes by the size his need
+ *     prefers
  * @param last the provisions of the last plan, empty if there is none; a new plan keeps to them as
  *     far as that costs nothing that weighs more
  * @param starts where a piece lies when the span begins, by its code; at home if nobody said, and
@@ -31,6 +35,7 @@ public record Situation(
     Map<String, Traits> traits,
     Map<MassId, Occasion> occasions,
     Map<Wearer, Fit> fits,
+    Map<Wearer, AlbLength> albs,
     List<Provision> last,
     Map<String, ChurchId> starts) {
 
@@ -41,8 +46,22 @@ public record Situation(
     traits = Map.copyOf(traits);
     occasions = Map.copyOf(occasions);
     fits = Map.copyOf(fits);
+    albs = Map.copyOf(albs);
     last = List.copyOf(last);
     starts = Map.copyOf(starts);
+  }
+
+  /** Nobody's alb being known. */
+  public Situation(
+      Span span,
+      List<Hold> holds,
+      List<Ride> rides,
+      Map<String, Traits> traits,
+      Map<MassId, Occasion> occasions,
+      Map<Wearer, Fit> fits,
+      List<Provision> last,
+      Map<String, ChurchId> starts) {
+    this(span, holds, rides, traits, occasions, fits, Map.of(), last, starts);
   }
 
   /** All pieces being at home when the span begins. */
@@ -54,7 +73,7 @@ public record Situation(
       Map<MassId, Occasion> occasions,
       Map<Wearer, Fit> fits,
       List<Provision> last) {
-    this(span, holds, rides, traits, occasions, fits, last, Map.of());
+    this(span, holds, rides, traits, occasions, fits, Map.of(), last, Map.of());
   }
 
   /** A span with nothing held, nobody driving, and no preferences. */
@@ -64,27 +83,27 @@ public record Situation(
 
   /** The same with another span. */
   public Situation with(Span other) {
-    return new Situation(other, holds, rides, traits, occasions, fits, last, starts);
+    return new Situation(other, holds, rides, traits, occasions, fits, albs, last, starts);
   }
 
   /** The same with other holds. */
   public Situation withHolds(List<Hold> others) {
-    return new Situation(span, others, rides, traits, occasions, fits, last, starts);
+    return new Situation(span, others, rides, traits, occasions, fits, albs, last, starts);
   }
 
   /** The same with other rides. */
   public Situation withRides(List<Ride> others) {
-    return new Situation(span, holds, others, traits, occasions, fits, last, starts);
+    return new Situation(span, holds, others, traits, occasions, fits, albs, last, starts);
   }
 
   /** The same after another plan. */
   public Situation withLast(List<Provision> provisions) {
-    return new Situation(span, holds, rides, traits, occasions, fits, provisions, starts);
+    return new Situation(span, holds, rides, traits, occasions, fits, albs, provisions, starts);
   }
 
   /** The same with pieces lying elsewhere when the span begins. */
   public Situation withStarts(Map<String, ChurchId> others) {
-    return new Situation(span, holds, rides, traits, occasions, fits, last, others);
+    return new Situation(span, holds, rides, traits, occasions, fits, albs, last, others);
   }
 
   /** Where a piece lies when the span begins. */
@@ -104,6 +123,10 @@ public record Situation(
 
   /** Never absent: a wearer nobody described is fitted by everything. */
   public Fit fit(Need need) {
+    if (need.kind() == PieceKind.ALB) {
+      AlbLength known = albs.getOrDefault(need.wearer(), AlbLength.UNKNOWN);
+      return known.isKnown() ? Fit.of(known) : Fit.around(need.preferred().size());
+    }
     return fits.getOrDefault(need.wearer(), Fit.ANY);
   }
 }

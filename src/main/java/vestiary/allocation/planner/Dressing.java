@@ -1,6 +1,7 @@
 package vestiary.allocation.planner;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,7 @@ final class Dressing {
    * A provision for each need of one Mass.
    *
    * @param outfits what its wearers have
-   * @param items that are there for them, in order of code
+   * @param items that are there for them, those worn least first, then in order of code
    */
   static List<Provision> dress(
       FlowModel model,
@@ -130,7 +131,7 @@ final class Dressing {
     return needs.stream().anyMatch(need -> last.had(need, piece.code())) ? 0 : 1;
   }
 
-  /** Both pieces of each set that is there whole, carried together or not. */
+  /** Both pieces of each set that is there whole, carried together or not; least worn first. */
   private List<WholeSet> sets() {
     Map<String, List<Piece>> bySet = new TreeMap<>();
     items.stream()
@@ -148,6 +149,7 @@ final class Dressing {
             .forEach(stole -> sets.add(new WholeSet(outer, stole)));
       }
     }
+    sets.sort(Comparator.comparingInt(set -> situation.traits(set.outer()).worn()));
     return sets;
   }
 

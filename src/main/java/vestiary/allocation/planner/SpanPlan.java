@@ -126,7 +126,7 @@ final class SpanPlan {
     for (int number = 0; number < model.slots(); number++) {
       Slot slot = model.slot(number);
       List<Item> items = new ArrayList<>(serving.getOrDefault(number, List.of()));
-      items.sort(Comparator.comparing(Item::code));
+      items.sort(Comparator.comparingInt(this::worn).thenComparing(Item::code));
       List<Provision> dressed =
           Dressing.dress(
               model, situation, last, slot, model.outfits(number, answer.columns()), items);
@@ -140,6 +140,11 @@ final class SpanPlan {
     }
     Idling idling = new Idling(model, worn);
     return itineraries.stream().map(idling::without).toList();
+  }
+
+  /** Of those alike, the one worn least is handed out first. */
+  private int worn(Item item) {
+    return situation.traits(item.pieces().get(0)).worn();
   }
 
   private static Score byPieces(Score score, Answer answer) {

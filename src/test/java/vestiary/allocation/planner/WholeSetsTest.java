@@ -71,6 +71,19 @@ class WholeSetsTest {
   }
 
   @Test
+  void of_two_sets_alike_the_one_that_was_worn_less_is_worn() {
+    priest(Role.PRINCIPAL, 1, Colour.WHITE);
+    set("w1", A, Colour.WHITE, "", "");
+    set("w2", A, Colour.WHITE, "", "");
+    assertEquals("w1", set(proven(plan()), PieceKind.CHASUBLE));
+
+    traits.put("w1-C", new Traits("", "", "", 0, false, 2));
+    traits.put("w2-C", new Traits("", "", "", 0, false, 1));
+
+    assertEquals("w2", set(proven(plan()), PieceKind.CHASUBLE));
+  }
+
+  @Test
   void where_no_whole_set_is_left_a_mixed_one_is_worn() {
     priest(Role.PRINCIPAL, 1, Colour.WHITE);
     set("w1", A, Colour.WHITE, "solemn", "solemn");

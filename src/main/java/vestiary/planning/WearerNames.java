@@ -1,10 +1,9 @@
-package vestiary.setout;
+package vestiary.planning;
 
 import java.util.List;
 import java.util.Optional;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
-import vestiary.planning.RoleWords;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 import vestiary.vesting.Wearer;
