@@ -21,4 +21,12 @@ public class FormToken {
   public String getValue() {
     return Arc.container().requestContext().isActive() ? current.formToken() : "";
   }
+
+  /**
+   * What tells whoever is there from others, for what a browser keeps until it is sent: an id, and
+   * no name. Empty for nobody, or outside a request.
+   */
+  public String getWho() {
+    return Arc.container().requestContext().isActive() ? current.visitor().mark() : "";
+  }
 }

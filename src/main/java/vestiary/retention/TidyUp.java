@@ -19,6 +19,7 @@ import vestiary.cluster.ReadCluster;
 import vestiary.history.OldHistory;
 import vestiary.people.OldContacts;
 import vestiary.schedule.Serving;
+import vestiary.sentonce.SentForms;
 import vestiary.users.EndedTraces;
 
 /** Takes away, once a day, what has been kept long enough. */
@@ -34,6 +35,7 @@ class TidyUp {
   private final TidyingRows rows;
   private final ReadCluster cluster;
   private final Clock clock;
+  private final SentForms sentForms;
 
   TidyUp(
       KeptFor keptFor,
@@ -44,7 +46,9 @@ class TidyUp {
       Serving serving,
       TidyingRows rows,
       ReadCluster cluster,
-      Clock clock) {
+      Clock clock,
+      SentForms sentForms) {
+    this.sentForms = sentForms;
     this.keptFor = keptFor;
     this.traces = traces;
     this.askings = askings;
@@ -67,6 +71,7 @@ class TidyUp {
     traces.forgetSessions(keptFor.since(SESSIONS));
     traces.forgetTries(keptFor.since(TRIES));
     askings.forget(keptFor.since(ASKINGS));
+    sentForms.tidy();
     contacts.forget(servingSince(keptFor.since(CONTACTS)), keptFor.since(CONTACTS));
     TidyingRow row = new TidyingRow();
     row.day = day;

@@ -50,6 +50,7 @@ class LiveResourceTest {
           "person_mail",
           "plan_basis",
           "retention",
+          "sent_form",
           "shared_device",
           "tidying",
           "user_church",

@@ -1,0 +1,111 @@
+package vestiary.sentonce;
+
+import jakarta.ws.rs.Priorities;
+import jakarta.ws.rs.container.ContainerRequestContext;
+import jakarta.ws.rs.container.ContainerResponseContext;
+import jakarta.ws.rs.core.HttpHeaders;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+import org.jboss.resteasy.reactive.server.ServerRequestFilter;
+import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import vestiary.access.CurrentVisitor;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
+/**
+ * Answers a form that is sent again as it was answered the first time, and carries it out once. The
+ * browser's script gives each sending a key of its own; a form without one is sent as ever.
+ *
+ * <p>Source: IETF draft "The Idempotency-Key HTTP Header Field".
+ */
+final class AnswerOnce {
+
+  static final String HEADER = "Idempotency-Key";
+
+  private static final String KEY = "vestiary.sentonce.key";
+  private static final String FORM_OF_A_KEY = "[0-9a-f]{32}";
+  private static final int SECONDS_TO_WAIT = 3;
+  private static final int FIRST_REFUSAL = 400;
+  private static final int FIRST_REDIRECTION = 300;
+
+  private final SentForms forms;
+  private final CurrentVisitor visitor;
+
+  AnswerOnce(SentForms forms, CurrentVisitor visitor) {
+    this.forms = forms;
+    this.visitor = visitor;
+  }
+
+  /** The answer of the first time, or {@code null} to let the request go on. */
+  @ServerRequestFilter(priority = Priorities.USER + 100)
+  Response ask(ContainerRequestContext request) {
+    Optional<String> key = key(request);
+    if (key.isEmpty()) {
+      return null;
+    }
+    SentForms.Known known = forms.begin(key.get());
+    if (known instanceof SentForms.Known.Answered answered) {
+      return Response.seeOther(URI.create(answered.leadsTo())).build();
+    }
+    if (known instanceof SentForms.Known.Working) {
+      return Response.status(Response.Status.CONFLICT)
+          .header(HttpHeaders.RETRY_AFTER, SECONDS_TO_WAIT)
+          .build();
+    }
+    if (known instanceof SentForms.Known.Unknown) {
+      throw new Refused(
+          new Refusal.Taken(
+              "",
+              "This was sent before, and the server was stopped meanwhile. Look whether it is there; if it is not, enter it once more."));
+    }
+    request.setProperty(KEY, key.get());
+    return null;
+  }
+
+  @ServerResponseFilter
+  void note(ContainerRequestContext request, ContainerResponseContext response) {
+    if (request.getProperty(KEY) instanceof String key) {
+      boolean ledOn =
+          response.getStatus() >= FIRST_REDIRECTION && response.getStatus() < FIRST_REFUSAL;
+      if (ledOn && response.getLocation() != null) {
+        forms.answer(key, way(response.getLocation()));
+      } else {
+        forms.forget(key);
+      }
+    }
+  }
+
+  /** Path and query alone: the host is whatever the browser came by. */
+  private static String way(URI location) {
+    String query = location.getRawQuery();
+    return location.getRawPath() + (query == null ? "" : "?" + query);
+  }
+
+  /** One hash of what is sent, where to and by whom; empty for what is no form with a key. */
+  private Optional<String> key(ContainerRequestContext request) {
+    String given = Optional.ofNullable(request.getHeaderString(HEADER)).orElse("");
+    boolean isForm =
+        request.getMethod().equals("POST")
+            && MediaType.APPLICATION_FORM_URLENCODED_TYPE.isCompatible(request.getMediaType());
+    return isForm && given.matches(FORM_OF_A_KEY)
+        ? Optional.of(
+            hash(visitor.visitor().mark() + "|" + request.getUriInfo().getPath() + "|" + given))
+        : Optional.empty();
+  }
+
+  private static String hash(String text) {
+    try {
+      return HexFormat.of()
+          .formatHex(
+              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package vestiary.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.PlaywrightException;
+import com.microsoft.playwright.Route;
+import com.microsoft.playwright.options.AriaRole;
+import java.time.LocalDate;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+
+/** On a phone in a sacristy with thick walls: what was typed is not lost, and is sent once. */
+@WithPackagedServer
+class UnsentFormTest {
+
+  private static final String UNSENT =
+      "Not sent yet: no connection. It is kept on this phone and is sent when the connection is"
+          + " back.";
+  private static final LocalDate DAY = LocalDate.now().plusDays(40);
+
+  private static PackagedServer server;
+  private static OpenBrowser open;
+
+  @Test
+  void without_a_connection_the_form_stays_says_so_outlives_the_page_and_is_sent_once() {
+    try (BrowserContext phone = phone()) {
+      Page page = phone.newPage();
+      Enter.demo(page, server, "/masses/new?date=" + DAY);
+      fill(page, "04:10", "Bring the large thurible");
+
+      phone.setOffline(true);
+      save(page);
+
+      assertThat(page.locator("#unsent")).containsText(UNSENT);
+      assertThat(page.locator("#note")).hasValue("Bring the large thurible");
+      assertThrows(PlaywrightException.class, page::reload);
+      phone.setOffline(false);
+      page.navigate(server.address("/week"));
+
+      assertThat(page.locator("#unsent")).containsText("Sent now: what you typed at");
+      page.locator("#unsent a").click();
+      assertThat(page.locator("#note")).hasValue("Bring the large thurible");
+      assertEquals(1, masses("04:10"));
+      page.navigate(server.address("/week"));
+      assertThat(page.locator("#unsent")).hasCount(0);
+    }
+  }
+
+  @Test
+  void where_the_answer_alone_is_lost_it_is_sent_again_and_entered_once() {
+    try (BrowserContext phone = phone()) {
+      Page page = phone.newPage();
+      Enter.demo(page, server, "/masses/new?date=" + DAY);
+      fill(page, "04:20", "");
+      AtomicInteger sent = new AtomicInteger();
+      page.route(
+          "**/masses",
+          route -> {
+            if (sent.incrementAndGet() == 1) {
+              route.fetch(new Route.FetchOptions().setMaxRedirects(0));
+              route.abort();
+            } else {
+              route.resume();
+            }
+          });
+
+      save(page);
+
+      assertThat(page.locator("#unsent")).containsText(UNSENT);
+      page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Try now")).click();
+      assertThat(page.locator("main")).containsText("Saved.");
+      assertEquals(2, sent.get());
+      assertEquals(1, masses("04:20"));
+    }
+  }
+
+  private static BrowserContext phone() {
+    return open.browser().newContext(new Browser.NewContextOptions().setViewportSize(390, 844));
+  }
+
+  private static void fill(Page page, String time, String note) {
+    page.locator("#church").selectOption("ht");
+    page.locator("#date").fill(DAY.toString());
+    page.locator("#time").fill(time);
+    page.locator("#minutes").fill("30");
+    page.locator("#note").fill(note);
+  }
+
+  private static void save(Page page) {
+    page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Save")).click();
+  }
+
+  private static long masses(String time) {
+    JsonNode masses = server.read("/api/masses?from=%s&to=%s&church=ht".formatted(DAY, DAY));
+    return StreamSupport.stream(masses.spliterator(), false)
+        .filter(mass -> mass.get("start").asText().contains("T" + time))
+        .count();
+  }
+}
