@@ -57,7 +57,7 @@ class OneMoreSheet {
         address,
         found.ways().stream().map(OneMoreSheet::offer).toList(),
         ownAlone ? WayWords.nothing(role, mass.colour().id()) : "",
-        found.heightMatters(),
+        found.heightMatters() && !ownAlone,
         albs.isKnown() ? Field.of(String.valueOf(albs.height())) : Field.empty());
   }
 

@@ -35,6 +35,9 @@ class WornResource {
    */
   record WornBody(String piece, Boolean worn, String insteadOf) {}
 
+  /** What is put right; without pieces, everything was worn as planned. */
+  record PutRightBody(List<WornBody> pieces) {}
+
   /** Everything that lay ready or was worn. */
   @GET
   @Transactional
@@ -53,9 +56,10 @@ class WornResource {
   /** Puts this in the place of all that was said; what is not named was worn as planned. */
   @PUT
   @Consumes(MediaType.APPLICATION_JSON)
-  public List<WornBody> keep(@RestPath String id, List<WornBody> body) {
+  public List<WornBody> keep(@RestPath String id, PutRightBody body) {
     Asked asked = new Asked();
-    List<WornBody> said = Asked.body(body);
+    List<WornBody> given = Asked.body(body).pieces();
+    List<WornBody> said = given == null ? List.of() : given;
     if (said.stream().anyMatch(Objects::isNull)) {
       asked.fault("piece", "The list has an entry that says nothing.");
     }

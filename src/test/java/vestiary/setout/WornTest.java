@@ -8,6 +8,7 @@ import static vestiary.scenario.Sending.get;
 import static vestiary.scenario.Sending.put;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -59,8 +60,7 @@ class WornTest {
 
   @Test
   void what_was_worn_instead_counts_and_what_lay_there_does_not() {
-    put(
-            address(),
+    said(
             List.of(
                 Map.of("piece", "HT-G1-C", "worn", false),
                 Map.of("piece", "HT-G2-C", "worn", true, "insteadOf", "HT-G1-C")))
@@ -99,9 +99,8 @@ class WornTest {
 
     assertEquals("HT-G2-C", chasuble());
 
-    put(address(), List.of(Map.of("piece", "HT-G1-C", "worn", false))).then().statusCode(200);
-    put(
-            address(),
+    said(List.of(Map.of("piece", "HT-G1-C", "worn", false))).then().statusCode(200);
+    said(
             List.of(
                 Map.of("piece", "HT-G1-C", "worn", false),
                 Map.of("piece", "HT-G1-S", "worn", false),
@@ -118,14 +117,18 @@ class WornTest {
     String tomorrow = Sending.mass("ht", "2026-12-01T10:00").get("id").toString();
 
     refusing.refused(
-        422, "against-rule", () -> put("/api/masses/%s/worn".formatted(tomorrow), List.of()));
-    refusing.unfit(() -> put(address(), List.of(Map.of("piece", "none"))), "piece");
+        422, "against-rule", () -> put("/api/masses/%s/worn".formatted(tomorrow), Map.of()));
+    refusing.unfit(() -> said(List.of(Map.of("piece", "none"))), "piece");
     refusing.unfit(
-        () -> put(address(), List.of(Map.of("piece", "HT-G2-S", "insteadOf", "HT-G1-C"))), "piece");
+        () -> said(List.of(Map.of("piece", "HT-G2-S", "insteadOf", "HT-G1-C"))), "piece");
     refusing.unfit(
-        () -> put(address(), List.of(Map.of("piece", "HT-G2-S"), Map.of("piece", "HT-G2-S"))),
+        () -> said(List.of(Map.of("piece", "HT-G2-S"), Map.of("piece", "HT-G2-S"))),
         "piece");
-    refusing.unfit(() -> put(address(), List.of(Map.of("worn", false))), "piece");
+    refusing.unfit(() -> said(List.of(Map.of("worn", false))), "piece");
+  }
+
+  private Response said(List<Map<String, Object>> pieces) {
+    return put(address(), Map.of("pieces", pieces));
   }
 
   private String chasuble() {
