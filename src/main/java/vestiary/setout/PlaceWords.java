@@ -30,7 +30,7 @@ final class PlaceWords {
     ChurchId here = mass.church().id();
     Optional<CarriedPiece> arrival = findArrival(piece.code(), mass, window);
     if (arrival.isPresent()) {
-      return comes(arrival.get(), mass);
+      return comes(arrival.get());
     }
     ChurchId lies = span.lies(piece.toPiece(), window.setOut());
     if (!lies.equals(here)) {
@@ -52,7 +52,7 @@ final class PlaceWords {
         .filter(one -> local(one.arriveBy()).toLocalDate().equals(mass.date()));
   }
 
-  private String comes(CarriedPiece way, DatedMass mass) {
+  private String comes(CarriedPiece way) {
     return "comes from %s%s, here by %s"
         .formatted(church(way.from()), with(way.carrier()), English.clock(local(way.arriveBy())));
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
+import vestiary.people.Person;
 import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
@@ -29,10 +30,10 @@ public record SetOut(
     DatedMass mass,
     Window window,
     boolean named,
-    List<Person> people,
+    List<Vested> people,
     List<Spare> spares,
     List<Coming> coming,
-    List<vestiary.people.Person> asked) {
+    List<Person> asked) {
 
   public SetOut {
     people = List.copyOf(people);
@@ -62,8 +63,8 @@ public record SetOut(
    * @param laid in a pile, lowest first
    * @param beside what lies apart
    */
-  public record Person(Wearer wearer, String who, List<Line> laid, List<Line> beside) {
-    public Person {
+  public record Vested(Wearer wearer, String who, List<Line> laid, List<Line> beside) {
+    public Vested {
       laid = List.copyOf(laid);
       beside = List.copyOf(beside);
     }

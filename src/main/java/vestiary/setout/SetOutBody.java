@@ -80,7 +80,7 @@ record SetOutBody(
             .toList());
   }
 
-  private static PersonBody person(SetOut.Person person) {
+  private static PersonBody person(SetOut.Vested person) {
     return new PersonBody(
         person.wearer().role().id(),
         person.wearer().ordinal(),

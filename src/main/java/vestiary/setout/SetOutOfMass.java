@@ -1,7 +1,6 @@
 package vestiary.setout;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,13 +24,10 @@ import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.vesting.VestingPolicies;
-import vestiary.vesting.Wearer;
 import vestiary.vesting.Window;
 
 /** Works out what lies on the table for one Mass from what is planned, held, carried and free. */
 final class SetOutOfMass {
-
-  private record Slot(Wearer wearer, PieceKind kind) {}
 
   private record KindAndColour(PieceKind kind, Colour colour) {}
 
@@ -43,7 +39,7 @@ final class SetOutOfMass {
   private final Window window;
   private final List<Need> asked;
   private final Map<Role, Long> persons;
-  private final Map<Slot, LaidPiece> laid;
+  private final Slots laid;
   private final Map<String, PooledPiece> pieces;
   private final List<LayingOut.Pile> piles;
 
@@ -66,7 +62,7 @@ final class SetOutOfMass {
     this.persons =
         piles.stream()
             .collect(Collectors.groupingBy(pile -> pile.wearer().role(), Collectors.counting()));
-    this.laid = slots(piles, laid);
+    this.laid = Slots.of(piles, laid, pieces, asked);
   }
 
   SetOut read() {
@@ -80,42 +76,8 @@ final class SetOutOfMass {
         albs.asked(asked));
   }
 
-  /** What is held for nobody in particular goes to the first who has none of the kind. */
-  private Map<Slot, LaidPiece> slots(List<LayingOut.Pile> piles, List<LaidPiece> all) {
-    Map<Slot, LaidPiece> slots = new LinkedHashMap<>();
-    List<LaidPiece> nobodys = new ArrayList<>();
-    for (LaidPiece one : all) {
-      if (!pieces.containsKey(one.piece())) {
-        continue;
-      }
-      if (one.wearers().isEmpty()) {
-        nobodys.add(one);
-      } else {
-        slots.put(new Slot(one.wearers().get(0), kind(one)), one);
-      }
-    }
-    for (LaidPiece one : nobodys) {
-      piles.stream()
-          .map(pile -> new Slot(pile.wearer(), kind(one)))
-          .filter(slot -> !slots.containsKey(slot) && findAsked(slot).isPresent())
-          .findFirst()
-          .ifPresent(slot -> slots.put(slot, one));
-    }
-    return slots;
-  }
-
-  private PieceKind kind(LaidPiece one) {
-    return pieces.get(one.piece()).kind();
-  }
-
-  private Optional<Need> findAsked(Slot slot) {
-    return asked.stream()
-        .filter(need -> need.wearer().equals(slot.wearer()) && need.kind() == slot.kind())
-        .findFirst();
-  }
-
-  private SetOut.Person person(LayingOut.Pile pile) {
-    return new SetOut.Person(
+  private SetOut.Vested person(LayingOut.Pile pile) {
+    return new SetOut.Vested(
         pile.wearer(),
         WearerNames.of(mass, pile.wearer()),
         pile.laid().stream().map(this::line).toList(),
@@ -123,18 +85,18 @@ final class SetOutOfMass {
   }
 
   private SetOut.Line line(Need whole) {
-    Slot slot = new Slot(whole.wearer(), whole.kind());
+    Slots.Slot slot = Slots.Slot.of(whole);
     List<Step> steps = accepted(slot);
-    Need need = findAsked(slot).orElse(whole);
-    LaidPiece found = laid.get(slot);
-    if (found != null) {
-      PooledPiece piece = pieces.get(found.piece());
+    Need need = laid.findAsked(slot).orElse(whole);
+    Optional<LaidPiece> found = laid.find(slot);
+    if (found.isPresent()) {
+      PooledPiece piece = pieces.get(found.get().piece());
       return new SetOut.Line(
           need,
           SetOut.Whence.POOL,
           List.of(piece),
           steps,
-          found.state(),
+          found.get().state(),
           places.of(piece, mass, window),
           albs.fit(need, piece));
     }
@@ -144,8 +106,8 @@ final class SetOutOfMass {
     return new SetOut.Line(need, whence, List.of(), steps, "", where, fit);
   }
 
-  private SetOut.Whence whence(Slot slot, List<Step> steps) {
-    if (findAsked(slot).isPresent()) {
+  private SetOut.Whence whence(Slots.Slot slot, List<Step> steps) {
+    if (laid.findAsked(slot).isPresent()) {
       return SetOut.Whence.OPEN;
     }
     if (!steps.isEmpty()) {
@@ -154,7 +116,7 @@ final class SetOutOfMass {
     return isBrought(slot) ? SetOut.Whence.BROUGHT : SetOut.Whence.CUPBOARD;
   }
 
-  private List<Step> accepted(Slot slot) {
+  private List<Step> accepted(Slots.Slot slot) {
     return span.accepted().stream()
         .filter(one -> one.wearer().equals(slot.wearer()) && one.kind() == slot.kind())
         .filter(one -> one.church().equals(mass.church().id()))
@@ -163,7 +125,7 @@ final class SetOutOfMass {
   }
 
   /** The last in number are taken to bring their own, as when needs are counted. */
-  private boolean isBrought(Slot slot) {
+  private boolean isBrought(Slots.Slot slot) {
     int bringing =
         mass.brings().stream()
             .filter(brings -> brings.role() == slot.wearer().role())
@@ -201,7 +163,7 @@ final class SetOutOfMass {
   }
 
   private List<SetOut.Coming> coming() {
-    List<String> ours = laid.values().stream().map(LaidPiece::piece).distinct().sorted().toList();
+    List<String> ours = laid.codes();
     Map<Instant, List<CarriedPiece>> byArrival =
         carried.stream()
             .filter(one -> one.to().equals(mass.church().id()))

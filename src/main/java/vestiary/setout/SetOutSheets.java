@@ -87,9 +87,9 @@ final class SetOutSheets {
 
   /** The ordained one by one, those of each lay ministry together. */
   private static List<SetOutView.Pile> piles(SetOut found) {
-    Map<Role, List<SetOut.Person>> lay = new LinkedHashMap<>();
+    Map<Role, List<SetOut.Vested>> lay = new LinkedHashMap<>();
     List<SetOutView.Pile> piles = new ArrayList<>();
-    for (SetOut.Person person : found.people()) {
+    for (SetOut.Vested person : found.people()) {
       if (person.wearer().role().isLay()) {
         lay.computeIfAbsent(person.wearer().role(), role -> new ArrayList<>()).add(person);
       } else if (!person.laid().isEmpty()) {
@@ -103,7 +103,7 @@ final class SetOutSheets {
   }
 
   /** A name alone does not say in what capacity; a number does. */
-  private static String role(DatedMass mass, SetOut.Person person) {
+  private static String role(DatedMass mass, SetOut.Vested person) {
     return WearerNames.find(mass, person.wearer()).isEmpty()
         ? ""
         : switch (person.wearer().role()) {
@@ -112,7 +112,7 @@ final class SetOutSheets {
         };
   }
 
-  private static SetOutView.Pile together(Role role, List<SetOut.Person> people) {
+  private static SetOutView.Pile together(Role role, List<SetOut.Vested> people) {
     Map<SetOutView.Line, Long> counted =
         people.stream()
             .flatMap(person -> LineWords.lines(person.laid()).stream())

@@ -75,7 +75,30 @@ class FullCluster {
             "/devices/churches/ht/hands",
             Map.of("name", List.of("Greta Holm"), "code", List.of("")))
         .leadsTo("/devices/churches/ht");
+    vestOneMore();
     lendToAThird();
+  }
+
+  /** One who came unexpected, how tall he is, and what was worn on the day before. */
+  private void vestOneMore() {
+    Sending.post(
+            "/api/masses/%s/one-more".formatted(Sending.mass("ht", "2026-12-09T15:00").get("id")),
+            Map.of("role", "deacon", "way", "own"))
+        .then()
+        .statusCode(201);
+    Sending.put(
+            "/api/masses/%s/worn".formatted(Sending.mass("ht", "2026-11-29T15:00").get("id")),
+            Map.of("pieces", List.of(Map.of("piece", "HT-W1-C"))))
+        .then()
+        .statusCode(200);
+    RestAssured.given()
+        .redirects()
+        .follow(false)
+        .header("Idempotency-Key", "0".repeat(32))
+        .formParams(Map.of("height", "186"))
+        .post("/people/ambrose-tarnwick/height")
+        .then()
+        .statusCode(303);
   }
 
   /** Neither of the two that a test is about, for both sides of a lending see it. */

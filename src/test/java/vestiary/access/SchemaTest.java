@@ -237,6 +237,24 @@ class SchemaTest {
           select p.cluster_id, gen_random_uuid(), m.id, p.id, 'granted', '', now(), 0
           from piece p, mass m limit 1
           """);
+      statement.execute(
+          """
+          insert into one_more (cluster_id, id, mass_id, role, own, pieces, held, steps, taken_at,
+                                version)
+          select cluster_id, gen_random_uuid(), id, 'deacon', true, '{}', '{}', '[]', now(), 0
+          from mass limit 1
+          """);
+      statement.execute(
+          """
+          insert into worn (cluster_id, id, mass_id, piece_id, worn, instead_of, worn_at, version)
+          select p.cluster_id, gen_random_uuid(), m.id, p.id, true, p.id, now(), 0
+          from piece p, mass m limit 1
+          """);
+      statement.execute(
+          """
+          insert into person_height (cluster_id, id, centimetres, version)
+          select cluster_id, id, 180, 0 from person limit 1
+          """);
     }
   }
 

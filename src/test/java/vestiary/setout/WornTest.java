@@ -60,10 +60,9 @@ class WornTest {
 
   @Test
   void what_was_worn_instead_counts_and_what_lay_there_does_not() {
-    said(
-            List.of(
-                Map.of("piece", "HT-G1-C", "worn", false),
-                Map.of("piece", "HT-G2-C", "worn", true, "insteadOf", "HT-G1-C")))
+    said(List.of(
+            Map.of("piece", "HT-G1-C", "worn", false),
+            Map.of("piece", "HT-G2-C", "worn", true, "insteadOf", "HT-G1-C")))
         .then()
         .statusCode(200);
 
@@ -100,12 +99,11 @@ class WornTest {
     assertEquals("HT-G2-C", chasuble());
 
     said(List.of(Map.of("piece", "HT-G1-C", "worn", false))).then().statusCode(200);
-    said(
-            List.of(
-                Map.of("piece", "HT-G1-C", "worn", false),
-                Map.of("piece", "HT-G1-S", "worn", false),
-                Map.of("piece", "HT-G2-C"),
-                Map.of("piece", "HT-G2-S")))
+    said(List.of(
+            Map.of("piece", "HT-G1-C", "worn", false),
+            Map.of("piece", "HT-G1-S", "worn", false),
+            Map.of("piece", "HT-G2-C"),
+            Map.of("piece", "HT-G2-S")))
         .then()
         .statusCode(200);
 
@@ -122,8 +120,7 @@ class WornTest {
     refusing.unfit(
         () -> said(List.of(Map.of("piece", "HT-G2-S", "insteadOf", "HT-G1-C"))), "piece");
     refusing.unfit(
-        () -> said(List.of(Map.of("piece", "HT-G2-S"), Map.of("piece", "HT-G2-S"))),
-        "piece");
+        () -> said(List.of(Map.of("piece", "HT-G2-S"), Map.of("piece", "HT-G2-S"))), "piece");
     refusing.unfit(() -> said(List.of(Map.of("worn", false))), "piece");
   }
 
