@@ -22,6 +22,7 @@ import vestiary.schedule.PlanFit;
 import vestiary.vesting.MassId;
 import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 
@@ -116,6 +117,8 @@ class CareSheets {
         photos.of(piece.code()).stream()
             .filter(photo -> photo.care().equals(spell.id().toString()))
             .toList(),
+        spell.id().toString(),
+        Field.empty(),
         new Link(piece.code(), "/vestments/" + piece.code()));
   }
 

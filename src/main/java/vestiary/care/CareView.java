@@ -3,6 +3,7 @@ package vestiary.care;
 import java.util.List;
 import vestiary.pool.PiecePhotos;
 import vestiary.schedule.PlanFit;
+import vestiary.web.Field;
 import vestiary.web.Frame;
 import vestiary.web.Link;
 
@@ -20,6 +21,8 @@ import vestiary.web.Link;
  * @param end where it is said that it is back; empty if it is over
  * @param press what says so
  * @param church id of the one where the piece is at home
+ * @param care id of it, which a further photograph names
+ * @param photo that is sent, to the piece's photographs
  */
 record CareView(
     Frame frame,
@@ -35,6 +38,8 @@ record CareView(
     String press,
     String church,
     List<PiecePhotos.Shown> photos,
+    String care,
+    Field photo,
     Link piece) {
 
   CareView {

@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -61,7 +62,7 @@ public class ValuePiece {
     row.pieceId = piece;
     row.amount = amount(asked.needed("amount", request.amount(), 20), asked);
     row.currency =
-        asked.needed("currency", request.currency(), 3).toUpperCase(java.util.Locale.ROOT);
+        asked.needed("currency", request.currency(), 3).toUpperCase(Locale.ROOT);
     if (!row.currency.isEmpty() && !CURRENCIES.contains(row.currency)) {
       asked.fault(
           "currency",

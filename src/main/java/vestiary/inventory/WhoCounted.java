@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.UUID;
 import vestiary.people.FindPeople;
 import vestiary.users.UserNames;
 
@@ -23,9 +22,7 @@ class WhoCounted {
 
   Map<String, String> names() {
     Map<String, String> names = new HashMap<>();
-    people
-        .byId()
-        .forEach((UUID id, vestiary.people.Person p) -> names.put(id.toString(), p.name()));
+    people.byId().forEach((id, person) -> names.put(id.toString(), person.name()));
     users.all().forEach((id, name) -> names.put(id.toString(), name));
     names.put("server", "the token of the server");
     return names;

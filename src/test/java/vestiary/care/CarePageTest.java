@@ -2,6 +2,7 @@ package vestiary.care;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Browsing.press;
 
@@ -61,9 +62,23 @@ class CarePageTest {
 
     Page done = page(Browsing.sendWithFile(FORM, form, "photo", Photographs.jpeg()).wayOn());
 
-    done.addresses("/vestments/HT-W1-C/photos/.*");
+    assertEquals(1, done.addresses("/vestments/HT-W1-C/photos/.+").size());
     Sending.get("/api/pieces/HT-W1-S").then().body("care[0].kind", equalTo("mending"));
     Sending.get("/api/pieces/HT-W1-C/photos").then().body("", hasSize(1));
+  }
+
+  @Test
+  void another_photograph_of_the_damage_can_follow() {
+    String away = send(Map.of("kind", "stain")).wayOn();
+    Map<String, List<String>> form = page(away).form("/vestments/HT-W1-C/photos");
+
+    Browsing.sendWithFile("/vestments/HT-W1-C/photos", form, "photo", Photographs.png())
+        .leadsTo("/vestments/HT-W1-C/photos?done=added");
+
+    assertEquals(1, page(away).addresses("/vestments/HT-W1-C/photos/.+").size());
+    Sending.get("/api/pieces/HT-W1-C/photos")
+        .then()
+        .body("[0].care", equalTo(away.replaceAll(".*/|[?].*", "")));
   }
 
   @Test

@@ -9,8 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import io.restassured.specification.RequestSpecification;
 import jakarta.inject.Inject;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -122,7 +124,7 @@ class InventoryTest {
         table.startsWith(String.join(",", InventoryTable.COLUMNS) + ",value,currency"), table);
     List<Object> before = Sending.get("/api/pieces?church=sm").jsonPath().getList("");
 
-    Browsing.upload("pieces", "false", table.getBytes(java.nio.charset.StandardCharsets.UTF_8))
+    Browsing.upload("pieces", "false", table.getBytes(StandardCharsets.UTF_8))
         .is(200);
 
     assertEquals(before, Sending.get("/api/pieces?church=sm").jsonPath().getList(""));
@@ -172,7 +174,7 @@ class InventoryTest {
 
   private static RequestSpecification as(String token) {
     return token == null
-        ? io.restassured.RestAssured.given().accept("*/*")
+        ? RestAssured.given().accept("*/*")
         : LettingIn.program(token).accept("*/*");
   }
 }

@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
@@ -145,7 +146,7 @@ class PhotoResourceTest {
   void a_script_behind_a_picture_is_gone() {
     byte[] picture = Photographs.jpeg();
     byte[] script = "<script>alert(1)</script>".getBytes(StandardCharsets.US_ASCII);
-    byte[] both = java.util.Arrays.copyOf(picture, picture.length + script.length);
+    byte[] both = Arrays.copyOf(picture, picture.length + script.length);
     System.arraycopy(script, 0, both, picture.length, script.length);
 
     assertFalse(text(kept(both)).contains("<script>"));
