@@ -54,7 +54,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   KEEP_VESTMENTS(
-      "Enter, change and remove vestments; put them in care and take them back",
+      "Enter, change and withdraw vestments, with photographs; put them in care and take them back; take stock",
       EVERYWHERE,
       OWN_CHURCHES,
       NOWHERE,
@@ -65,6 +65,14 @@ public enum Action {
       "Vest one more who has come, say what was worn, see and enter how tall a priest or deacon is",
       EVERYWHERE,
       OWN_CHURCHES,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
+  SEE_VALUES(
+      "See and enter what vestments are worth",
+      EVERYWHERE,
+      NOWHERE,
       EVERYWHERE,
       NOWHERE,
       NOWHERE,

@@ -20,6 +20,7 @@ import vestiary.web.Link;
  * @param dedication ISO 8601; empty if unknown
  * @param journeys to each other church
  * @param version of what was read, to notice a lost race; empty for a new church
+ * @param notices whole sentences for those who answer for its goods
  */
 public record ChurchForm(
     Frame frame,
@@ -45,11 +46,13 @@ public record ChurchForm(
     Field latitude,
     Field longitude,
     List<Journey> journeys,
-    String version) {
+    String version,
+    List<String> notices) {
 
   public ChurchForm {
     parishes = List.copyOf(parishes);
     journeys = List.copyOf(journeys);
+    notices = List.copyOf(notices);
   }
 
   /**

@@ -25,8 +25,11 @@ class ChurchSheets {
   private final ReadCluster cluster;
   private final ChurchCalendars calendars;
   private final Frames frames;
+  private final ChurchNotices notices;
 
-  ChurchSheets(ReadCluster cluster, ChurchCalendars calendars, Frames frames) {
+  ChurchSheets(
+      ReadCluster cluster, ChurchCalendars calendars, Frames frames, ChurchNotices notices) {
+    this.notices = notices;
     this.cluster = cluster;
     this.calendars = calendars;
     this.frames = frames;
@@ -38,7 +41,14 @@ class ChurchSheets {
         cluster.churches().stream().map(other -> journey(other, entries, "")).toList();
     LiturgicalCalendar calendar = calendars.plain(cluster.cluster());
     return form(
-        "A new church", "/churches", "", problem, entries, titles(calendar, entries), journeys);
+        "A new church",
+        "/churches",
+        "",
+        problem,
+        entries,
+        titles(calendar, entries),
+        journeys,
+        List.of());
   }
 
   /** The form of a church as it is stored. */
@@ -77,7 +87,8 @@ class ChurchSheets {
         problem,
         entries,
         titles(calendar, entries),
-        journeys);
+        journeys,
+        notices.of(church));
   }
 
   private ChurchForm form(
@@ -87,7 +98,8 @@ class ChurchSheets {
       String problem,
       Entries entries,
       Choice titles,
-      List<ChurchForm.Journey> journeys) {
+      List<ChurchForm.Journey> journeys,
+      List<String> notices) {
     return new ChurchForm(
         frames.of("settings", action),
         title,
@@ -112,7 +124,8 @@ class ChurchSheets {
         entries.field("latitude"),
         entries.field("longitude"),
         journeys,
-        entries.text("version"));
+        entries.text("version"),
+        notices);
   }
 
   private static ChurchForm.Journey journey(Church other, Entries entries, String estimate) {

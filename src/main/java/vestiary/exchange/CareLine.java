@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param set code of the set; empty if a piece is meant
  * @param from first day it is away
  * @param to last day it is away, {@link LocalDate#MAX} until further notice
+ * @param kind id of what is wrong with it; empty if left out
  * @param due day it was promised back, {@link LocalDate#MAX} if left out
  */
 record CareLine(
@@ -24,7 +25,8 @@ record CareLine(
     LocalDate from,
     LocalDate to,
     LocalDate due,
-    String reason) {
+    String reason,
+    String kind) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -33,7 +35,10 @@ record CareLine(
           required("from", "First day it is away"),
           optional("to", "Last day it is away; empty is until further notice"),
           optional("due", "Day it was promised back, where it is still awaited"),
-          required("reason", "Why, in words"));
+          required("reason", "Why, in words"),
+          optional(
+              "kind",
+              "What is wrong with it: mending, cleaner, stain, missing-button, missing or other; with a kind it is away until somebody says that it is back"));
 
   static Reading<CareLine> read(byte[] file, DateWords words) {
     return CsvTable.parse(file, ImportWhat.CARE)
@@ -52,7 +57,8 @@ record CareLine(
             from.orElse(LocalDate.MIN),
             cells.date("to", words, "").orElse(LocalDate.MAX),
             cells.date("due", words, "").orElse(LocalDate.MAX),
-            cells.text("reason"));
+            cells.text("reason"),
+            cells.word("kind", Words.CARE_KINDS));
     check(cells, care);
     Reading<CareLine> reading = cells.reading(() -> care);
     return reading.isGood() && from.isEmpty() ? Reading.nothing() : reading;

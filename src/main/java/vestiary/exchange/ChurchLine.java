@@ -15,6 +15,7 @@ import java.util.List;
  *     empty
  * @param titularColour colour of that celebration, empty with titularDay
  * @param dedication {@link LocalDate#MIN} if left out
+ * @param lastInventory {@link LocalDate#MIN} if left out
  * @param latitude degrees north, not a number if left out; likewise longitude, degrees east
  */
 record ChurchLine(
@@ -31,7 +32,8 @@ record ChurchLine(
     int setOutMinutes,
     int clearanceMinutes,
     double latitude,
-    double longitude) {
+    double longitude,
+    LocalDate lastInventory) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -51,18 +53,19 @@ record ChurchLine(
           required("setOutMinutes", "Minutes before Mass by which vestments are set out, 0 to 240"),
           required("clearanceMinutes", "Minutes after Mass until vestments are put away, 0 to 240"),
           optional("latitude", "Degrees north, -90 to 90; goes with longitude"),
-          optional("longitude", "Degrees east, -180 to 180; goes with latitude"));
+          optional("longitude", "Degrees east, -180 to 180; goes with latitude"),
+          optional("lastInventory", "Date of the last inventory, if it was made elsewhere"));
 
   /** Churches are dedicated in public since the fourth century; from memory. */
   private static final DateWords DEDICATIONS = DateWords.iso(300);
 
-  static Reading<ChurchLine> read(byte[] file) {
+  static Reading<ChurchLine> read(byte[] file, DateWords words) {
     return CsvTable.parse(file, ImportWhat.CHURCHES)
-        .read(ChurchLine::parse)
+        .read(line -> parse(line, words))
         .unique("slug", ChurchLine::line, line -> List.of(line.slug()));
   }
 
-  static Reading<ChurchLine> parse(CsvLine line) {
+  static Reading<ChurchLine> parse(CsvLine line, DateWords words) {
     Cells cells = new Cells(line, COLUMNS);
     ChurchLine church =
         new ChurchLine(
@@ -79,7 +82,8 @@ record ChurchLine(
             cells.number("setOutMinutes", Range.LEAD),
             cells.number("clearanceMinutes", Range.LEAD),
             cells.degrees("latitude", 90),
-            cells.degrees("longitude", 180));
+            cells.degrees("longitude", 180),
+            cells.date("lastInventory", words, "").orElse(LocalDate.MIN));
     checkTitle(cells);
     checkPlace(cells);
     return cells.reading(() -> church);

@@ -102,7 +102,7 @@ public class Demo {
   /** Fills an empty cluster with the large one. */
   @Transactional
   public void load() {
-    LASTING.forEach(what -> bringIn(what, LISTS, DateWords.ISO));
+    LASTING.forEach(what -> bringIn(what, LISTS, words()));
     loadDated(LISTS);
   }
 
@@ -111,7 +111,7 @@ public class Demo {
   public void loadSecond() {
     LASTING.stream()
         .filter(what -> isThere(what, LISTS_OF_SECOND))
-        .forEach(what -> bringIn(what, LISTS_OF_SECOND, DateWords.ISO));
+        .forEach(what -> bringIn(what, LISTS_OF_SECOND, words()));
     loadDated(LISTS_OF_SECOND);
     offerForFortnight();
   }
@@ -148,13 +148,16 @@ public class Demo {
   }
 
   private void loadDated(String lists) {
-    LocalDate monday = monday();
-    Cluster here = cluster.cluster();
-    FortnightWords words = new FortnightWords(monday, (day, church) -> lawfulOn(here, day, church));
+    FortnightWords words = words();
     DATED.stream()
         .filter(what -> isThere(what, lists))
         .forEach(what -> bringIn(what, lists, words));
-    open.keepDemoMonday(monday);
+    open.keepDemoMonday(monday());
+  }
+
+  private FortnightWords words() {
+    Cluster here = cluster.cluster();
+    return new FortnightWords(monday(), (day, church) -> lawfulOn(here, day, church));
   }
 
   private void offerForFortnight() {

@@ -57,7 +57,13 @@ class ImportCsv {
               keeper::keep,
               dryRun);
       case CHURCHES ->
-          run(what, ChurchLine.read(file), ChurchLine::line, keeper::faults, keeper::keep, dryRun);
+          run(
+              what,
+              ChurchLine.read(file, dates),
+              ChurchLine::line,
+              keeper::faults,
+              keeper::keep,
+              dryRun);
       case PROPERS ->
           run(
               what,

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import vestiary.cluster.ChangeSettings;
 import vestiary.cluster.SaveChurch;
 import vestiary.cluster.SetJourney;
+import vestiary.inventory.NoteInventory;
 import vestiary.people.FindPeople;
 import vestiary.people.SavePerson;
 import vestiary.pool.PutInCare;
@@ -45,6 +46,7 @@ class LineKeeper {
   private final SaveMass masses;
   private final SavePiece pieces;
   private final PutInCare care;
+  private final NoteInventory inventories;
 
   LineKeeper(
       ChangeSettings settings,
@@ -56,7 +58,9 @@ class LineKeeper {
       SavePattern patterns,
       SaveMass masses,
       SavePiece pieces,
-      PutInCare care) {
+      PutInCare care,
+      NoteInventory inventories) {
+    this.inventories = inventories;
     this.settings = settings;
     this.churches = churches;
     this.propers = propers;
@@ -78,11 +82,16 @@ class LineKeeper {
   }
 
   List<FieldFault> faults(ChurchLine line) {
-    return churches.findFaults(request(line));
+    List<FieldFault> all = new ArrayList<>(churches.findFaults(request(line)));
+    inventories.findFault("lastInventory", line.lastInventory()).ifPresent(all::add);
+    return all;
   }
 
   void keep(ChurchLine line) {
     churches.enterOrChange(request(line));
+    if (!line.lastInventory().equals(LocalDate.MIN)) {
+      inventories.heldElsewhere(line.slug(), line.lastInventory());
+    }
   }
 
   /** Looks for faults line by line: one that is good may be named by those below it. */
@@ -284,6 +293,7 @@ class LineKeeper {
         line.condition(),
         line.place(),
         line.staysHome(),
+        line.particulars().stream().findFirst().orElse(null),
         null);
   }
 
@@ -294,7 +304,8 @@ class LineKeeper {
         line.to().equals(LocalDate.MAX) ? null : line.to().toString(),
         awaited
             ? "%s (due back %s)".formatted(line.reason(), DUE.format(line.due()))
-            : line.reason());
+            : line.reason(),
+        line.kind());
   }
 
   private static Integer said(int number) {

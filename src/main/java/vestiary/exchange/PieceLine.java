@@ -4,6 +4,8 @@ import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
 
 import java.util.List;
+import java.util.stream.Stream;
+import vestiary.pool.Particulars;
 
 /**
  * A piece, as a line gives it. Texts that were left out are empty.
@@ -17,6 +19,7 @@ import java.util.List;
  * @param home slug of the church where it is kept
  * @param owner parish, diocese or person; empty is the parish of its home
  * @param ownerPolicy freely, asking or never
+ * @param particulars for the inventory, or none if the line says nothing of them
  */
 record PieceLine(
     int line,
@@ -34,7 +37,8 @@ record PieceLine(
     String condition,
     String place,
     boolean staysHome,
-    String form) {
+    String form,
+    List<Particulars> particulars) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -57,10 +61,18 @@ record PieceLine(
           optional("condition", "Condition, for example good or worn"),
           optional("place", "Where it lies in the sacristy"),
           optional("staysHome", "Whether it never leaves its church"),
-          optional("form", "Cut, for example full or narrow"));
+          optional("form", "Cut, for example full or narrow"),
+          optional(
+              "description",
+              "So that a stranger would know it again; a line that says nothing in this and the next four columns leaves them as they are"),
+          optional("provenance", "Its maker, and by whose gift it came"),
+          optional("acquired", "When, as far as it is known"),
+          optional("precious", "Whether it is precious for its art or history"),
+          optional("keeper", "Who keeps it, if not the sacristy of its home"));
 
   PieceLine {
     colours = List.copyOf(colours);
+    particulars = List.copyOf(particulars);
   }
 
   static Reading<PieceLine> read(byte[] file) {
@@ -89,9 +101,24 @@ record PieceLine(
             cells.text("condition"),
             cells.text("place"),
             cells.flag("staysHome"),
-            cells.text("form"));
+            cells.text("form"),
+            particulars(cells));
     check(cells, piece);
     return cells.reading(() -> piece);
+  }
+
+  private static List<Particulars> particulars(Cells cells) {
+    boolean silent =
+        Stream.of("description", "provenance", "acquired", "precious", "keeper")
+            .noneMatch(cells::has);
+    Particulars said =
+        new Particulars(
+            cells.text("description"),
+            cells.text("provenance"),
+            cells.text("acquired"),
+            cells.flag("precious"),
+            cells.text("keeper"));
+    return silent ? List.of() : List.of(said);
   }
 
   private static void check(Cells cells, PieceLine piece) {

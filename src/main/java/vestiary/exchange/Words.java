@@ -12,6 +12,7 @@ import vestiary.calendar.ProperPlace;
 import vestiary.calendar.SundayBeside;
 import vestiary.calendar.Term;
 import vestiary.people.PersonRole;
+import vestiary.pool.CareKind;
 import vestiary.pool.OwnerPolicy;
 import vestiary.vesting.Grade;
 import vestiary.vesting.Ministers;
@@ -32,6 +33,7 @@ record Words(List<String> all) {
   static final Words LEAVES = of(Leave.class);
   static final Words GRADES = of(Grade.class);
   static final Words OWNER_POLICIES = of(OwnerPolicy.class);
+  static final Words CARE_KINDS = of(CareKind.class);
   static final Words ROLES = of(PersonRole.class);
   static final Words VESTED = of(Role.class);
   static final Words FURTHER_MINISTERS = new Words(ids(Role.FURTHER));

@@ -40,6 +40,9 @@ final class FieldWords {
           accepted_step: Lawful substitute
           plan: Plan
           movement: Journey of a piece
+          photo: Photograph of
+          stocktake: Stocktake
+          stocktake_line: Found in a stocktake
           retention: How long things are kept
           shared_device: Shared device
           device_hand: Who acts on shared devices
@@ -126,6 +129,22 @@ final class FieldWords {
           piece.place: place in the sacristy
           proper.place: whose day it is
           stays_home: does not leave this church
+          description: description
+          provenance: where it comes from
+          acquired: acquired
+          precious: precious
+          keeper: kept by
+          withdrawn_on: withdrawn from use on
+          withdrawn_reason: withdrawn because
+          withdrawn_to: where it went
+          care_kind: what is wrong
+          awaited: away until somebody says it is back
+          promised: promised back
+          occupation_id: of what was wrong
+          held_on: inventory of
+          elsewhere: made elsewhere
+          finding: found
+          settled: what was done about it
           state: state
           reason: why
           latin: name in Latin
@@ -225,6 +244,16 @@ final class FieldWords {
           "keeping",
           "kept_at",
           "wrong_codes",
+          "width",
+          "height",
+          "added_at",
+          "begun_at",
+          "begun_by",
+          "closed_at",
+          "closed_by",
+          "stocktake_id",
+          "expected",
+          "found_at",
           "plan.starts",
           "plan.cancelled");
 
@@ -241,6 +270,8 @@ final class FieldWords {
           "role",
           "grade",
           "owner_policy",
+          "care_kind",
+          "finding",
           "state",
           "step",
           "proper.place",

@@ -87,9 +87,9 @@ public class FindLendable {
     // A set may have the code of one of its pieces; it goes whole then.
     List<PieceRow> named =
         sets.findByCode(code)
-            .map(set -> rows.list("setId = ?1 order by code", set.id))
+            .map(set -> rows.ofSet(set.id))
             .filter(within -> !within.isEmpty())
-            .orElseGet(() -> rows.findByCode(code).stream().toList());
+            .orElseGet(() -> rows.findByCode(code).filter(PieceRow::isInUse).stream().toList());
     if (named.isEmpty()) {
       asked.fault(FIELD, "There is no piece and no set \"%s\".".formatted(code));
     }

@@ -64,7 +64,7 @@ public class KeepPlanned {
     occupations.deletePlanned(before.stream().map(found -> found.row().id).toList());
     movements.deleteArrivingBetween(part.from(), part.until());
     Map<String, UUID> ids =
-        pieces.streamAll().collect(Collectors.toMap(piece -> piece.code, piece -> piece.id));
+        pieces.byCode().stream().collect(Collectors.toMap(piece -> piece.code, piece -> piece.id));
     refuseIfTaken(planned);
     planned.worn().forEach(one -> occupations.persist(row(one, id(ids, one.piece()))));
     planned.carried().forEach(one -> movements.persist(row(one, id(ids, one.piece()))));

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.UUID;
 import org.hibernate.annotations.TenantId;
 import org.hibernate.annotations.UuidGenerator;
+import vestiary.calendar.Term;
 
 /** A stretch of time in which a piece is taken; the database refuses two that overlap. */
 @Entity
@@ -51,7 +52,24 @@ class OccupationRow {
   /** How far down the ladder of lawful substitutes it lies. */
   int depth;
 
+  /** What ails a piece in care. */
+  String careKind = CareKind.OTHER.id();
+
+  /** In care until somebody says that it is back, even past its end. */
+  boolean awaited;
+
+  /** When care was to be over, as it was said; {@code null} if nobody said. */
+  Instant promised;
+
   @Version int version;
+
+  CareKind careKind() {
+    return Term.find(CareKind.class, careKind).orElse(CareKind.OTHER);
+  }
+
+  boolean isLateAt(Instant moment) {
+    return awaited && ends != null && !ends.isAfter(moment);
+  }
 
   boolean isPlanned() {
     return state.equals(PLANNED);

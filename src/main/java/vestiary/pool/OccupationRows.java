@@ -15,6 +15,9 @@ import vestiary.vesting.MassId;
 @ApplicationScoped
 class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
 
+  /** Beyond every date that the calendar knows, and within those that the database does. */
+  static final Instant FAR_AHEAD = Instant.parse("9999-12-31T00:00:00Z");
+
   private static final String WITH_CODE =
       "select o, p.code from OccupationRow o join PieceRow p on p.id = o.pieceId where ";
 
@@ -146,11 +149,13 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
   }
 
   /**
-   * Standing care of all pieces that is not over by that moment, or lent and not back, by start.
+   * Standing care of all pieces that is not over by that moment, or awaited or lent and not back,
+   * by start.
    */
   List<OccupationRow> careAfter(Instant moment) {
     return list(
-        "state = ?1 and standing and (ends is null or ends > ?2 or lendingId is not null)"
+        "state = ?1 and standing"
+            + " and (ends is null or ends > ?2 or awaited or lendingId is not null)"
             + " order by starts, id",
         OccupationRow.CARE,
         moment);
@@ -176,6 +181,45 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         "standing = false where massId = ?1 and pieceId in ?2 and state = 'planned' and standing",
         mass,
         pieces);
+  }
+
+  /**
+   * What is out when care begins is out no longer: it lies where it was out to, until it is carried
+   * on.
+   */
+  void bringBack(OccupationRow care) {
+    Instant until = care.ends;
+    for (OccupationRow out :
+        list(
+            "state = 'out' and standing and pieceId = ?1 and (ends is null or ends > ?2) order by starts",
+            care.pieceId,
+            care.starts)) {
+      if (out.starts.isBefore(care.starts)) {
+        out.ends = care.starts;
+        care.churchId = out.churchId;
+      } else if (until == null || out.starts.isBefore(until)) {
+        out.standing = false;
+      }
+    }
+    flush();
+  }
+
+  /**
+   * The Masses that lost a piece for the time of its care, by their ids; plans made since apart.
+   */
+  List<MassId> lostBy(OccupationRow care) {
+    return getEntityManager()
+        .createQuery(
+            "select distinct o.massId from OccupationRow o where o.pieceId = :piece"
+                + " and not o.standing and o.massId is not null and o.starts >= :from"
+                + " and o.starts < :until",
+            UUID.class)
+        .setParameter("piece", care.pieceId)
+        .setParameter("from", care.starts)
+        .setParameter("until", care.ends == null ? FAR_AHEAD : care.ends)
+        .getResultStream()
+        .map(MassId::new)
+        .toList();
   }
 
   /** Plans and holds that care breaks: a report of damage is never refused. */

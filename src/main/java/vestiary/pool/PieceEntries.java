@@ -30,9 +30,13 @@ final class PieceEntries {
           "ownerPolicy",
           "condition",
           "place",
-          "from",
-          "to",
-          "reason");
+          "description",
+          "provenance",
+          "acquired",
+          "keeper",
+          "on",
+          "reason",
+          "to");
 
   private PieceEntries() {}
 
@@ -59,6 +63,11 @@ final class PieceEntries {
         .with("condition", piece.condition())
         .with("place", piece.place())
         .with("staysHome", String.valueOf(piece.staysHome()))
+        .with("description", piece.particulars().description())
+        .with("provenance", piece.particulars().provenance())
+        .with("acquired", piece.particulars().acquired())
+        .with("precious", String.valueOf(piece.particulars().precious()))
+        .with("keeper", piece.particulars().keeper())
         .with("version", String.valueOf(piece.version()));
   }
 
@@ -82,6 +91,12 @@ final class PieceEntries {
         typed.text("condition"),
         typed.text("place"),
         typed.isTicked("staysHome"),
+        new Particulars(
+            typed.text("description"),
+            typed.text("provenance"),
+            typed.text("acquired"),
+            typed.isTicked("precious"),
+            typed.text("keeper")),
         version);
   }
 

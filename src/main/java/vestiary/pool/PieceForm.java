@@ -20,11 +20,13 @@ import vestiary.web.Link;
  * @param serves what it may serve as besides
  * @param form its cut, for example "full"
  * @param sets codes of known sets, for completion
+ * @param told what an inventory says of it
  * @param staysHome whether it never leaves this church
  * @param church id of the one where it is at home; empty for a new piece
  * @param version of what was read, to notice a lost race; empty for a new piece
  * @param removal where a request to delete is sent; empty where none is offered
  * @param care what follows below; {@link Care#NONE} for a new piece
+ * @param leave how it is withdrawn; {@link Leave#NONE} for a new piece
  */
 public record PieceForm(
     Frame frame,
@@ -51,26 +53,33 @@ public record PieceForm(
     Field condition,
     Field place,
     boolean staysHome,
+    Told told,
     String church,
     String version,
     String removal,
-    Care care) {
+    Care care,
+    Leave leave) {
 
   public PieceForm {
     sets = List.copyOf(sets);
   }
 
-  /**
-   * @param action where a new care is sent; empty where care is not offered
-   * @param spells newest first
-   */
-  public record Care(String action, Field from, Field to, Field reason, List<Spell> spells) {
+  /** What an inventory says of it beside. */
+  public record Told(
+      Field description, Field provenance, Field acquired, boolean precious, Field keeper) {}
 
-    public static final Care NONE =
-        new Care("", Field.empty(), Field.empty(), Field.empty(), List.of());
+  /**
+   * @param action where something is said to be wrong with it; empty for a new piece
+   * @param spells newest first
+   * @param photos of the piece and of what ailed it
+   */
+  public record Care(String action, List<Spell> spells, List<PiecePhotos.Shown> photos) {
+
+    public static final Care NONE = new Care("", List.of(), List.of());
 
     public Care {
       spells = List.copyOf(spells);
+      photos = List.copyOf(photos);
     }
   }
 
@@ -80,4 +89,15 @@ public record PieceForm(
    * @param press what ends it: "It is back", or "Strike it out" before it began
    */
   public record Spell(String span, String reason, String returned, String press) {}
+
+  /**
+   * How it is withdrawn from use.
+   *
+   * @param gone since when, why and where it went, in a sentence; empty while it is in use
+   * @param action where it is sent that it is, or that it is in use again; empty for a new piece
+   */
+  public record Leave(String gone, String action, Field on, Field reason, Field to) {
+
+    public static final Leave NONE = new Leave("", "", Field.empty(), Field.empty(), Field.empty());
+  }
 }

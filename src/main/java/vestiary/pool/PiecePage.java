@@ -24,24 +24,32 @@ import vestiary.problem.Refusal;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
 
-/** One piece: entered, changed, put in care, brought back, taken out of the list. */
+/** One piece: entered, changed, withdrawn from use, taken out of the list. */
 @Path("/vestments")
 @Produces(MediaType.TEXT_HTML)
 @Needs(Action.KEEP_VESTMENTS)
 class PiecePage {
 
   private static final Map<String, String> DONE =
-      Map.of("saved", "Saved.", "care", "Put in care.", "back", "It is back.");
+      Map.of(
+          "saved",
+          "Saved.",
+          "struck",
+          "Its care is struck out.",
+          "withdrawn",
+          "It is withdrawn from use.",
+          "used",
+          "It is in use again.");
 
   private final ReadPool pool;
   private final SavePiece save;
-  private final PutInCare care;
+  private final WithdrawPiece withdraw;
   private final PieceSheets sheets;
 
-  PiecePage(ReadPool pool, SavePiece save, PutInCare care, PieceSheets sheets) {
+  PiecePage(ReadPool pool, SavePiece save, WithdrawPiece withdraw, PieceSheets sheets) {
     this.pool = pool;
     this.save = save;
-    this.care = care;
+    this.withdraw = withdraw;
     this.sheets = sheets;
   }
 
@@ -102,28 +110,29 @@ class PiecePage {
   }
 
   @POST
-  @Path("/{code}/care")
+  @Path("/{code}/withdrawal")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
-  public Response putInCare(@RestPath String code, MultivaluedMap<String, String> form) {
+  public Response withdraw(@RestPath String code, MultivaluedMap<String, String> form) {
     Entries typed = Entries.of(form);
     return FormAnswer.of(
-        () -> {
-          care.put(
-              code,
-              new PutInCare.Request(typed.text("from"), typed.text("to"), typed.text("reason")));
-          return to(code, "care");
-        },
+        () ->
+            to(
+                withdraw.withdraw(
+                    code,
+                    new WithdrawPiece.Request(
+                        typed.text("on"), typed.text("reason"), typed.text("to"))),
+                "withdrawn"),
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, Map.of());
-          return again(refusal, sheets.typedCare(pool.get(code), marked, note(refusal, marked)));
+          return again(refusal, sheets.typedLeave(pool.get(code), marked, note(refusal, marked)));
         });
   }
 
   @POST
-  @Path("/{code}/care/{id}/end")
-  public Response endCare(@RestPath String code, @RestPath String id) {
-    care.end(code, id);
-    return to(code, "back");
+  @Path("/{code}/return")
+  public Response takeBack(@RestPath String code) {
+    withdraw.takeBack(code);
+    return to(code, "used");
   }
 
   private static Note note(Refusal refusal, Entries marked) {

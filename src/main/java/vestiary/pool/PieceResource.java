@@ -17,6 +17,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
@@ -34,10 +35,21 @@ class PieceResource {
   private final ReadPool pool;
   private final SavePiece save;
   private final PutInCare care;
+  private final EndCare end;
+  private final WithdrawPiece withdraw;
   private final ReadCluster cluster;
   private final Clock clock;
 
-  PieceResource(ReadPool pool, SavePiece save, PutInCare care, ReadCluster cluster, Clock clock) {
+  PieceResource(
+      ReadPool pool,
+      SavePiece save,
+      PutInCare care,
+      EndCare end,
+      WithdrawPiece withdraw,
+      ReadCluster cluster,
+      Clock clock) {
+    this.end = end;
+    this.withdraw = withdraw;
     this.pool = pool;
     this.save = save;
     this.care = care;
@@ -93,7 +105,8 @@ class PieceResource {
   @Consumes(MediaType.APPLICATION_JSON)
   public Response putInCare(@RestPath String code, PieceBody.CareBody body) {
     Asked.body(body);
-    Care made = care.put(code, new PutInCare.Request(body.from(), body.to(), body.reason()));
+    Care made =
+        care.put(code, new PutInCare.Request(body.from(), body.to(), body.reason(), body.kind()));
     return Response.created(URI.create("/api/pieces/%s/care/%s".formatted(code, made.id())))
         .entity(PieceBody.CareBody.from(made, cluster.cluster().zone()))
         .build();
@@ -102,7 +115,23 @@ class PieceResource {
   @DELETE
   @Path("/{code}/care/{id}")
   public void endCare(@RestPath String code, @RestPath String id) {
-    care.end(code, id);
+    end.end(code, id);
+  }
+
+  @POST
+  @Path("/{code}/withdrawal")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Operation(summary = "Withdraw a piece from use: it leaves the pool, its page and history stay")
+  public PieceBody withdraw(@RestPath String code, PieceBody.WithdrawnBody body) {
+    Asked.body(body);
+    return one(
+        withdraw.withdraw(code, new WithdrawPiece.Request(body.on(), body.reason(), body.to())));
+  }
+
+  @DELETE
+  @Path("/{code}/withdrawal")
+  public void takeBack(@RestPath String code) {
+    withdraw.takeBack(code);
   }
 
   private Map<ChurchId, String> slugs() {

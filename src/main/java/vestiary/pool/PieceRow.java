@@ -5,6 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import jakarta.persistence.Version;
+import java.time.LocalDate;
 import java.util.UUID;
 import org.hibernate.annotations.TenantId;
 import org.hibernate.annotations.UuidGenerator;
@@ -43,5 +44,27 @@ class PieceRow {
   @Column(insertable = false, updatable = false)
   UUID lendingId;
 
+  /** For an inventory; likewise what follows. */
+  String description = "";
+
+  /** Its maker, and by whose gift it came. */
+  String provenance = "";
+
+  String acquired = "";
+  boolean precious;
+
+  /** Who keeps it where that is not the sacristy of its church; else empty. */
+  String keeper = "";
+
+  /** {@code null} while it is in use. */
+  LocalDate withdrawnOn;
+
+  String withdrawnReason = "";
+  String withdrawnTo = "";
+
   @Version int version;
+
+  boolean isInUse() {
+    return withdrawnOn == null;
+  }
 }

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -36,6 +35,7 @@ class PieceSheets {
   private final Clock clock;
   private final CurrentVisitor visitor;
   private final ReadWear wear;
+  private final PiecePhotos photos;
 
   PieceSheets(
       ReadPool pool,
@@ -43,8 +43,10 @@ class PieceSheets {
       Frames frames,
       Clock clock,
       CurrentVisitor visitor,
-      ReadWear wear) {
+      ReadWear wear,
+      PiecePhotos photos) {
     this.wear = wear;
+    this.photos = photos;
     this.visitor = visitor;
     this.pool = pool;
     this.cluster = cluster;
@@ -73,31 +75,44 @@ class PieceSheets {
 
   /** The form of a piece that is not in the pool yet. */
   PieceForm fresh(Entries entries, Note note) {
-    return form("A new piece", "", "", entries, note, PieceForm.Care.NONE);
+    return form("A new piece", "", "", entries, note, PieceForm.Care.NONE, PieceForm.Leave.NONE);
   }
 
   /** The form of a piece as it is stored. */
   PieceForm stored(PooledPiece piece, Note note) {
-    return of(piece, entries(piece), care(piece, newCare()), note);
+    return of(piece, entries(piece), Entries.empty(), note);
   }
 
   /** The same with changes that were typed and not saved. */
   PieceForm typed(PooledPiece piece, Entries entries, Note note) {
-    return of(piece, entries, care(piece, newCare()), note);
+    return of(piece, entries, Entries.empty(), note);
   }
 
-  /** The same with care that was typed and not saved. */
-  PieceForm typedCare(PooledPiece piece, Entries care, Note note) {
-    return of(piece, entries(piece), care(piece, care), note);
+  /** The same with a withdrawal that was typed and not saved. */
+  PieceForm typedLeave(PooledPiece piece, Entries leave, Note note) {
+    return of(piece, entries(piece), leave, note);
   }
 
-  private PieceForm of(PooledPiece piece, Entries entries, PieceForm.Care care, Note note) {
+  private PieceForm of(PooledPiece piece, Entries entries, Entries leave, Note note) {
     String title = English.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
-    return form(title, piece.code(), piece.home().value().toString(), entries, note, care);
+    return form(
+        title,
+        piece.code(),
+        piece.home().value().toString(),
+        entries,
+        note,
+        care(piece),
+        leave(piece, leave));
   }
 
   private PieceForm form(
-      String title, String code, String church, Entries entries, Note note, PieceForm.Care care) {
+      String title,
+      String code,
+      String church,
+      Entries entries,
+      Note note,
+      PieceForm.Care care,
+      PieceForm.Leave leave) {
     String address = code.isEmpty() ? "/vestments" : "/vestments/" + code;
     Frame frame = frames.of("vestments", code.isEmpty() ? "/vestments/new" : address);
     return new PieceForm(
@@ -125,10 +140,17 @@ class PieceSheets {
         entries.field("condition"),
         entries.field("place"),
         entries.isTicked("staysHome"),
+        new PieceForm.Told(
+            entries.field("description"),
+            entries.field("provenance"),
+            entries.field("acquired"),
+            entries.isTicked("precious"),
+            entries.field("keeper")),
         church,
         entries.text("version"),
         code.isEmpty() ? "" : address + "/removal",
-        care);
+        care,
+        leave);
   }
 
   /** For example "Last worn on Sunday 6 December 2026, 10:00." */
@@ -151,23 +173,27 @@ class PieceSheets {
         .orElse("");
   }
 
-  private Entries newCare() {
-    return Entries.empty().with("from", LocalDate.now(clock.withZone(zone())).toString());
-  }
-
-  private PieceForm.Care care(PooledPiece piece, Entries typed) {
-    String action = "/vestments/" + piece.code() + "/care";
+  private PieceForm.Care care(PooledPiece piece) {
+    String action = "/care/" + piece.code();
     Instant now = clock.instant();
     ZoneId zone = zone();
     return new PieceForm.Care(
         action,
-        typed.field("from"),
-        typed.field("to"),
-        typed.field("reason"),
         piece.care().stream()
             .sorted(Comparator.comparing(Care::from).reversed())
             .map(c -> spell(c, action, now, zone))
-            .toList());
+            .toList(),
+        photos.of(piece.code()));
+  }
+
+  private static PieceForm.Leave leave(PooledPiece piece, Entries typed) {
+    String gone = piece.withdrawn().stream().map(PieceWords::withdrawn).findFirst().orElse("");
+    return new PieceForm.Leave(
+        gone,
+        "/vestments/%s/%s".formatted(piece.code(), gone.isEmpty() ? "withdrawal" : "return"),
+        typed.field("on"),
+        typed.field("reason"),
+        typed.field("to"));
   }
 
   private static PieceForm.Spell spell(Care care, String action, Instant now, ZoneId zone) {

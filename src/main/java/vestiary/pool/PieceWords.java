@@ -11,12 +11,12 @@ import vestiary.web.English;
 import vestiary.web.Ribbon;
 
 /** How pages say what a piece is, where it lies and when it is away. */
-final class PieceWords {
+public final class PieceWords {
 
   private PieceWords() {}
 
   /** For example "deacon's stole". */
-  static String kind(PieceKind kind) {
+  public static String kind(PieceKind kind) {
     return switch (kind) {
       case DEACON_STOLE -> "deacon’s stole";
       case OTHER -> "other piece";
@@ -24,7 +24,7 @@ final class PieceWords {
     };
   }
 
-  static Ribbon ribbon(Colour colour) {
+  public static Ribbon ribbon(Colour colour) {
     return new Ribbon(colour, colour.id());
   }
 
@@ -71,8 +71,11 @@ final class PieceWords {
   }
 
   /** "27 November to 11 December 2026", both days included. */
-  static String span(Care care, ZoneId zone) {
+  public static String span(Care care, ZoneId zone) {
     LocalDate first = date(care.from(), zone);
+    if (care.findMissed().isPresent()) {
+      return "since " + English.dateAndYear(first);
+    }
     if (care.findEnd().isEmpty()) {
       return "from " + English.dateAndYear(first) + " until further notice";
     }
@@ -81,6 +84,13 @@ final class PieceWords {
       return "until " + English.dateAndYear(last);
     }
     return last.isAfter(first) ? English.span(first, last) : English.dateAndYear(first);
+  }
+
+  /** "Withdrawn from use on 3 May 2026: worn through. It went to the museum." */
+  public static String withdrawn(Withdrawn one) {
+    String went = one.to().isEmpty() ? "" : " It went to: %s.".formatted(one.to());
+    return "Withdrawn from use on %s: %s.%s"
+        .formatted(English.dateAndYear(one.on()), one.reason(), went);
   }
 
   private static String until(Care care, ZoneId zone) {

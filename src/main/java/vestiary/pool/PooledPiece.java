@@ -25,6 +25,7 @@ import vestiary.vesting.PieceKind;
  * @param staysHome whether it never leaves its church
  * @param keptFrom Masses for which its owner has said no
  * @param care times in which it cannot be used that are not over, by start
+ * @param withdrawn that it is out of use for good, or none while it is in use
  */
 public record PooledPiece(
     String code,
@@ -44,12 +45,15 @@ public record PooledPiece(
     boolean staysHome,
     Set<MassId> keptFrom,
     List<Care> care,
-    int version) {
+    int version,
+    Particulars particulars,
+    List<Withdrawn> withdrawn) {
 
   public PooledPiece {
     colours = List.copyOf(colours);
     care = List.copyOf(care);
     keptFrom = Set.copyOf(keptFrom);
+    withdrawn = List.copyOf(withdrawn);
   }
 
   /** What it is, among the colours it may serve as. */

@@ -3,14 +3,9 @@ package vestiary.pool;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -31,19 +26,17 @@ import vestiary.problem.Refused;
 public class PutInCare {
 
   private static final int LONGEST_REASON = 300;
-  private static final int FIRST_YEAR = 1900;
-  private static final int LAST_YEAR = 2301;
 
-  /** Beyond every date that the calendar knows, and within those that the database does. */
-  private static final Instant FAR_AHEAD = Instant.parse("9999-12-31T00:00:00Z");
+  /** A cleaner takes five to ten working days; fourteen are safe (common practice, no source). */
+  private static final int CLEANER_DAYS = 14;
 
   private final PieceRows pieces;
   private final SetRows sets;
   private final OccupationRows occupations;
   private final MovementRows movements;
   private final ReadCluster cluster;
-  private final Clock clock;
   private final CurrentVisitor visitor;
+  private final Clock clock;
 
   PutInCare(
       PieceRows pieces,
@@ -51,24 +44,33 @@ public class PutInCare {
       OccupationRows occupations,
       MovementRows movements,
       ReadCluster cluster,
-      Clock clock,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      Clock clock) {
+    this.clock = clock;
     this.visitor = visitor;
     this.pieces = pieces;
     this.sets = sets;
     this.occupations = occupations;
     this.movements = movements;
     this.cluster = cluster;
-    this.clock = clock;
   }
 
   /**
    * Care as it was typed.
    *
    * @param from first date, or a date and time
-   * @param to last date, or the date and time it is over; not given: until further notice
+   * @param to last date, or the date and time it is over; not given: until further notice, or as
+   *     long as a cleaner takes
+   * @param reason in words; may be left out where a kind says it
+   * @param kind what is wrong with it; with it the piece is away until somebody says it is back
    */
-  public record Request(String from, String to, String reason) {}
+  public record Request(String from, String to, String reason, String kind) {
+
+    /** Nobody says what is wrong with it; it is over when it ends. */
+    public Request(String from, String to, String reason) {
+      this(from, to, reason, null);
+    }
+  }
 
   /**
    * What is wrong with a request; empty if it can be kept. Nothing is changed.
@@ -109,7 +111,7 @@ public class PutInCare {
   /** Puts every piece of a set in care. */
   public void putSet(String set, Request request) {
     UUID id = sets.getByCode(set).id;
-    pieces.list("setId = ?1 order by code", id).forEach(p -> putOrChange(p.code, request));
+    pieces.ofSet(id).forEach(p -> putOrChange(p.code, request));
   }
 
   /** Puts a piece in care, or changes the care that begins then; so a list can be sent twice. */
@@ -124,28 +126,6 @@ public class PutInCare {
     keep(row, piece, request);
   }
 
-  /**
-   * Ends care: what has not begun is struck out, what goes on ends now, what is over stays.
-   *
-   * @throws Refused if the piece has no such care
-   */
-  public void end(String code, String id) {
-    PieceRow piece = pieces.getByCode(code);
-    visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, piece.homeId);
-    OccupationRow row =
-        Optional.ofNullable(occupations.findById(Asked.id("care", id)))
-            .filter(o -> o.pieceId.equals(piece.id) && o.state.equals(OccupationRow.CARE))
-            .orElseThrow(() -> new Refused(new Refusal.NotThere("care", id)));
-    LentPieces.refuseIfOfLending(row, piece);
-    Instant now = clock.instant();
-    if (!row.starts.isBefore(now)) {
-      occupations.delete(row);
-    } else if (row.ends == null || row.ends.isAfter(now)) {
-      row.ends = now;
-    }
-    occupations.flush();
-  }
-
   private void keep(OccupationRow row, PieceRow piece, Request request) {
     Asked asked = new Asked();
     fill(row, request, asked);
@@ -153,9 +133,27 @@ public class PutInCare {
     visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, piece.homeId);
     row.pieceId = piece.id;
     row.state = OccupationRow.CARE;
+    beginAfterWhatIsOver(row, piece);
     refuseIfInCareAlready(row, piece);
-    occupations.displace(piece.id, row.starts, row.ends == null ? FAR_AHEAD : row.ends);
+    occupations.displace(
+        piece.id, row.starts, row.ends == null ? OccupationRows.FAR_AHEAD : row.ends);
+    occupations.bringBack(row);
     occupations.persistAndFlush(row);
+  }
+
+  /** What came back this morning can be found damaged this afternoon. */
+  private void beginAfterWhatIsOver(OccupationRow row, PieceRow piece) {
+    Instant now = clock.instant();
+    Instant today = date(now).atStartOfDay(cluster.cluster().zone()).toInstant();
+    if (row.starts.equals(today)) {
+      row.starts =
+          occupations.careOf(piece.id).stream()
+              .filter(o -> !o.id.equals(row.id) && o.ends != null && !o.ends.isAfter(now))
+              .map(o -> o.ends)
+              .filter(end -> end.isAfter(today))
+              .max(Instant::compareTo)
+              .orElse(today);
+    }
   }
 
   /** Says it in words; should two ask at the same moment, the database says no to one of them. */
@@ -190,40 +188,31 @@ public class PutInCare {
     ZoneId zone = cluster.cluster().zone();
     String from = asked.needed("from", request.from(), LONGEST_REASON);
     String to = asked.text("to", request.to());
-    row.reason = asked.needed("reason", request.reason(), LONGEST_REASON);
-    row.starts = from.isEmpty() ? Instant.EPOCH : moment("from", from, 0, zone, asked);
-    row.ends = to.isEmpty() ? null : moment("to", to, 1, zone, asked);
+    Optional<CareKind> kind = asked.findTerm(CareKind.class, "kind", request.kind());
+    row.careKind = kind.orElse(CareKind.OTHER).id();
+    row.awaited = kind.isPresent();
+    row.reason =
+        kind.filter(k -> k != CareKind.OTHER).isPresent()
+            ? otherwise(asked.text("reason", request.reason(), LONGEST_REASON), kind.get().words())
+            : asked.needed("reason", request.reason(), LONGEST_REASON);
+    row.starts = from.isEmpty() ? Instant.EPOCH : CareTime.read("from", from, 0, zone, asked);
+    row.ends = to.isEmpty() ? null : CareTime.read("to", to, 1, zone, asked);
+    if (to.isEmpty() && kind.filter(CareKind.CLEANER::equals).isPresent() && !asked.isFaulty()) {
+      row.ends =
+          row.starts
+              .atZone(zone)
+              .toLocalDate()
+              .plusDays(CLEANER_DAYS + 1L)
+              .atStartOfDay(zone)
+              .toInstant();
+    }
+    row.promised = row.ends;
     if (!asked.isFaulty() && row.ends != null && !row.ends.isAfter(row.starts)) {
       asked.fault("to", "It ends (%s) before it begins (%s).".formatted(to, from));
     }
   }
 
-  /** A date means its first moment, or for an end the first of the day after. */
-  private static Instant moment(
-      String field, String text, int daysAfter, ZoneId zone, Asked asked) {
-    try {
-      ZonedDateTime time =
-          text.contains("T")
-              ? dateAndTime(text, zone)
-              : LocalDate.parse(text).plusDays(daysAfter).atStartOfDay(zone);
-      if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
-        return time.toInstant();
-      }
-      asked.fault(field, "%s %s lies too far away.".formatted(field, text));
-    } catch (DateTimeParseException e) {
-      asked.fault(
-          field,
-          "%s \"%s\" is no date; write it as 2026-12-08, or 2026-12-08T18:30."
-              .formatted(field, text));
-    } catch (DateTimeException beyondAllDates) {
-      asked.fault(field, "%s %s lies too far away.".formatted(field, text));
-    }
-    return Instant.EPOCH;
-  }
-
-  private static ZonedDateTime dateAndTime(String text, ZoneId zone) {
-    return Asked.hasOffset(text)
-        ? OffsetDateTime.parse(text).atZoneSameInstant(zone)
-        : LocalDateTime.parse(text).atZone(zone);
+  private static String otherwise(String text, String otherwise) {
+    return text.isEmpty() ? otherwise : text;
   }
 }

@@ -45,7 +45,7 @@ public class ReadPool {
   }
 
   /**
-   * All pieces by code, with the care that is not over.
+   * All pieces in use by code, with the care that is not over.
    *
    * @param moment from when on care matters
    */
@@ -64,6 +64,18 @@ public class ReadPool {
                     names,
                     refused.getOrDefault(p.id, Set.of()),
                     care.getOrDefault(p.id, List.of())))
+        .toList();
+  }
+
+  /** By what other rooms know the pieces, by their codes; what is withdrawn among them. */
+  public Map<String, UUID> ids() {
+    return pieces.streamAll().collect(Collectors.toMap(p -> p.code, p -> p.id));
+  }
+
+  /** Whatever was withdrawn from use, by code. */
+  public List<PooledPiece> withdrawn() {
+    return pieces.withdrawn().stream()
+        .map(p -> pooled(p, null, Map.of(), Set.of(), List.of()))
         .toList();
   }
 
@@ -133,18 +145,23 @@ public class ReadPool {
         row.staysHome,
         keptFrom,
         care.stream().map(c -> care(c, row)).toList(),
-        row.version);
+        row.version,
+        new Particulars(row.description, row.provenance, row.acquired, row.precious, row.keeper),
+        row.withdrawnOn == null
+            ? List.of()
+            : List.of(new Withdrawn(row.withdrawnOn, row.withdrawnReason, row.withdrawnTo)));
   }
 
-  /** What is lent is away until somebody says that it is back. */
+  /** What is lent or awaited is away until somebody says that it is back. */
   private Care care(OccupationRow row, PieceRow piece) {
-    boolean overdue =
+    boolean lentAndLate =
         row.lendingId != null
             && piece.lendingId == null
             && row.ends != null
             && !row.ends.isAfter(clock.instant());
-    return overdue
-        ? new Care(row.id, piece.code, row.starts, List.of(), row.reason + ", and overdue")
-        : Care.of(row, piece.code);
+    if (lentAndLate) {
+      return Care.late(row, piece.code).overdue();
+    }
+    return row.isLateAt(clock.instant()) ? Care.late(row, piece.code) : Care.of(row, piece.code);
   }
 }

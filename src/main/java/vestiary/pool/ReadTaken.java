@@ -63,8 +63,7 @@ public class ReadTaken {
     Lying known = lying(moment, moment.plusSeconds(1));
     Map<UUID, String> sets =
         setRows.streamAll().collect(Collectors.toMap(set -> set.id, set -> set.code));
-    return pieces
-        .streamAll()
+    return pieces.byCode().stream()
         .filter(piece -> !piece.staysHome)
         .map(piece -> astray(piece, known, moment, sets))
         .filter(astray -> !astray.church().equals(astray.home()))

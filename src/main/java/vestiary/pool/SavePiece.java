@@ -68,6 +68,7 @@ public class SavePiece {
    * @param suit name of the suit its set belongs to; {@code null} leaves the set's suit as it is
    * @param home short name of the church it belongs in
    * @param owner whose it is; the parish of its church if not given
+   * @param particulars for the inventory; {@code null} leaves them as they are
    * @param version of the piece that the person looked at, or {@code null} to change it anyway
    */
   public record Request(
@@ -86,6 +87,7 @@ public class SavePiece {
       String condition,
       String place,
       Boolean staysHome,
+      Particulars particulars,
       Integer version) {}
 
   /** What is wrong with a request; empty if it can be kept. Nothing is changed. */
@@ -142,7 +144,8 @@ public class SavePiece {
   }
 
   /**
-   * Takes a piece out of the pool, and its set with the last piece of it.
+   * Takes a piece that was entered by mistake out of the list, and its set with the last piece of
+   * it. What was in use is withdrawn instead, see {@link WithdrawPiece}.
    *
    * @throws Refused if there is none of that code
    */
@@ -206,11 +209,22 @@ public class SavePiece {
     row.condition = asked.text("condition", request.condition());
     row.place = asked.text("place", request.place());
     row.staysHome = Boolean.TRUE.equals(request.staysHome());
+    if (request.particulars() != null) {
+      fill(row, request.particulars(), asked);
+    }
     String set = asked.text("set", request.set(), LONGEST_CODE);
     if (!asked.text("suit", request.suit(), LONGEST_NAME).isEmpty() && set.isEmpty()) {
       asked.fault("suit", "A suit is made of sets; name the set as well.");
     }
     fillHome(row, request, asked);
+  }
+
+  private static void fill(PieceRow row, Particulars given, Asked asked) {
+    row.description = asked.text("description", given.description());
+    row.provenance = asked.text("provenance", given.provenance());
+    row.acquired = asked.text("acquired", given.acquired(), LONGEST_NAME);
+    row.precious = given.precious();
+    row.keeper = asked.text("keeper", given.keeper(), LONGEST_NAME);
   }
 
   private void fillHome(PieceRow row, Request request, Asked asked) {

@@ -85,6 +85,21 @@ final class DatabaseRefusals {
                   "from",
                   "The piece is already taken for part of that time; look at its list and choose another time or piece.")),
           entry(
+              "counted_piece_stays",
+              new Refusal.Taken(
+                  "",
+                  "This piece stands in a stocktake, so that it cannot be taken out of the list. Withdraw it from use instead.")),
+          entry(
+              "stocktake_one_at_a_time",
+              new Refusal.Taken(
+                  "", "Somebody has just begun a stocktake of this church; join that one.")),
+          entry(
+              "stocktake_elsewhere_once",
+              new Refusal.Taken("date", "This inventory was just noted by somebody else.")),
+          entry(
+              "stocktake_line_once",
+              new Refusal.Taken("code", "Somebody has just ticked this piece; look again.")),
+          entry(
               "applied_remedy_once",
               new Refusal.Taken("", "Somebody has just mended this clash; look at it again.")),
           entry(

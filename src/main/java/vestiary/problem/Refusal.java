@@ -347,7 +347,7 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "What was sent is larger than %d MB, which is the most. Divide it into smaller files; nothing was changed."
+      return "What was sent is larger than %d MB, which is the most. Divide a list into smaller files, take a photograph at a smaller size; nothing was changed."
           .formatted(limit / MEGABYTE);
     }
   }

@@ -93,7 +93,9 @@ class ForeignIdsTest {
 
   private Response call(Endpoint endpoint) {
     RequestSpecification request = LettingIn.program(admin).accept("*/*");
-    if (!endpoint.reads()) {
+    if (endpoint.takes().startsWith("multipart/")) {
+      request.contentType(endpoint.takes()).multiPart("reason", "");
+    } else if (!endpoint.reads()) {
       request.contentType(endpoint.takes());
       request.body(endpoint.takes().equals(MediaType.APPLICATION_JSON) ? "{}" : "");
     }

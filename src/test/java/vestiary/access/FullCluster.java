@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import vestiary.oversight.Granting;
+import vestiary.photo.Photographs;
 import vestiary.pool.NoteConsent;
 import vestiary.retention.Nights;
 import vestiary.scenario.Asking;
@@ -77,6 +78,19 @@ class FullCluster {
         .leadsTo("/devices/churches/ht");
     vestOneMore();
     lendToAThird();
+    photographAndCount();
+  }
+
+  private static void photographAndCount() {
+    RestAssured.given()
+        .multiPart("photo", "photo.png", Photographs.png(), "image/png")
+        .post("/api/pieces/HT-W1-C/photos")
+        .then()
+        .statusCode(201);
+    Sending.post("/api/stocktakes", Map.of("church", "sm")).then().statusCode(201);
+    Sending.post("/api/pieces/HT-W1-C/values", Map.of("amount", "1500", "currency", "USD"))
+        .then()
+        .statusCode(200);
   }
 
   /** One who came unexpected, how tall he is, and what was worn on the day before. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import vestiary.oversight.Granting;
+import vestiary.photo.Photographs;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
 import vestiary.scenario.Planning;
@@ -31,8 +32,9 @@ class OneOfEverything {
   /**
    * @param first beginnings of addresses, and what stands there for the first variable part
    * @param care a time in care of the piece
+   * @param photo a photograph of the piece
    */
-  record Names(Map<String, String> first, String care) {
+  record Names(Map<String, String> first, String care, String photo) {
 
     /** The address with its variable parts filled in. */
     String fill(String path) {
@@ -47,7 +49,9 @@ class OneOfEverything {
               .findFirst()
               .orElseThrow(() -> new AssertionError("what stands in " + path + "?"));
       return dated
+          .replaceFirst("^/care/\\{code}/\\{id}", "/care/HT-W1-C/" + care)
           .replaceFirst("/care/\\{id}", "/care/" + care)
+          .replaceFirst("/photos/\\{id}", "/photos/" + photo)
           .replaceFirst("\\{[^}]+}", found)
           .replaceAll("\\{[^}]+}", "1");
     }
@@ -146,6 +150,24 @@ class OneOfEverything {
     first.put("/mail/", letting.mailLink(user));
     first.put("/account/tokens/", token);
     first.put("/welcome/", link);
-    return new Names(first, care);
+    String photo =
+        RestAssured.given()
+            .multiPart("photo", "photo.png", Photographs.png(), "image/png")
+            .post("/api/pieces/HT-W1-C/photos")
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    String stocktake =
+        Sending.post("/api/stocktakes", Map.of("church", "ht"))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    first.put("/care/", "HT-W1-C");
+    first.put("/inventories/", "ht");
+    first.put("/stocktakes/", stocktake);
+    first.put("/api/stocktakes/", stocktake);
+    return new Names(first, care, photo);
   }
 }

@@ -232,6 +232,28 @@ class SchemaTest {
           """);
       statement.execute(
           """
+          insert into photo (cluster_id, id, piece_id, occupation_id, width, height, added_at, version)
+          select cluster_id, gen_random_uuid(), piece_id, id, 1, 1, now(), 0 from occupation limit 1
+          """);
+      statement.execute(
+          """
+          insert into photo_picture (cluster_id, id, photo_id, small, jpeg)
+          select cluster_id, gen_random_uuid(), id, true, '' from photo
+          """);
+      statement.execute(
+          """
+          insert into piece_value (cluster_id, id, piece_id, amount, currency, basis, valued_at, visitor)
+          select cluster_id, gen_random_uuid(), id, 1, 'USD', '', now(), '' from piece limit 1
+          """);
+      statement.execute(
+          """
+          insert into stocktake_line (cluster_id, id, stocktake_id, piece_id, place, expected, finding,
+                                      note, settled, version)
+          select s.cluster_id, gen_random_uuid(), s.id, p.id, '', true, '', '', '', 0
+          from stocktake s, piece p limit 1
+          """);
+      statement.execute(
+          """
           insert into consent (cluster_id, id, mass_id, piece_id, state, answered_by, answered_at,
                                version)
           select p.cluster_id, gen_random_uuid(), m.id, p.id, 'granted', '', now(), 0

@@ -90,6 +90,15 @@ class AccessibilityTest {
         Sheet.of("the vestments", "/vestments"),
         Sheet.of("a new piece", "/vestments/new"),
         Sheet.of("a piece", "/vestments/HT-W1-C"),
+        Sheet.of("something wrong with a piece", "/care/HT-W2-C"),
+        Sheet.of("a time in care", care()),
+        Sheet.of("all in care", "/care"),
+        Sheet.of("photographs", "/vestments/HT-W1-C/photos"),
+        Sheet.of("what a piece is worth", "/vestments/HT-W4-C/value"),
+        Sheet.of("the inventories", "/inventories"),
+        Sheet.of("an inventory", "/inventories/pp"),
+        Sheet.of("the stocktakes", "/stocktakes"),
+        Sheet.of("a stocktake", stocktake()),
         Sheet.of("a new Mass", "/masses/new?date=" + nextWeek),
         Sheet.of("a Mass", "/masses/" + mass),
         Sheet.of(
@@ -214,6 +223,21 @@ class AccessibilityTest {
     server.read("/api/plans/%s?wait=30".formatted(id));
     server.enter("/api/plans/%s/apply".formatted(id), Map.of());
     return "/plans/" + id;
+  }
+
+  private static String care() {
+    return "/care/SJ-R1-C/"
+        + server
+            .enter(
+                "/api/pieces/SJ-R1-C/care",
+                Map.of("from", LocalDate.now().toString(), "reason", "Wine", "kind", "stain"))
+            .get("id")
+            .asText();
+  }
+
+  private static String stocktake() {
+    String id = server.enter("/api/stocktakes", Map.of("church", "sm")).get("id").asText();
+    return "/stocktakes/" + id;
   }
 
   private static String firstClash() {

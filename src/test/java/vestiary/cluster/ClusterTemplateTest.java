@@ -122,6 +122,7 @@ class ClusterTemplateTest {
             new ChurchForm.Journey("sa", "Saint Anne", "Millferry", Field.of(minutes), ""),
             new ChurchForm.Journey(
                 "sj", "Saint Joseph", "Ashlanding", Field.empty(), "about 19 minutes by the map")),
-        "1");
+        "1",
+        List.of());
   }
 }

@@ -110,7 +110,7 @@ class BadCellsTest {
       new EnumMap<>(
           Map.of(
               ImportWhat.CLUSTER, ClusterLine::parse,
-              ImportWhat.CHURCHES, ChurchLine::parse,
+              ImportWhat.CHURCHES, line -> ChurchLine.parse(line, DateWords.ISO),
               ImportWhat.PROPERS, ProperLine::parse,
               ImportWhat.JOURNEYS, JourneyLine::parse,
               ImportWhat.PEOPLE, PersonLine::parse,

@@ -21,6 +21,13 @@ class DemoFortnightTest {
   private static final LocalDate MONDAY = LocalDate.of(2026, 11, 30);
 
   @Test
+  void the_churches_of_the_scenario_are_those_of_the_demo_with_plain_dates() {
+    assertEquals(
+        DemoLists.CHURCHES,
+        DemoLists.good(ChurchLine.read(DemoLists.scenario("churches"), DateWords.ISO)));
+  }
+
+  @Test
   void the_fixed_fortnight_names_known_people_churches_sets_and_regular_masses() {
     List<MassLine> masses =
         DemoLists.good(MassLine.read(DemoLists.scenario("masses"), DateWords.ISO));

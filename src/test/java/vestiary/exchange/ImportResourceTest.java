@@ -332,7 +332,7 @@ class ImportResourceTest {
   }
 
   private static byte[] file(ImportWhat what) {
-    return what == ImportWhat.MASSES || what == ImportWhat.CARE
+    return what == ImportWhat.CHURCHES || what == ImportWhat.MASSES || what == ImportWhat.CARE
         ? DemoLists.scenario(what.id())
         : DemoLists.demo(what.id());
   }

@@ -54,7 +54,8 @@ class LinesTest {
             ChurchLine.read(
                 Csv.file(
                     "slug,name,parish,place,title,titularDay,titularColour,setOutMinutes,clearanceMinutes",
-                    "HT,Holy Trinity,Holy Trinity,Tollbridge,Saint Odo,09-19,White,30,15")));
+                    "HT,Holy Trinity,Holy Trinity,Tollbridge,Saint Odo,09-19,White,30,15"),
+                DateWords.ISO));
 
     assertEquals("ht", church.slug());
     assertEquals("09-19", church.titularDay());
@@ -74,7 +75,7 @@ class LinesTest {
             "sj,J,J,J,J,,,white,30,15",
             "ol,R,R,R,R,,02-30,white,30,15");
 
-    List<BadLine> bad = ChurchLine.read(file).bad();
+    List<BadLine> bad = ChurchLine.read(file, DateWords.ISO).bad();
 
     assertEquals(
         List.of("titularDay", "titularColour", "titularColour", "titularDay"),
@@ -88,7 +89,8 @@ class LinesTest {
         ChurchLine.read(
                 Csv.file(
                     "slug,name,parish,place,title,setOutMinutes,clearanceMinutes,latitude,longitude",
-                    "ht,T,T,T,T,30,15,41.5,"))
+                    "ht,T,T,T,T,30,15,41.5,"),
+                DateWords.ISO)
             .bad();
 
     assertEquals(
@@ -157,7 +159,8 @@ class LinesTest {
             Csv.file(
                 "slug,name,parish,place,title,setOutMinutes,clearanceMinutes",
                 "ht,T,T,T,T,30,15",
-                "ht,T,T,T,T,30,15")),
+                "ht,T,T,T,T,30,15"),
+            DateWords.ISO),
         "slug",
         "ht");
   }

@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 @ApplicationScoped
 public class ScenarioLists {
 
-  private static final List<ImportWhat> DATED = List.of(ImportWhat.MASSES, ImportWhat.CARE);
+  private static final List<ImportWhat> DATED =
+      List.of(ImportWhat.CHURCHES, ImportWhat.MASSES, ImportWhat.CARE);
 
   private final ImportCsv imports;
 

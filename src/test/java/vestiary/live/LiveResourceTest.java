@@ -48,6 +48,8 @@ class LiveResourceTest {
           "outside_sign_in",
           "passkey_challenge",
           "person_mail",
+          "photo_picture",
+          "piece_value",
           "plan_basis",
           "retention",
           "sent_form",

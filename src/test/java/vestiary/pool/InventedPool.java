@@ -156,17 +156,17 @@ final class InventedPool {
         frame,
         Field.of("HT-W4-C"),
         new PieceForm.Care(
-            "/vestments/HT-W4-C/care",
-            Field.of("2026-12-01"),
-            Field.empty(),
-            Field.empty(),
+            "/care/HT-W4-C",
             List.of(
                 new PieceForm.Spell(
                     "27 November to 11 December",
                     "at the cleaner",
-                    "/vestments/HT-W4-C/care/2/end",
+                    "/care/HT-W4-C/2/end",
                     "It is back"),
-                new PieceForm.Spell("3 to 20 May", "lining mended", "", ""))));
+                new PieceForm.Spell("3 to 20 May", "lining mended", "", "")),
+            List.of(
+                new PiecePhotos.Shown(
+                    "/vestments/HT-W4-C/photos/1", "/vestments/HT-W4-C/photos/1/small", ""))));
   }
 
   static PieceForm refused(Frame frame) {
@@ -207,9 +207,19 @@ final class InventedPool {
         Field.of("precious, silk and metal thread"),
         Field.of("safe"),
         true,
+        new PieceForm.Told(
+            Field.of("Cloth of gold, pelican on the back"),
+            Field.of("Gift of the guild"),
+            Field.of("1911"),
+            true,
+            Field.empty()),
         "",
         fresh ? "" : "3",
         fresh ? "" : "/vestments/HT-W4-C/removal",
-        care);
+        care,
+        fresh
+            ? PieceForm.Leave.NONE
+            : new PieceForm.Leave(
+                "", "/vestments/HT-W4-C/withdrawal", Field.empty(), Field.empty(), Field.empty()));
   }
 }

@@ -28,7 +28,7 @@ class PoolPageTest {
 
   private static final String HOSTILE = "<script>alert(\"it's\")</script> & more";
   private static final String PIECE = "/vestments/HT-W1-C";
-  private static final String CARE = PIECE + "/care";
+  private static final String LEAVE = PIECE + "/withdrawal";
 
   @Inject Scenario scenario;
   @Inject Refusing refusing;
@@ -177,57 +177,33 @@ class PoolPageTest {
   }
 
   @Test
-  void a_piece_is_put_in_care_and_comes_back() {
+  void a_piece_is_withdrawn_from_use_and_its_page_stays() {
     Map<String, List<String>> form =
-        page(PIECE).says("Never in care so far.").form(CARE, Map.of("reason", HOSTILE));
+        page(PIECE)
+            .says("CIC 1171", "CIC 1292")
+            .form(LEAVE, Map.of("on", "2026-11-28", "reason", HOSTILE, "to", "Buried"));
 
-    send(CARE, form).leadsTo(PIECE + "?done=care");
+    send(LEAVE, form).leadsTo(PIECE + "?done=withdrawn");
 
-    Page away =
-        page(PIECE + "?done=care").says("Put in care.", "It is back", "until further notice");
-    String end = away.action(CARE + "/[0-9a-f-]+/end");
+    page(PIECE + "?done=withdrawn")
+        .says("It is withdrawn from use.", "Withdrawn from use on 28 November 2026", "Buried")
+        .keepsSilentOn("Something is wrong with it");
+    page("/vestments").keepsSilentOn("HT-W1-C");
 
-    press(end).leadsTo(PIECE + "?done=back");
+    press(PIECE + "/return").leadsTo(PIECE + "?done=used");
 
-    page(PIECE + "?done=back").says("It is back.", "returned");
+    page("/vestments").says("HT-W1-C");
   }
 
   @Test
-  void care_without_a_reason_keeps_its_dates() {
-    Map<String, List<String>> form =
-        page(PIECE).form(CARE, Map.of("from", "2026-12-01", "to", "2026-12-09"));
+  void a_withdrawal_says_why_and_not_for_a_day_to_come() {
+    Map<String, List<String>> form = page(PIECE).form(LEAVE, Map.of("on", "2026-12-24"));
 
     refusing
-        .unchanged(() -> send(CARE, form))
+        .unchanged(() -> send(LEAVE, form))
         .is(400)
         .faults("reason", "This is missing.")
-        .keeps(form, CARE);
-  }
-
-  @Test
-  void care_that_ends_before_it_begins_is_said_at_its_end() {
-    Map<String, List<String>> form =
-        page(PIECE).form(CARE, Map.of("from", "2026-12-09", "to", "2026-12-01", "reason", HOSTILE));
-
-    refusing
-        .unchanged(() -> send(CARE, form))
-        .is(400)
-        .faults("to", "It ends (2026-12-01) before it begins (2026-12-09).")
-        .keeps(form, CARE);
-  }
-
-  @Test
-  void care_during_care_is_refused_with_what_stands_already() {
-    send(CARE, page(PIECE).form(CARE, Map.of("reason", "At the cleaner")));
-
-    Page page =
-        refusing.unchanged(() -> send(CARE, page(PIECE).form(CARE, Map.of("reason", "Mending"))));
-
-    page.is(409)
-        .faults(
-            "from",
-            "HT-W1-C is in care already from 2026-11-30 until further notice: At the cleaner."
-                + " Change that first.");
+        .keeps(form, LEAVE);
   }
 
   @Test
@@ -244,8 +220,8 @@ class PoolPageTest {
     Browsing.open(nothing).is(404).isHeaded("Not there").links("/vestments");
     refusing.unchanged(() -> send(nothing, page(PIECE).form(PIECE, Map.of("code", "X")))).is(404);
     refusing.unchanged(() -> press(nothing + "/removal")).is(404);
-    refusing.unchanged(() -> send(nothing + "/care", Map.of())).is(404);
-    refusing.unchanged(() -> press(CARE + "/7/end")).is(404);
+    refusing.unchanged(() -> send(nothing + "/withdrawal", Map.of())).is(404);
+    refusing.unchanged(() -> press(PIECE + "/return")).is(404);
   }
 
   private static Map<String, String> hostile() {

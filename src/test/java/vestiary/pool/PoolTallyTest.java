@@ -97,7 +97,9 @@ class PoolTallyTest {
         false,
         Set.of(),
         List.of(care),
-        0);
+        0,
+        Particulars.NONE,
+        List.of());
   }
 
   private static Care care(String from, String end) {

@@ -51,6 +51,6 @@ class PoolTemplateTest {
     page.keepsTheHouseRules().says("There is a piece HT-W1-C already, at Holy Trinity. Code");
     assertTrue(
         page.html().contains("value=\"HT-W1-C\" required aria-invalid=\"true\""), page.html());
-    page.keepsSilentOn("Put it in care");
+    page.keepsSilentOn("Something is wrong with it", "Withdraw it from use");
   }
 }

@@ -47,6 +47,20 @@ public final class Browsing {
             .post("/import"));
   }
 
+  /** Sends a form with a file in it; an empty one where none is chosen. */
+  public static Page sendWithFile(
+      String action, Map<String, List<String>> filled, String field, byte[] file) {
+    RequestSpecification request = browser();
+    filled.forEach(
+        (name, values) -> {
+          if (!name.equals(field)) {
+            values.forEach(value -> request.multiPart(name, value));
+          }
+        });
+    String name = file.length == 0 ? "" : "picture.jpg";
+    return new Page(request.multiPart(field, name, file, "image/jpeg").post(action));
+  }
+
   private static RequestSpecification browser() {
     return given().redirects().follow(false).accept(ACCEPT);
   }

@@ -1,0 +1,144 @@
+package vestiary.inventory;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
+import vestiary.pool.PieceWords;
+import vestiary.pool.PooledPiece;
+import vestiary.vesting.ChurchId;
+import vestiary.web.ClashMark;
+import vestiary.web.English;
+import vestiary.web.Field;
+import vestiary.web.Frames;
+
+/** Sets out the inventories. */
+@ApplicationScoped
+@Transactional
+class InventorySheets {
+
+  private static final ClashMark WORTH_KNOWING = new ClashMark("know", "Worth knowing");
+
+  private final ReadInventories inventories;
+  private final ReadStocktakes stocktakes;
+  private final ValuePiece values;
+  private final CurrentVisitor visitor;
+  private final Frames frames;
+
+  InventorySheets(
+      ReadInventories inventories,
+      ReadStocktakes stocktakes,
+      ValuePiece values,
+      CurrentVisitor visitor,
+      Frames frames) {
+    this.inventories = inventories;
+    this.stocktakes = stocktakes;
+    this.values = values;
+    this.visitor = visitor;
+    this.frames = frames;
+  }
+
+  InventoryListView list(String done) {
+    Map<ChurchId, UUID> open =
+        stocktakes.all().stream()
+            .filter(one -> !one.isClosed())
+            .collect(Collectors.toMap(Stocktake::church, Stocktake::id));
+    List<ReadInventories.Inventory> all = inventories.all();
+    long due = all.stream().filter(one -> one.age() != InventoryAge.CURRENT).count();
+    String lead =
+        due == 0
+            ? "Every church has an inventory of the last twelve months."
+            : "%s %s an inventory that is due."
+                .formatted(
+                    English.sentence(English.count((int) due, "church")),
+                    due == 1 ? "has" : "have");
+    return new InventoryListView(
+        frames.of("vestments", "/inventories"),
+        lead,
+        done,
+        all.stream().map(one -> row(one, open)).toList());
+  }
+
+  private static InventoryListView.Row row(
+      ReadInventories.Inventory one, Map<ChurchId, UUID> open) {
+    boolean hard = one.age() == InventoryAge.OLD || one.age() == InventoryAge.NEVER;
+    UUID taking = open.get(one.church().id());
+    return new InventoryListView.Row(
+        one.church().id().value().toString(),
+        one.church().slug(),
+        one.church().name(),
+        hard ? List.of(WORTH_KNOWING) : List.of(),
+        InventoryWords.age(one),
+        English.count(one.pieces().size(), "piece"),
+        taking == null ? "" : "/stocktakes/" + taking);
+  }
+
+  InventoryView sheet(String slug, Field date) {
+    ReadInventories.Inventory one = inventories.get(slug);
+    boolean valued = visitor.visitor().may(Action.SEE_VALUES);
+    Map<String, Valuation> worth = valued ? values.newest() : Map.of();
+    return new InventoryView(
+        frames.of("vestments", "/inventories/" + one.church().slug()),
+        one.church().id().value().toString(),
+        one.church().slug(),
+        one.church().name(),
+        one.church().parish(),
+        InventoryWords.age(one),
+        English.sentence(English.count(one.pieces().size(), "piece")) + " in use.",
+        valued,
+        Stream.of(
+                kind("Precious for their art or history", true, one, worth),
+                kind("Other things", false, one, worth))
+            .filter(kind -> !kind.things().isEmpty())
+            .toList(),
+        one.withdrawn().stream().map(InventorySheets::withdrawn).toList(),
+        date);
+  }
+
+  private static InventoryView.Kind kind(
+      String name, boolean precious, ReadInventories.Inventory one, Map<String, Valuation> worth) {
+    return new InventoryView.Kind(
+        name,
+        one.pieces().stream()
+            .filter(piece -> piece.particulars().precious() == precious)
+            .map(piece -> thing(piece, worth))
+            .toList());
+  }
+
+  private static InventoryView.Thing thing(PooledPiece piece, Map<String, Valuation> worth) {
+    String colour = piece.colour().id();
+    Valuation value = worth.get(piece.code());
+    return new InventoryView.Thing(
+        piece.code(),
+        "%s, %s".formatted(English.sentence(PieceWords.kind(piece.kind())), colour),
+        joined(
+            piece.particulars().description(),
+            piece.particulars().provenance(),
+            piece.particulars().acquired()),
+        joined(
+            piece.place(),
+            piece.particulars().keeper().isEmpty()
+                ? ""
+                : "kept by " + piece.particulars().keeper()),
+        piece.owner(),
+        piece.condition(),
+        value == null ? "" : value.words());
+  }
+
+  private static String withdrawn(PooledPiece piece) {
+    return "%s %s: %s"
+        .formatted(
+            English.sentence(PieceWords.kind(piece.kind())),
+            piece.code(),
+            PieceWords.withdrawn(piece.withdrawn().get(0)));
+  }
+
+  private static String joined(String... parts) {
+    return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining("; "));
+  }
+}

@@ -1,0 +1,43 @@
+package vestiary.inventory;
+
+import java.util.List;
+import vestiary.calendar.Term;
+
+/** What is done about a difference between the list and the sacristy. */
+public enum Settling implements Term {
+  /** It leaves the pool until it is found. */
+  MARK_MISSING("Mark it missing"),
+  /** Where it was found is its place from now on. */
+  NEW_PLACE("That is its place now"),
+  /** It goes into care. */
+  IN_CARE("Put it in care"),
+  /** The church where it was found is its home from now on. */
+  STAYS_HERE("It stays here"),
+  /** It is taken to the church where it belongs. */
+  SEND_HOME("It is taken home"),
+  /** Somebody put it right on the spot. */
+  PUT_RIGHT("Put right on the spot");
+
+  private final String words;
+
+  Settling(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  /** What can be done about that, the usual first. */
+  static List<Settling> of(StocktakeLine line) {
+    if (!line.expected()) {
+      return List.of(SEND_HOME, STAYS_HERE);
+    }
+    return switch (line.finding().get(0)) {
+      case MISSING -> List.of(MARK_MISSING, PUT_RIGHT);
+      case ELSEWHERE -> List.of(NEW_PLACE, PUT_RIGHT);
+      case DAMAGED -> List.of(IN_CARE, PUT_RIGHT);
+      case THERE -> List.of();
+    };
+  }
+}
