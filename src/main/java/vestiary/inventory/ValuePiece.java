@@ -61,8 +61,7 @@ public class ValuePiece {
     ValueRow row = new ValueRow();
     row.pieceId = piece;
     row.amount = amount(asked.needed("amount", request.amount(), 20), asked);
-    row.currency =
-        asked.needed("currency", request.currency(), 3).toUpperCase(Locale.ROOT);
+    row.currency = asked.needed("currency", request.currency(), 3).toUpperCase(Locale.ROOT);
     if (!row.currency.isEmpty() && !CURRENCIES.contains(row.currency)) {
       asked.fault(
           "currency",

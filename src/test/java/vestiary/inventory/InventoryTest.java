@@ -124,8 +124,7 @@ class InventoryTest {
         table.startsWith(String.join(",", InventoryTable.COLUMNS) + ",value,currency"), table);
     List<Object> before = Sending.get("/api/pieces?church=sm").jsonPath().getList("");
 
-    Browsing.upload("pieces", "false", table.getBytes(StandardCharsets.UTF_8))
-        .is(200);
+    Browsing.upload("pieces", "false", table.getBytes(StandardCharsets.UTF_8)).is(200);
 
     assertEquals(before, Sending.get("/api/pieces?church=sm").jsonPath().getList(""));
   }
