@@ -155,7 +155,9 @@ public final class RenderedPage {
                 NamespaceResolver.builder("inject")
                     .resolve(
                         bean ->
-                            bean.getName().equals("may") ? new WhoMayDoAll() : Map.of("value", ""))
+                            bean.getName().equals("may")
+                                ? new WhoMayDoAll()
+                                : Map.of("value", "", "who", ""))
                     .build())
             .addNamespaceResolver(
                 NamespaceResolver.builder("Action").resolve(EvalContext::getName).build())
