@@ -5,7 +5,6 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.Stream;
 import vestiary.acceptance.AcceptSteps;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
