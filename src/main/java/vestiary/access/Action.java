@@ -79,6 +79,14 @@ public enum Action {
       NOWHERE),
   KEEP_SETS(
       "Name and remove sets and suits", EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE, NOWHERE),
+  SET_ASIDE(
+      "Set vestments aside for a Mass and give them up, ask for what another has, say yes or no to whoever asks",
+      EVERYWHERE,
+      OWN_CHURCHES,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
   PLAN(
       "Ask for a plan, apply it, undo it; mend a clash; ask a carrier, note an owner’s answer; say that pieces are home",
       EVERYWHERE,

@@ -26,6 +26,8 @@ final class FieldWords {
           vestment_set: Set
           piece: Piece
           occupation: Piece held, out or in care
+          reservation: Vestments set aside
+          wish: Vestments asked for
           proper: Day of your own
           proper_church: Day of your own, its church
           app_user: User
@@ -211,6 +213,9 @@ final class FieldWords {
           granted_at: given
           borrower_id: borrower
           answer: what the borrower said
+          wish.answer: what was answered
+          keeper_id: church that was asked
+          told_at: told that it is free
           ending: how they came back
           offered_at: offered
           lending.ended_at: back
@@ -225,6 +230,8 @@ final class FieldWords {
           "touched",
           "trip_id",
           "lending_id",
+          "reservation_id",
+          "made_by",
           "offered",
           "mailed_at",
           "position",

@@ -99,11 +99,13 @@ final class WeekSheet {
     Set<MassId> week = masses.stream().map(DatedMass::id).collect(Collectors.toSet());
     boolean planned =
         span.taken().planned().stream().anyMatch(one -> week.contains(one.wearer().mass()));
+    Link aside = new Link("What is set aside", "/reservations?week=" + monday);
     return planned
         ? List.of(
             new Link("The plan that holds", "/plans/of/" + monday),
-            new Link("The journeys", "/movements?week=" + monday))
-        : List.of();
+            new Link("The journeys", "/movements?week=" + monday),
+            aside)
+        : List.of(aside);
   }
 
   private Standing standing() {

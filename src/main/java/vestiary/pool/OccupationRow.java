@@ -49,6 +49,9 @@ class OccupationRow {
   @Column(insertable = false, updatable = false)
   UUID lendingId;
 
+  /** By which it is held or out; else {@code null}. */
+  UUID reservationId;
+
   /** How far down the ladder of lawful substitutes it lies. */
   int depth;
 

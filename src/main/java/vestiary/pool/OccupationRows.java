@@ -231,4 +231,43 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         to,
         from);
   }
+
+  /** What a plan has one piece do, which stands no longer. */
+  void displace(UUID piece, PlannedWear one) {
+    update(
+        "standing = false where state = 'planned' and standing and pieceId = ?1 and massId = ?2"
+            + " and starts = ?3 and ends = ?4",
+        piece,
+        one.wearer().mass().value(),
+        one.from(),
+        one.until());
+  }
+
+  /** Makes what stands of one piece from that moment on shorter. */
+  void shorten(UUID piece, Shortened one) {
+    update(
+        "starts = ?1, ends = ?2 where standing and pieceId = ?3 and starts = ?4"
+            + " and state in ('planned', 'held')",
+        one.from(),
+        one.until(),
+        piece,
+        one.since());
+  }
+
+  /** What is held by a reservation, standing or not. */
+  void deleteHeld(UUID reservation) {
+    delete("reservationId = ?1 and state = 'held'", reservation);
+  }
+
+  /** What reservations take or took in the half-open span, by start, then code. */
+  List<Coded> reservedBetween(Instant from, Instant until) {
+    return coded(
+        "o.reservationId is not null and o.starts < :until and (o.ends is null or o.ends > :from)",
+        Map.of("from", from, "until", until));
+  }
+
+  /** The same of one reservation, whenever. */
+  List<Coded> ofReservation(UUID reservation) {
+    return coded("o.reservationId = :reservation", Map.of("reservation", reservation));
+  }
 }

@@ -30,6 +30,14 @@ final class DatabaseRefusals {
   /** As the pool says that it had none to give in time; its words alone tell it. */
   private static final String NO_CONNECTION = "acquisition timeout";
 
+  /**
+   * Two changed the same at one moment: serialization_failure, deadlock_detected,
+   * lock_not_available.
+   */
+  private static final Set<String> CROSSED = Set.of("40001", "40P01", "55P03");
+
+  private static final String EXCLUDED = "23P01";
+
   private static final Map<String, Refusal> BY_CONSTRAINT =
       Map.ofEntries(
           entry(
@@ -111,6 +119,10 @@ final class DatabaseRefusals {
               new Refusal.Taken(
                   "carrier", "Somebody was just asked to carry this; look again before you ask.")),
           entry(
+              "wish_once",
+              new Refusal.Taken(
+                  "", "This is asked for already for the same Mass; wait for the answer.")),
+          entry(
               "consent_once",
               new Refusal.Taken(
                   "", "The owner's answer was just noted by somebody else; look again.")),
@@ -164,7 +176,29 @@ final class DatabaseRefusals {
               ProblemKind.UNREADABLE_REQUEST.title(),
               "The address holds a character that cannot be kept."));
     }
+    if (cause instanceof SQLException sql && CROSSED.contains(state(sql))) {
+      return Optional.of(
+          new Refusal.Taken(
+              "",
+              "Somebody else was changing the same thing at that very moment. Nothing of yours was saved; look again, then do it again."));
+    }
     return isAway(cause) ? Optional.of(new Refusal.DatabaseAway()) : Optional.empty();
+  }
+
+  /** Whether somebody else was quicker: the same may be tried again, or told who it was. */
+  static boolean isRaceLost(Throwable failure) {
+    return search(
+            failure,
+            cause ->
+                cause instanceof SQLException sql
+                        && (CROSSED.contains(state(sql)) || EXCLUDED.equals(sql.getSQLState()))
+                    ? Optional.of(true)
+                    : Optional.empty())
+        .isPresent();
+  }
+
+  private static String state(SQLException failure) {
+    return failure.getSQLState() == null ? "" : failure.getSQLState();
   }
 
   /** SQLSTATE classes 08 and 57P: the connection is lost, or the server is going or coming. */
@@ -175,7 +209,7 @@ final class DatabaseRefusals {
     if (!(cause instanceof SQLException sql)) {
       return false;
     }
-    String state = sql.getSQLState() == null ? "" : sql.getSQLState();
+    String state = state(sql);
     return state.startsWith("08")
         || state.startsWith("57P")
         || state.equals("53300")

@@ -178,6 +178,27 @@ public sealed interface Refusal {
     }
   }
 
+  /**
+   * Somebody else has it; told is who, for what, until when, and what can be had instead.
+   *
+   * @param members the same for programs
+   */
+  record HeldByAnother(String detail, Map<String, Object> members) implements Refusal {
+    public HeldByAnother {
+      members = Collections.unmodifiableMap(new LinkedHashMap<>(members));
+    }
+
+    @Override
+    public int status() {
+      return 409;
+    }
+
+    @Override
+    public ProblemKind kind() {
+      return ProblemKind.TAKEN;
+    }
+  }
+
   /** It was changed since the user looked at it. */
   record Outdated(String what) implements Refusal {
     @Override

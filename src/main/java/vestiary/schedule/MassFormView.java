@@ -91,10 +91,15 @@ class MassFormView {
         List.of(
             new Link("Who wears what", address + "/vesture"),
             new Link("Set-out sheet", address + "/set-out"),
+            new Link("Set vestments aside", cancelled ? "" : setAside(mass)),
             new Link("The day", "/day/" + mass.date()),
             new Link("The week", "/week/" + mass.date())),
         mass.church().id().value().toString(),
         input.text("version"));
+  }
+
+  private static String setAside(DatedMass mass) {
+    return "/reservations/new?mass=" + mass.id().value();
   }
 
   MassChoices choices(Entries input) {

@@ -100,6 +100,11 @@ public class ReadMasses {
     if (row == null) {
       throw new Refused(new Refusal.NotThere("Mass", id));
     }
+    return dated(row);
+  }
+
+  /** That of a row, whether it is kept or not. */
+  DatedMass dated(MassRow row) {
     return reading(cluster.cluster(), cluster.churches()).dated(row);
   }
 

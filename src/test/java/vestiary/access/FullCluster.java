@@ -8,6 +8,7 @@ import java.util.UUID;
 import vestiary.oversight.Granting;
 import vestiary.photo.Photographs;
 import vestiary.pool.NoteConsent;
+import vestiary.reservation.Wishing;
 import vestiary.retention.Nights;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
@@ -79,6 +80,10 @@ class FullCluster {
     vestOneMore();
     lendToAThird();
     photographAndCount();
+    Sending.post("/api/reservations", Map.of("set", "HT-W3", "mass", mass()))
+        .then()
+        .statusCode(201);
+    Wishing.wish("HT-B1", mass());
   }
 
   private static void photographAndCount() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import vestiary.oversight.Granting;
 import vestiary.photo.Photographs;
+import vestiary.reservation.Wishing;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
 import vestiary.scenario.Planning;
@@ -111,6 +112,15 @@ class OneOfEverything {
     String token = letting.tokenId(user);
     String link = letting.link(user);
     first.put("/review/", signed);
+    String reservation =
+        Sending.post("/api/reservations", Map.of("set", "HT-W3", "mass", mass))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    first.put("/reservations/wishes/", Wishing.wish("HT-B1", mass));
+    first.put("/reservations/", reservation);
+    first.put("/api/reservations/", reservation);
     first.put("/lendings/", lending);
     first.put("/api/lendings/", lending);
     first.put("/clusters/", leave);

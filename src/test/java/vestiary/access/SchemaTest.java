@@ -277,7 +277,35 @@ class SchemaTest {
           insert into person_height (cluster_id, id, centimetres, version)
           select cluster_id, id, 180, 0 from person limit 1
           """);
+      fillReservations(statement);
     }
+  }
+
+  private static void fillReservations(Statement statement) throws SQLException {
+    for (String thing :
+        List.of(
+            "null, (select id from piece limit 1)",
+            "(select id from vestment_set limit 1), null")) {
+      statement.execute(
+          """
+          insert into reservation (cluster_id, id, mass_id, church_id, set_id, piece_id, state,
+                                   made_by, made_at, version)
+          select m.cluster_id, gen_random_uuid(), m.id, m.church_id, %s, 'released', '', now(), 0
+          from mass m limit 1
+          """
+              .formatted(thing));
+      statement.execute(
+          """
+          insert into wish (cluster_id, id, mass_id, church_id, set_id, piece_id, keeper_id, state,
+                            note, asked_by, asked_at, answer, answered_by, version)
+          select m.cluster_id, gen_random_uuid(), m.id, m.church_id, %s, m.church_id, 'withdrawn',
+                 '', '', now(), '', '', 0
+          from mass m limit 1
+          """
+              .formatted(thing));
+    }
+    statement.execute(
+        "update occupation set reservation_id = (select id from reservation limit 1)");
   }
 
   private void assertRefused(String change) throws SQLException {

@@ -128,6 +128,11 @@ public class LettingIn {
     return found[0];
   }
 
+  /** That user can be written to there. */
+  public void writtenTo(UUID user, String address) {
+    scenario.within(scenario.ours(), () -> traces.provenMail(user, address));
+  }
+
   /** A link that proves an address of that user. */
   public String mailLink(UUID user) {
     String[] made = new String[1];
