@@ -25,6 +25,8 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -32,6 +34,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import vestiary.browser.PackagedServer;
+import vestiary.load.ReservingClients;
 import vestiary.scenario.Credentials;
 
 /** Starting and ending the packaged program, as whoever runs it meets it. */
@@ -52,6 +55,8 @@ class StartTest {
    * PostgreSQL is told to stop before the server ends, and needs no longer than this to be gone.
    */
   private static final Duration A_MOMENT = Duration.ofSeconds(5);
+
+  private static final Duration LONGEST = Duration.ofSeconds(60);
 
   @TempDir static Path demoFolder;
 
@@ -112,7 +117,7 @@ class StartTest {
   }
 
   @Test
-  void a_server_that_was_killed_starts_again_with_what_was_entered_and_who_came_in(
+  void a_server_that_was_killed_starts_again_with_what_was_entered_held_and_who_came_in(
       @TempDir Path folder) throws Exception {
     String entered;
     String session;
@@ -121,8 +126,13 @@ class StartTest {
       entered = first.enter("/api/masses", massAtSaintMartin()).get("id").asText();
       session = comeIn(first);
       leftOver = first.findPostgres().orElseThrow();
+      ReservingClients clients = new ReservingClients(first);
+      CompletableFuture<Void> work = CompletableFuture.runAsync(() -> reserve(clients));
+      await(() -> clients.answers().getOrDefault("201", 0) >= 5);
 
       first.kill();
+      clients.stop();
+      work.get();
       assertTrue(leftOver.isAlive(), "the kill took PostgreSQL along; nothing is left to prove");
     }
 
@@ -135,6 +145,9 @@ class StartTest {
               .build();
       assertEquals(200, CLIENT.send(account, BodyHandlers.discarding()).statusCode());
       assertFalse(leftOver.isAlive());
+      assertTrue(ReservingClients.standing(second) > 0);
+      assertEquals(0, ReservingClients.halves(second));
+      assertEquals(0, ReservingClients.overlaps(second));
       ProcessHandle postgres = second.findPostgres().orElseThrow();
 
       second.stop();
@@ -214,6 +227,24 @@ class StartTest {
       answer.next();
       return answer.getString(1);
     }
+  }
+
+  private static void reserve(ReservingClients clients) {
+    try {
+      clients.run(8, (int) LONGEST.toSeconds());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void await(BooleanSupplier condition) {
+    assertTimeoutPreemptively(
+        LONGEST,
+        () -> {
+          while (!condition.getAsBoolean()) {
+            Thread.onSpinWait();
+          }
+        });
   }
 
   /** As the first of the demo's people; the cookie of the session. */
