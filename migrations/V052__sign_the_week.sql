@@ -30,3 +30,15 @@ BEGIN
 END
 $$;
 CREATE TRIGGER keep_as_signed BEFORE UPDATE ON signed_week FOR EACH ROW EXECUTE FUNCTION keep_as_signed();
+
+-- A note speaks of people by their surnames. Triggers fire in the order of their names: this one
+-- comes before carry_out_erasure.
+CREATE FUNCTION carry_erasure_into_reviews() RETURNS trigger
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = public, pg_temp AS $$
+BEGIN
+    PERFORM take_out(NEW.cluster_id, ARRAY[]::text[], ARRAY['signed_week.note'], NEW.surnames, 'c');
+    RETURN NEW;
+END
+$$;
+CREATE TRIGGER carry_erasure_into_reviews BEFORE INSERT ON erasure
+  FOR EACH ROW EXECUTE FUNCTION carry_erasure_into_reviews();
