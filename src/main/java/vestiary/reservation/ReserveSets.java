@@ -189,9 +189,30 @@ class ReserveSets {
       throw new Refused(
           new Refusal.Taken("", "This is not given up any more. Nothing was changed; look again."));
     }
+    Asking again = asking(row);
+    takeAgain(row, mass, again);
+  }
+
+  private Asking asking(ReservationRow row) {
     String code = held.codes().get(row.thing());
-    Asking again =
-        row.setId == null ? new Asking(false, held.piece(code)) : new Asking(true, held.set(code));
+    return row.setId == null
+        ? new Asking(false, held.piece(code))
+        : new Asking(true, held.set(code));
+  }
+
+  /**
+   * Lets what is held follow its Mass to another hour or church, in the present transaction; what
+   * cannot be had then is given up, so that the week says what is short.
+   */
+  void follow(ReservationRow row, DatedMass mass) {
+    try {
+      takeAgain(row, mass, asking(row));
+    } catch (Refused taken) {
+      row.state = ReservationState.RELEASED.id();
+    }
+  }
+
+  private void takeAgain(ReservationRow row, DatedMass mass, Asking again) {
     held.lock(again.named().pieces());
     Offer found = free(offers.of(mass), List.of(again)).get(0);
     row.state = ReservationState.HELD.id();

@@ -1,6 +1,7 @@
 package vestiary.schedule;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.util.Optional;
 import vestiary.problem.Refusal;
@@ -12,8 +13,10 @@ public class AdjustMass {
 
   private final MassRows masses;
   private final ReadMasses read;
+  private final Event<MassMoved> moved;
 
-  AdjustMass(MassRows masses, ReadMasses read) {
+  AdjustMass(MassRows masses, ReadMasses read, Event<MassMoved> moved) {
+    this.moved = moved;
     this.masses = masses;
     this.read = read;
   }
@@ -38,6 +41,9 @@ public class AdjustMass {
     row.colour = then.colour();
     row.touched = true;
     masses.flush();
+    if (!then.start().equals(expected.start())) {
+      moved.fire(new MassMoved(then.mass(), false));
+    }
   }
 
   private static Refused changed() {

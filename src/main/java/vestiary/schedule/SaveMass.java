@@ -1,7 +1,9 @@
 package vestiary.schedule;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -19,6 +21,7 @@ import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.vesting.MassId;
 
 /** Enters a Mass or other liturgy, changes one, moves it. */
 @ApplicationScoped
@@ -31,6 +34,7 @@ public class SaveMass {
   private final SavePerson people;
   private final UnfoldPatterns patterns;
   private final CurrentVisitor visitor;
+  private final Event<MassMoved> moved;
 
   SaveMass(
       MassRows masses,
@@ -38,7 +42,9 @@ public class SaveMass {
       FillMass fill,
       SavePerson people,
       UnfoldPatterns patterns,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      Event<MassMoved> moved) {
+    this.moved = moved;
     this.visitor = visitor;
     this.patterns = patterns;
     this.masses = masses;
@@ -117,8 +123,19 @@ public class SaveMass {
     }
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     row.touched = true;
+    Stay before = Stay.of(row);
     keep(row, request);
     masses.flush();
+    if (!before.equals(Stay.of(row))) {
+      moved.fire(new MassMoved(new MassId(row.id), false));
+    }
+  }
+
+  /** Where it is said, when, and for how long. */
+  private record Stay(UUID church, Instant start, int minutes) {
+    static Stay of(MassRow row) {
+      return new Stay(row.churchId, row.starts, row.minutes);
+    }
   }
 
   /**
@@ -156,6 +173,7 @@ public class SaveMass {
     row.cancelled = true;
     row.touched = true;
     masses.flush();
+    moved.fire(new MassMoved(new MassId(row.id), true));
   }
 
   /** Puts a cancelled Mass back. */

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import vestiary.scenario.Browsing;
 import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
@@ -263,15 +262,46 @@ class ReserveTest {
   }
 
   @Test
-  void a_mass_that_moves_says_what_is_to_be_done_with_its_reservations() {
-    Reserving.held("HT-W1", atAnne);
+  void what_is_held_follows_its_mass_to_another_hour_and_church() throws SQLException {
+    String held = Reserving.held("HT-W1", atAnne);
 
-    Sending.put("/api/masses/" + atAnne, Map.of("church", "sa", "start", "2026-12-09T18:00"))
+    move("ht", "2026-12-10T18:00");
+
+    Sending.get("/api/reservations/" + held)
+        .then()
+        .body("state", equalTo("held"))
+        .body("church", equalTo("ht"))
+        .body("from", equalTo("2026-12-10T17:40:00-06:00"));
+    assertEquals(List.of("HT-W1-C held t", "HT-W1-S held t"), rows());
+  }
+
+  @Test
+  void what_cannot_be_had_at_the_new_hour_is_given_up_and_whoever_has_it_keeps_it()
+      throws SQLException {
+    String held = Reserving.held("HT-W1", atAnne);
+    String other = Reserving.held("HT-W1", Reserving.mass("ht", "2026-12-10T18:00"));
+
+    move("sa", "2026-12-10T18:00");
+
+    Sending.get("/api/reservations/" + held).then().body("state", equalTo("released"));
+    Sending.get("/api/reservations/" + other).then().body("state", equalTo("held"));
+    assertEquals(List.of("HT-W1-C held t", "HT-W1-S held t"), rows());
+  }
+
+  @Test
+  void what_is_held_for_a_mass_that_is_cancelled_is_given_up() throws SQLException {
+    String held = Reserving.held("HT-W1", atAnne);
+
+    Sending.delete("/api/masses/" + atAnne).then().statusCode(204);
+
+    Sending.get("/api/reservations/" + held).then().body("state", equalTo("released"));
+    assertEquals(List.of(), rows());
+  }
+
+  private void move(String church, String start) {
+    Sending.put("/api/masses/" + atAnne, Map.of("church", church, "start", start))
         .then()
         .statusCode(200);
-
-    Browsing.page("/reservations?week=2026-12-09")
-        .says("The Mass was moved since. Give this up, and set it aside for the new time.");
   }
 
   @Test
