@@ -105,6 +105,14 @@ public enum Action {
       NOWHERE),
   SIGN_WEEKS(
       "Sign the review of a week", EVERYWHERE, NOWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE),
+  SEND(
+      "Say that vestments go out and come back, and undo it; note that labels are printed",
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE),
   ENTER_PROPERS(
       "Enter days of the diocese, the town or a church",
       EVERYWHERE,

@@ -28,6 +28,7 @@ import vestiary.pool.PutInCare;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.ClearSchedule;
+import vestiary.sending.BringSent;
 
 /**
  * The invented clusters, brought in through the lists that users send, for the fortnight that
@@ -49,7 +50,8 @@ public class Demo {
           ImportWhat.PATTERNS,
           ImportWhat.PIECES);
 
-  private static final List<ImportWhat> DATED = List.of(ImportWhat.MASSES, ImportWhat.CARE);
+  private static final List<ImportWhat> DATED =
+      List.of(ImportWhat.MASSES, ImportWhat.CARE, ImportWhat.OUT);
 
   private static final String LISTS = "/demo-data/";
   private static final String LISTS_OF_SECOND = LISTS + "ashmere-coast/";
@@ -65,6 +67,7 @@ public class Demo {
   private final ChurchCalendars calendars;
   private final ClearSchedule schedule;
   private final PutInCare care;
+  private final BringSent out;
   private final OfferPieces offer;
   private final AnswerOffer lendings;
   private final Clusters clusters;
@@ -79,6 +82,7 @@ public class Demo {
       ChurchCalendars calendars,
       ClearSchedule schedule,
       PutInCare care,
+      BringSent out,
       OfferPieces offer,
       AnswerOffer lendings,
       Clusters clusters,
@@ -91,6 +95,7 @@ public class Demo {
     this.calendars = calendars;
     this.schedule = schedule;
     this.care = care;
+    this.out = out;
     this.offer = offer;
     this.lendings = lendings;
     this.clusters = clusters;
@@ -128,6 +133,7 @@ public class Demo {
       throw new Refused(new Refusal.NotThere("demo", cluster.cluster().name()));
     }
     lendings.endAll();
+    out.forgetAll();
     care.forgetAll();
     schedule.clear();
     boolean isFirst = current.id().equals(first.id());

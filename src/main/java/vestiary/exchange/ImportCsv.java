@@ -108,6 +108,8 @@ class ImportCsv {
               keeper::faults,
               keeper::keep,
               dryRun);
+      case OUT ->
+          run(what, OutLine.read(file, dates), OutLine::line, keeper::faults, keeper::keep, dryRun);
     };
   }
 

@@ -70,8 +70,7 @@ final class ImportSheet {
 
   /** What the demo's list has there, since that is known to be understood; or nothing. */
   private static String example(String column, ImportWhat what, List<CsvLine> lines) {
-    boolean isDated = what == ImportWhat.MASSES || what == ImportWhat.CARE;
-    return isDated && DATES.contains(column)
+    return what.isDated() && DATES.contains(column)
         ? A_DATE
         : lines.stream()
             .map(line -> line.cell(column))

@@ -13,7 +13,8 @@ public enum ImportWhat implements Term {
   PATTERNS(PatternLine.COLUMNS),
   MASSES(MassLine.COLUMNS),
   PIECES(PieceLine.COLUMNS),
-  CARE(CareLine.COLUMNS);
+  CARE(CareLine.COLUMNS),
+  OUT(OutLine.COLUMNS);
 
   private final List<Column> columns;
 
@@ -24,5 +25,10 @@ public enum ImportWhat implements Term {
   /** The columns that are understood, in the order in which the documentation lists them. */
   public List<Column> columns() {
     return columns;
+  }
+
+  /** Whether its days are words in the demo, since they move with the present week. */
+  boolean isDated() {
+    return this == MASSES || this == CARE || this == OUT;
   }
 }

@@ -21,6 +21,7 @@ final class ImportWords {
       case MASSES -> "Masses";
       case PIECES -> "Vestments";
       case CARE -> "Care";
+      case OUT -> "What is out";
     };
   }
 
@@ -36,6 +37,7 @@ final class ImportWords {
       case MASSES -> "One line a Mass or other liturgy on one date.";
       case PIECES -> "One line a piece.";
       case CARE -> "One line a time in which a piece or a set cannot be used.";
+      case OUT -> "One line a piece or a set that is out and not back.";
     };
   }
 

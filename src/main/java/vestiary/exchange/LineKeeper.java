@@ -24,6 +24,7 @@ import vestiary.schedule.BringsValue;
 import vestiary.schedule.MinistersValue;
 import vestiary.schedule.SaveMass;
 import vestiary.schedule.SavePattern;
+import vestiary.sending.BringSent;
 
 /**
  * Hands each line to the use case that a form or the API would call; no rule is written twice. A
@@ -47,6 +48,7 @@ class LineKeeper {
   private final SavePiece pieces;
   private final PutInCare care;
   private final NoteInventory inventories;
+  private final BringSent out;
 
   LineKeeper(
       ChangeSettings settings,
@@ -59,7 +61,8 @@ class LineKeeper {
       SaveMass masses,
       SavePiece pieces,
       PutInCare care,
-      NoteInventory inventories) {
+      NoteInventory inventories,
+      BringSent out) {
     this.inventories = inventories;
     this.settings = settings;
     this.churches = churches;
@@ -71,6 +74,7 @@ class LineKeeper {
     this.masses = masses;
     this.pieces = pieces;
     this.care = care;
+    this.out = out;
   }
 
   List<FieldFault> faults(ClusterLine line) {
@@ -168,6 +172,26 @@ class LineKeeper {
     } else {
       care.putOrChange(line.piece(), request(line));
     }
+  }
+
+  List<FieldFault> faults(OutLine line) {
+    return out.findFaults(request(line));
+  }
+
+  void keep(OutLine line) {
+    out.enterOrChange(request(line));
+  }
+
+  private static BringSent.Request request(OutLine line) {
+    return new BringSent.Request(
+        line.piece(),
+        line.set(),
+        line.church(),
+        line.whom(),
+        line.from(),
+        line.due(),
+        line.carrier(),
+        line.condition());
   }
 
   private static ChangeSettings.Request request(ClusterLine line) {

@@ -50,6 +50,9 @@ final class FieldWords {
           device_hand: Who acts on shared devices
           oversight: Leave to look in
           lending: Lending
+          sending: What went out
+          sent_piece: Piece that went out
+          printed_label: Label
           """);
 
   /** One kind's own words go before the colon as kind and column, those of all kinds alone. */
@@ -220,6 +223,24 @@ final class FieldWords {
           offered_at: offered
           lending.ended_at: back
           ended_by: cluster that said they are back
+          returned_at: taken in
+          printed_at: printed
+          item: what went out
+          whom: to whom
+          borrower: borrower
+          went_at: went out
+          due: due back
+          carrier_id: carried by
+          signer_id: signed for by
+          sent_by: sent by
+          what: what it is
+          loan: lent
+          condition_out: condition when it went
+          back_at: back
+          back_id: taken in at
+          taker_id: taken in by
+          taken_in_by: return noted by
+          condition_back: condition when it came back
           """);
 
   /** Counters, order, and what another field says already. */
@@ -262,6 +283,10 @@ final class FieldWords {
           "expected",
           "found_at",
           "plan.starts",
+          "sending_id",
+          "occupation_id",
+          "displaced",
+          "movement_id",
           "plan.cancelled");
 
   private static final Set<String> TERMS =

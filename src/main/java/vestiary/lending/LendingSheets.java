@@ -15,7 +15,7 @@ import vestiary.calendar.Term;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.lending.ReadLendings.Lending;
-import vestiary.movement.Cautions;
+import vestiary.pool.Cautions;
 import vestiary.web.Choice;
 import vestiary.web.English;
 import vestiary.web.Entries;

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
-import vestiary.movement.Cautions;
+import vestiary.pool.Cautions;
 import vestiary.pool.FindLendable;
 import vestiary.pool.OwnerPolicy;
 import vestiary.pool.PooledPiece;

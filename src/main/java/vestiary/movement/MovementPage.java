@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
@@ -44,6 +45,7 @@ class MovementPage {
   private final FindPeople people;
   private final Frames frames;
   private final Clock clock;
+  private final SendRiding sendRiding;
 
   MovementPage(
       ReadErrands errands,
@@ -53,7 +55,9 @@ class MovementPage {
       ReadPool pool,
       FindPeople people,
       Frames frames,
-      Clock clock) {
+      Clock clock,
+      SendRiding sendRiding) {
+    this.sendRiding = sendRiding;
     this.errands = errands;
     this.carry = carry;
     this.asked = asked;
@@ -120,6 +124,31 @@ class MovementPage {
     return press(id, sent, carry::done);
   }
 
+  /** All that rides is gone: out, for where it goes. */
+  @POST
+  @Path("/gone")
+  @Needs(Action.SEND)
+  public Response gone(@RestPath String id) {
+    return ride(id, sendRiding::gone);
+  }
+
+  /** All that rides is at home again. */
+  @POST
+  @Path("/home")
+  @Needs(Action.SEND)
+  public Response home(@RestPath String id) {
+    return ride(id, sendRiding::home);
+  }
+
+  private Response ride(String id, Consumer<String> deed) {
+    return FormAnswer.of(
+        () -> {
+          deed.accept(id);
+          return to(id);
+        },
+        refusal -> PageAnswer.of(refusal.status(), page(id, Entries.empty(), refusal.detail())));
+  }
+
   @POST
   @Path("/withdraw")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -154,7 +183,13 @@ class MovementPage {
   private TemplateInstance page(String id, Entries typed, String problem) {
     ReadErrands.Found found = errands.get(id);
     return Templates.movement(
-        new MovementSheet(found, pool.pieces(clock.instant()), people.all(), asked, mail.isOn())
+        new MovementSheet(
+                found,
+                pool.pieces(clock.instant()),
+                people.all(),
+                asked,
+                mail.isOn(),
+                sendRiding.offered(found))
             .view(frames.of("week", "/movements/" + id), typed, problem));
   }
 }

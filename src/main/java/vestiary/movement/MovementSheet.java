@@ -13,6 +13,7 @@ import vestiary.asking.AskingState;
 import vestiary.people.Person;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
+import vestiary.pool.Cautions;
 import vestiary.pool.OwnerPolicy;
 import vestiary.pool.PooledPiece;
 import vestiary.web.English;
@@ -30,19 +31,23 @@ final class MovementSheet {
   private final List<Person> people;
   private final ErrandWords asked;
   private final boolean mails;
+  private final MovementView.Riding riding;
   private final TripWords words;
 
   /**
    * @param pieces the whole pool
    * @param people who can be asked
    * @param mails whether a mail server is named
+   * @param riding what can be said of what rides
    */
   MovementSheet(
       ReadErrands.Found found,
       List<PooledPiece> pieces,
       List<Person> people,
       ErrandWords asked,
-      boolean mails) {
+      boolean mails,
+      MovementView.Riding riding) {
+    this.riding = riding;
     this.found = found;
     this.pieces = pieces;
     this.people = people;
@@ -77,6 +82,7 @@ final class MovementSheet {
         labels(riding),
         Cautions.of(riding),
         doing(errand, typed),
+        this.riding,
         history(errand.askings(), errand));
   }
 
@@ -104,6 +110,7 @@ final class MovementSheet {
         List.of(),
         List.of(),
         doing(last.trip().id(), false, false, false, open, last.version() + "", Entries.empty()),
+        MovementView.Riding.NONE,
         found.askings().stream().map(this::told).toList());
   }
 

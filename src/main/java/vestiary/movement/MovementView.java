@@ -17,6 +17,7 @@ import vestiary.web.Link;
  * @param labels what rides; each is cut out and goes with its garment bag
  * @param cautions how vestments are carried
  * @param doing which buttons there are
+ * @param riding what can be said of what rides
  * @param history who was asked before, one sentence each, with the plan made after a refusal
  */
 public record MovementView(
@@ -30,6 +31,7 @@ public record MovementView(
     List<Label> labels,
     List<String> cautions,
     Doing doing,
+    Riding riding,
     List<Told> history) {
 
   public MovementView {
@@ -41,6 +43,17 @@ public record MovementView(
   }
 
   public record Fact(String name, String value) {}
+
+  /**
+   * One press for all that rides.
+   *
+   * @param gone sends it out; empty if it cannot go
+   * @param home says that it is home; empty if it is, or goes elsewhere
+   */
+  public record Riding(String gone, String home) {
+
+    public static final Riding NONE = new Riding("", "");
+  }
 
   /**
    * @param code of the set, or of a single piece

@@ -49,7 +49,7 @@ final class HoldsAround {
   List<Hold> all() {
     List<Hold> holds = new ArrayList<>();
     loaded.taken().setAside().stream()
-        .filter(HoldsAround::isForMass)
+        .filter(SetAside::isForMass)
         .map(
             one ->
                 hold(
@@ -113,13 +113,6 @@ final class HoldsAround {
         next.wearer().mass(),
         lies,
         new Window(last, last, days.until(), days.until()));
-  }
-
-  /** Whether it is known where it is meanwhile, and for what. */
-  static boolean isForMass(SetAside one) {
-    return !one.masses().isEmpty()
-        && !one.churches().isEmpty()
-        && one.until().isBefore(Instant.MAX);
   }
 
   private Hold hold(String piece, MassId mass, ChurchId church, Instant from, Instant until) {

@@ -76,6 +76,7 @@ final class SetWeekSheet {
             week("← ", span.first().minusWeeks(1), "", set),
             week("", span.first().plusWeeks(1), " →", set),
             new Link("The week", "/week/" + span.first()),
+            new Link("Out or back", "/s/" + set),
             new Link("The piece", "/vestments/" + first.code())),
         lead(home),
         picture(),

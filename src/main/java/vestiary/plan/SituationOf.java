@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import vestiary.allocation.Span;
 import vestiary.allocation.plan.Provision;
 import vestiary.allocation.plan.Ride;
@@ -18,11 +17,9 @@ import vestiary.pool.PlannedWear;
 import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.AlbLength;
-import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
-import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Wearer;
 
@@ -69,12 +66,7 @@ public final class SituationOf {
 
   private Situation build() {
     Span all = loaded.toSpan(loaded.asked());
-    Span span =
-        new Span(
-            all.needs(),
-            all.pieces().stream().map(this::withAbsences).toList(),
-            all.journeys(),
-            all.policies());
+    Span span = new Span(all.needs(), all.pieces(), all.journeys(), all.policies());
     return new Situation(
         span,
         new HoldsAround(loaded, starts).all(),
@@ -110,18 +102,6 @@ public final class SituationOf {
         .stream()
         .filter(ride -> days.contain(ride.arrives()))
         .toList();
-  }
-
-  private Piece withAbsences(Piece piece) {
-    List<Away> out =
-        loaded.taken().setAside().stream()
-            .filter(one -> one.piece().equals(piece.code()) && !HoldsAround.isForMass(one))
-            .map(one -> new Away(one.from(), one.until(), one.word()))
-            .toList();
-    if (out.isEmpty()) {
-      return piece;
-    }
-    return piece.away(Stream.concat(piece.away().stream(), out.stream()).toList());
   }
 
   private Traits traits(PooledPiece piece) {

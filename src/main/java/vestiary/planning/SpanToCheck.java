@@ -20,9 +20,11 @@ import vestiary.allocation.remedy.HeldElsewhere;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.pool.PooledPiece;
+import vestiary.pool.SetAside;
 import vestiary.pool.Taken;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.AlbLength;
+import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.MassId;
@@ -189,12 +191,27 @@ public record SpanToCheck(
 
   /** What these Masses ask for, and all that there is. */
   public Span toSpan(List<DatedMass> others) {
+    Map<String, List<Away>> out =
+        taken.setAside().stream()
+            .filter(one -> !one.isForMass())
+            .collect(
+                Collectors.groupingBy(
+                    SetAside::piece, Collectors.mapping(SetAside::toAway, Collectors.toList())));
     return new Span(
         others.stream().flatMap(m -> needs(m).stream()).toList(),
-        pieces.stream().map(PooledPiece::toPiece).toList(),
+        pieces.stream()
+            .map(PooledPiece::toPiece)
+            .map(piece -> without(piece, out.getOrDefault(piece.code(), List.of())))
+            .toList(),
         journeys,
         policies(),
         lying);
+  }
+
+  private static Piece without(Piece piece, List<Away> out) {
+    return out.isEmpty()
+        ? piece
+        : piece.away(Stream.concat(piece.away().stream(), out.stream()).toList());
   }
 
   /** What is planned or set aside for a Mass as it is now; what no longer fits holds nothing. */
@@ -208,8 +225,7 @@ public record SpanToCheck(
                     hold(one.piece(), one.wearer().mass(), one.church(), one.from(), one.until()));
     Stream<Hold> aside =
         taken.setAside().stream()
-            .filter(one -> !one.masses().isEmpty() && !one.churches().isEmpty())
-            .filter(one -> one.until().isBefore(Instant.MAX))
+            .filter(SetAside::isForMass)
             .map(
                 one ->
                     hold(

@@ -2,6 +2,7 @@ package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -26,9 +27,15 @@ public class KeepPlanned {
   private final MovementRows movements;
   private final PieceRows pieces;
   private final ReadCluster cluster;
+  private final Clock clock;
 
   KeepPlanned(
-      OccupationRows occupations, MovementRows movements, PieceRows pieces, ReadCluster cluster) {
+      OccupationRows occupations,
+      MovementRows movements,
+      PieceRows pieces,
+      ReadCluster cluster,
+      Clock clock) {
+    this.clock = clock;
     this.occupations = occupations;
     this.movements = movements;
     this.pieces = pieces;
@@ -87,7 +94,7 @@ public class KeepPlanned {
                     Collectors.mapping(OccupationRows.Coded::row, Collectors.toList())));
     for (PlannedWear one : planned.worn()) {
       standing.getOrDefault(one.piece(), List.of()).stream()
-          .filter(row -> row.isDuring(one.from(), one.until()))
+          .filter(row -> row.isDuring(one.from(), one.until(), clock.instant()))
           .findFirst()
           .ifPresent(
               row -> {

@@ -1,6 +1,7 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -37,15 +38,20 @@ class LentPieces {
   }
 
   /**
-   * What is in another cluster's pool cannot leave ours for good.
+   * What is in another cluster's pool, or with somebody else, cannot leave ours for good.
    *
-   * @throws Refused if the piece is lent and not back
+   * @throws Refused if the piece is lent or out, and not back
    */
   void refuseIfLent(PieceRow piece) {
     if (occupations.count("pieceId = ?1 and lendingId is not null", piece.id) > 0) {
       throw new Refused(
           new Refusal.Taken(
               "", "%s is lent to another cluster; it must be back first.".formatted(piece.code)));
+    }
+    if (!occupations.awaitedOf(List.of(piece.id)).isEmpty()) {
+      throw new Refused(
+          new Refusal.Taken(
+              "", "%s is out; say that it is back first, wherever it is.".formatted(piece.code)));
     }
   }
 

@@ -19,6 +19,7 @@ class OccupationRow {
   static final String CARE = "care";
   static final String PLANNED = "planned";
   static final String HELD = "held";
+  static final String OUT = "out";
 
   @Id
   @UuidGenerator(style = UuidGenerator.Style.VERSION_7)
@@ -34,6 +35,9 @@ class OccupationRow {
 
   /** {@code null}: until further notice. */
   Instant ends;
+
+  /** When what was out was taken in again; {@code null} while it is awaited. */
+  Instant returnedAt;
 
   UUID churchId;
   UUID massId;
@@ -78,7 +82,22 @@ class OccupationRow {
     return state.equals(PLANNED);
   }
 
-  boolean isDuring(Instant from, Instant until) {
-    return starts.isBefore(until) && (ends == null || ends.isAfter(from));
+  /** Whether it is out and nobody has said that it is back. */
+  boolean isAwaited() {
+    return state.equals(OUT) && standing && returnedAt == null;
+  }
+
+  /**
+   * Until when it keeps the piece away: what is out and overdue, until its return is noted.
+   *
+   * @return {@link Instant#MAX} where nobody knows
+   */
+  Instant until(Instant now) {
+    boolean overdue = isAwaited() && ends != null && !ends.isAfter(now);
+    return overdue || ends == null ? Instant.MAX : ends;
+  }
+
+  boolean isDuring(Instant from, Instant until, Instant now) {
+    return starts.isBefore(until) && until(now).isAfter(from);
   }
 }

@@ -3,12 +3,14 @@ package vestiary.pool;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.TypedQuery;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 
@@ -20,6 +22,11 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
 
   private static final String WITH_CODE =
       "select o, p.code from OccupationRow o join PieceRow p on p.id = o.pieceId where ";
+
+  /** What is out and overdue keeps its piece away until its return is noted. */
+  private static final String TAKES_PART =
+      " and o.starts < :until and (o.ends is null or o.ends > :from"
+          + " or o.state = 'out' and o.returnedAt is null and o.ends <= :now)";
 
   private static final String STOPS =
       """
@@ -34,19 +41,35 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
   /** A row with the code of its piece. */
   record Coded(OccupationRow row, String code) {}
 
+  private final Clock clock;
+
+  OccupationRows(Clock clock) {
+    this.clock = clock;
+  }
+
   /** What stands in the half-open span and is not care, by start, then code. */
   List<Coded> takenBetween(Instant from, Instant until) {
     return coded(
-        "o.state in ('planned', 'held', 'out') and o.standing"
-            + " and o.starts < :until and (o.ends is null or o.ends > :from)",
-        Map.of("from", from, "until", until));
+        "o.state in ('planned', 'held', 'out') and o.standing" + TAKES_PART,
+        Map.of("from", from, "until", until, "now", clock.instant()));
   }
 
   /** What stands in the half-open span and no plan may touch. */
   List<Coded> standingBetween(Instant from, Instant until) {
     return coded(
-        "o.standing and o.starts < :until and (o.ends is null or o.ends > :from)",
-        Map.of("from", from, "until", until));
+        "o.standing" + TAKES_PART, Map.of("from", from, "until", until, "now", clock.instant()));
+  }
+
+  /** What is out and not back, by start, then code. */
+  List<Coded> awaited() {
+    return coded("o.state = 'out' and o.standing and o.returnedAt is null", Map.of());
+  }
+
+  /** The same of these pieces, as the database has it now. */
+  List<OccupationRow> awaitedOf(Collection<UUID> pieces) {
+    return list(
+        "state = 'out' and standing and returnedAt is null and pieceId in ?1 order by starts, id",
+        pieces);
   }
 
   /** What stood for Masses and was over in the half-open span. */
@@ -138,14 +161,20 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         .setParameter("from", from)
         .setParameter("until", until)
         .getResultStream()
-        .map(found -> stop((OccupationRow) found[0], (String) found[1], (UUID) found[2]))
+        .flatMap(found -> stops((OccupationRow) found[0], (String) found[1], (UUID) found[2]))
         .toList();
   }
 
-  /** Outside the cluster it comes from home and goes back there. */
-  private static Whereabouts stop(OccupationRow row, String code, UUID home) {
+  /**
+   * Outside the cluster it comes from home and goes back there; what is out for no Mass is home
+   * again when it is due.
+   */
+  private static Stream<Whereabouts> stops(OccupationRow row, String code, UUID home) {
     UUID church = row.churchId == null ? home : row.churchId;
-    return new Whereabouts(code, new ChurchId(church), row.starts);
+    Whereabouts there = new Whereabouts(code, new ChurchId(church), row.starts);
+    return row.isAwaited() && row.massId == null && row.ends != null
+        ? Stream.of(there, new Whereabouts(code, new ChurchId(home), row.ends))
+        : Stream.of(there);
   }
 
   /**
@@ -269,5 +298,42 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
   /** The same of one reservation, whenever. */
   List<Coded> ofReservation(UUID reservation) {
     return coded("o.reservationId = :reservation", Map.of("reservation", reservation));
+  }
+
+  /** What is planned or held of these pieces in the half-open span. */
+  List<OccupationRow> plannedOrHeld(Collection<UUID> of, Instant from, Instant until) {
+    return list(
+        "pieceId in ?1 and state in ('planned', 'held') and standing"
+            + " and starts < ?2 and (ends is null or ends > ?3) order by starts, id",
+        of,
+        until,
+        from);
+  }
+
+  List<OccupationRow> listIn(Collection<UUID> ids) {
+    return ids.isEmpty() ? List.of() : list("id in ?1 order by starts, id", ids);
+  }
+
+  /** Whether nothing else of the piece stands in the half-open span. */
+  boolean isFree(UUID piece, UUID except, Instant from, Instant until) {
+    return count(
+            "pieceId = ?1 and id <> ?2 and standing and (ends is null or ends > ?3) and starts < ?4",
+            piece,
+            except,
+            from,
+            until == null ? FAR_AHEAD : until)
+        == 0;
+  }
+
+  /** When the next of the piece's rows begins after this one ends, if before that moment. */
+  Optional<Instant> firstAfter(OccupationRow row, Instant before) {
+    return find(
+            "pieceId = ?1 and id <> ?2 and standing and starts >= ?3 and starts < ?4 order by starts",
+            row.pieceId,
+            row.id,
+            row.ends,
+            before)
+        .firstResultOptional()
+        .map(next -> next.starts);
   }
 }

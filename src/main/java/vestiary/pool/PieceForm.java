@@ -27,6 +27,7 @@ import vestiary.web.Link;
  * @param removal where a request to delete is sent; empty where none is offered
  * @param care what follows below; {@link Care#NONE} for a new piece
  * @param leave how it is withdrawn; {@link Leave#NONE} for a new piece
+ * @param where where it is now and who had it; {@link Where#NONE} for a new piece
  */
 public record PieceForm(
     Frame frame,
@@ -58,7 +59,8 @@ public record PieceForm(
     String version,
     String removal,
     Care care,
-    Leave leave) {
+    Leave leave,
+    Where where) {
 
   public PieceForm {
     sets = List.copyOf(sets);
@@ -67,6 +69,20 @@ public record PieceForm(
   /** What an inventory says of it beside. */
   public record Told(
       Field description, Field provenance, Field acquired, boolean precious, Field keeper) {}
+
+  /**
+   * @param now for example "At Holy Trinity, press 2."
+   * @param before who had it before, the latest first
+   * @param press the page on which it goes out and comes back
+   */
+  public record Where(String now, List<String> before, Link press) {
+
+    public static final Where NONE = new Where("", List.of(), Link.NONE);
+
+    public Where {
+      before = List.copyOf(before);
+    }
+  }
 
   /**
    * @param action where something is said to be wrong with it; empty for a new piece

@@ -36,6 +36,7 @@ class PieceSheets {
   private final CurrentVisitor visitor;
   private final ReadWear wear;
   private final PiecePhotos photos;
+  private final WhereItIs where;
 
   PieceSheets(
       ReadPool pool,
@@ -44,9 +45,11 @@ class PieceSheets {
       Clock clock,
       CurrentVisitor visitor,
       ReadWear wear,
-      PiecePhotos photos) {
+      PiecePhotos photos,
+      WhereItIs where) {
     this.wear = wear;
     this.photos = photos;
+    this.where = where;
     this.visitor = visitor;
     this.pool = pool;
     this.cluster = cluster;
@@ -75,7 +78,15 @@ class PieceSheets {
 
   /** The form of a piece that is not in the pool yet. */
   PieceForm fresh(Entries entries, Note note) {
-    return form("A new piece", "", "", entries, note, PieceForm.Care.NONE, PieceForm.Leave.NONE);
+    return form(
+        "A new piece",
+        "",
+        "",
+        entries,
+        note,
+        PieceForm.Care.NONE,
+        PieceForm.Leave.NONE,
+        PieceForm.Where.NONE);
   }
 
   /** The form of a piece as it is stored. */
@@ -102,7 +113,8 @@ class PieceSheets {
         entries,
         note,
         care(piece),
-        leave(piece, leave));
+        leave(piece, leave),
+        where(piece));
   }
 
   private PieceForm form(
@@ -112,7 +124,8 @@ class PieceSheets {
       Entries entries,
       Note note,
       PieceForm.Care care,
-      PieceForm.Leave leave) {
+      PieceForm.Leave leave,
+      PieceForm.Where where) {
     String address = code.isEmpty() ? "/vestments" : "/vestments/" + code;
     Frame frame = frames.of("vestments", code.isEmpty() ? "/vestments/new" : address);
     return new PieceForm(
@@ -150,7 +163,8 @@ class PieceSheets {
         entries.text("version"),
         code.isEmpty() ? "" : address + "/removal",
         care,
-        leave);
+        leave,
+        where);
   }
 
   /** For example "Last worn on Sunday 6 December 2026, 10:00." */
@@ -159,6 +173,12 @@ class PieceSheets {
         .map(last -> last.at().atZone(zone()))
         .map(at -> "Last worn on %s %d.".formatted(English.day(at.toLocalDate()), at.getYear()))
         .orElse("");
+  }
+
+  private PieceForm.Where where(PooledPiece piece) {
+    WhereItIs.Told told = where.of(piece.code());
+    return new PieceForm.Where(
+        told.now(), told.before(), new Link("Out or back", "/s/" + piece.code()));
   }
 
   private Entries entries(PooledPiece piece) {

@@ -23,8 +23,10 @@ class PoolPage {
   private final ReadCluster cluster;
   private final Frames frames;
   private final Clock clock;
+  private final WhereItIs where;
 
-  PoolPage(ReadPool pool, ReadCluster cluster, Frames frames, Clock clock) {
+  PoolPage(ReadPool pool, ReadCluster cluster, Frames frames, Clock clock, WhereItIs where) {
+    this.where = where;
     this.pool = pool;
     this.cluster = cluster;
     this.frames = frames;
@@ -47,7 +49,8 @@ class PoolPage {
     Instant now = clock.instant();
     PoolSift sift = new PoolSift(cluster.churches(), church, colour, kind);
     PoolSheet sheet =
-        new PoolSheet(pool.pieces(now), pool.setNames(), sift, now, cluster.cluster().zone());
+        new PoolSheet(
+            pool.pieces(now), pool.setNames(), where.out(), sift, now, cluster.cluster().zone());
     return Templates.pool(sheet.view(frames.of("vestments", "/vestments")));
   }
 }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.pool.PoolView.Group;
 import vestiary.pool.PoolView.Store;
@@ -18,6 +20,7 @@ final class PoolSheet {
 
   private final List<PooledPiece> pieces;
   private final Map<String, String> setNames;
+  private final Map<String, String> out;
   private final PoolSift sift;
   private final Instant now;
   private final ZoneId zone;
@@ -27,15 +30,18 @@ final class PoolSheet {
    *
    * @param pieces by code
    * @param setNames by the codes of those sets that have a name
+   * @param out where what is out is, by the codes of those pieces
    */
   PoolSheet(
       List<PooledPiece> pieces,
       Map<String, String> setNames,
+      Map<String, String> out,
       PoolSift sift,
       Instant now,
       ZoneId zone) {
     this.pieces = List.copyOf(pieces);
     this.setNames = Map.copyOf(setNames);
+    this.out = Map.copyOf(out);
     this.sift = sift;
     this.now = now;
     this.zone = zone;
@@ -143,6 +149,12 @@ final class PoolSheet {
         PieceWords.also(piece),
         PieceWords.details(piece),
         PieceWords.staysHome(piece),
-        PieceWords.care(piece, now, zone));
+        away(piece));
+  }
+
+  private String away(PooledPiece piece) {
+    return Stream.of(out.getOrDefault(piece.code(), ""), PieceWords.care(piece, now, zone))
+        .filter(text -> !text.isEmpty())
+        .collect(Collectors.joining(". "));
   }
 }

@@ -2,11 +2,13 @@ package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,23 +28,34 @@ public class ReadTaken {
   private final MovementRows movements;
   private final PieceRows pieces;
   private final SetRows setRows;
+  private final Clock clock;
 
-  ReadTaken(OccupationRows occupations, MovementRows movements, PieceRows pieces, SetRows setRows) {
+  ReadTaken(
+      OccupationRows occupations,
+      MovementRows movements,
+      PieceRows pieces,
+      SetRows setRows,
+      Clock clock) {
+    this.clock = clock;
     this.occupations = occupations;
     this.movements = movements;
     this.pieces = pieces;
     this.setRows = setRows;
   }
 
-  /** What stands in some part of the half-open span; read in one query. */
+  /**
+   * What stands in some part of the half-open span; read in one query. What is out and overdue is
+   * out until somebody says that it is back.
+   */
   public Taken between(Instant from, Instant to) {
+    Instant now = clock.instant();
     List<PlannedWear> planned = new ArrayList<>();
     List<SetAside> setAside = new ArrayList<>();
     for (OccupationRows.Coded found : occupations.takenBetween(from, to)) {
       if (found.row().isPlanned()) {
         planned.add(planned(found));
       } else {
-        setAside.add(setAside(found));
+        setAside.add(setAside(found, now));
       }
     }
     return new Taken(planned, setAside);
@@ -58,13 +71,18 @@ public class ReadTaken {
             .toList());
   }
 
-  /** The pieces that lie away from home at a moment. */
+  /** The pieces that lie away from home at a moment; what is out comes back by itself. */
   public List<Astray> awayFromHome(Instant moment) {
     Lying known = lying(moment, moment.plusSeconds(1));
     Map<UUID, String> sets =
         setRows.streamAll().collect(Collectors.toMap(set -> set.id, set -> set.code));
+    Set<UUID> out =
+        occupations.awaited().stream()
+            .filter(found -> found.row().isDuring(moment, moment.plusSeconds(1), clock.instant()))
+            .map(found -> found.row().pieceId)
+            .collect(Collectors.toSet());
     return pieces.byCode().stream()
-        .filter(piece -> !piece.staysHome)
+        .filter(piece -> !piece.staysHome && !out.contains(piece.id))
         .map(piece -> astray(piece, known, moment, sets))
         .filter(astray -> !astray.church().equals(astray.home()))
         .sorted(Comparator.comparing(Astray::piece))
@@ -100,14 +118,14 @@ public class ReadTaken {
         row.ends);
   }
 
-  private static SetAside setAside(OccupationRows.Coded found) {
+  private static SetAside setAside(OccupationRows.Coded found, Instant now) {
     OccupationRow row = found.row();
     return new SetAside(
         found.code(),
         Stream.ofNullable(row.churchId).map(ChurchId::new).toList(),
         Stream.ofNullable(row.massId).map(MassId::new).toList(),
         row.starts,
-        row.ends == null ? Instant.MAX : row.ends,
+        row.until(now),
         row.state);
   }
 }

@@ -2,6 +2,7 @@ package vestiary.pool;
 
 import java.time.Instant;
 import java.util.List;
+import vestiary.vesting.Away;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 
@@ -25,5 +26,16 @@ public record SetAside(
   public SetAside {
     churches = List.copyOf(churches);
     masses = List.copyOf(masses);
+  }
+
+  /** Whether it is known where it is meanwhile, for what, and until when. */
+  public boolean isForMass() {
+    return !masses.isEmpty() && !churches.isEmpty() && until.isBefore(Instant.MAX);
+  }
+
+  /** As what keeps the piece from everything else. */
+  public Away toAway() {
+    boolean overdue = word.equals(OccupationRow.OUT) && until.equals(Instant.MAX);
+    return new Away(from, until, overdue ? "out and overdue" : word);
   }
 }

@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
+import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.vesting.ChurchId;
 
@@ -24,14 +25,21 @@ public class TakeHome {
   private static final Duration USUAL = Duration.ofMinutes(30);
 
   private final ReadTaken taken;
+  private final OutPieces out;
   private final MovementRows movements;
   private final PieceRows pieces;
   private final ReadCluster cluster;
   private final Clock clock;
 
   TakeHome(
-      ReadTaken taken, MovementRows movements, PieceRows pieces, ReadCluster cluster, Clock clock) {
+      ReadTaken taken,
+      OutPieces out,
+      MovementRows movements,
+      PieceRows pieces,
+      ReadCluster cluster,
+      Clock clock) {
     this.taken = taken;
+    this.out = out;
     this.movements = movements;
     this.pieces = pieces;
     this.cluster = cluster;
@@ -48,7 +56,8 @@ public class TakeHome {
   /**
    * Notes that pieces are home by now; of one that is there already nothing is changed.
    *
-   * @throws Refused if no piece is named, or there is none of a code
+   * @throws Refused if no piece is named, there is none of a code, or one is out, whose return is
+   *     noted by itself
    */
   @Transactional
   public void take(Request request) {
@@ -62,10 +71,26 @@ public class TakeHome {
             .distinct()
             .map(pieces::getByCode)
             .collect(Collectors.toMap(piece -> piece.code, piece -> piece.id));
+    refuseIfOut(ids);
     Instant now = clock.instant();
     taken.awayFromHome(now).stream()
         .filter(astray -> ids.containsKey(astray.piece()))
         .forEach(astray -> movements.persist(row(astray, ids.get(astray.piece()), now)));
+  }
+
+  private void refuseIfOut(Map<String, UUID> ids) {
+    out.all().stream()
+        .map(OutPiece::piece)
+        .filter(ids::containsKey)
+        .findFirst()
+        .ifPresent(
+            code -> {
+              throw new Refused(
+                  new Refusal.Taken(
+                      "",
+                      "%s is out. Say on its own page that it is back; nothing was changed."
+                          .formatted(code)));
+            });
   }
 
   private MovementRow row(Astray astray, UUID piece, Instant now) {

@@ -16,6 +16,7 @@ import vestiary.scenario.Mending;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
+import vestiary.sending.Chasing;
 import vestiary.users.LettingIn;
 import vestiary.vesting.MassId;
 
@@ -28,13 +29,16 @@ class FullCluster {
   private final NoteConsent consents;
   private final Nights nights;
   private final Granting granting;
+  private final Chasing chasing;
 
   FullCluster(
       Scenario scenario,
       LettingIn letting,
       NoteConsent consents,
       Nights nights,
-      Granting granting) {
+      Granting granting,
+      Chasing chasing) {
+    this.chasing = chasing;
     this.nights = nights;
     this.scenario = scenario;
     this.letting = letting;
@@ -84,6 +88,10 @@ class FullCluster {
         .then()
         .statusCode(201);
     Wishing.wish("HT-B1", mass());
+    Sending.post("/api/sets/HT-R1/out", Map.of("church", "sa")).then().statusCode(200);
+    Browsing.send("/labels/printed", Map.of("codes", List.of("HT-R1"), "which", List.of("all")))
+        .leadsTo("/labels?done=printed");
+    chasing.note();
   }
 
   private static void photographAndCount() {

@@ -138,6 +138,8 @@ class OneOfEverything {
     first.put("/vestments/", "HT-W1-C");
     first.put("/api/pieces/", "HT-W1-C");
     first.put("/api/sets/", "HT-W1");
+    first.put("/s/", "HT-W1");
+    first.put("/api/whereabouts/", "HT-W1");
     first.put("/masses/", mass);
     first.put("/api/masses/", mass);
     first.put("/api/patterns/", pattern);

@@ -180,6 +180,22 @@ class SchemaTest {
           """);
       statement.execute(
           """
+          update sending set mass_id = (select id from mass limit 1),
+                 carrier_id = (select id from person limit 1), signer_id = (select id from person limit 1),
+                 church_id = (select id from church limit 1), whom = ''
+          """);
+      statement.execute(
+          """
+          update sent_piece set back_at = now(), back_id = (select id from church limit 1),
+                 taker_id = (select id from person limit 1)
+          """);
+      statement.execute(
+          """
+          insert into overdue_mail (cluster_id, id, sending_id, day)
+          select cluster_id, gen_random_uuid(), id, date '2026-11-28' from sending limit 1
+          """);
+      statement.execute(
+          """
           insert into movement (cluster_id, id, trip_id, piece_id, from_id, to_id, leave_by,
                                 arrive_by, carrier, on_asking, done)
           select p.cluster_id, gen_random_uuid(), gen_random_uuid(), p.id, p.home_id, p.home_id,

@@ -104,7 +104,17 @@ class BadCellsTest {
                   "set",
                   "HT-W1"),
               ImportWhat.CARE,
-              Csv.line("piece", "OL-D1", "from", "2026-11-27", "reason", "Lent to the cathedral")));
+              Csv.line("piece", "SA-W3-C", "from", "2026-11-27", "reason", "At the cleaner"),
+              ImportWhat.OUT,
+              Csv.line(
+                  "piece",
+                  "OL-D1",
+                  "whom",
+                  "the cathedral",
+                  "from",
+                  "2026-11-13",
+                  "due",
+                  "2026-11-27")));
 
   private static final Map<ImportWhat, Function<CsvLine, Reading<?>>> PARSERS =
       new EnumMap<>(
@@ -117,7 +127,8 @@ class BadCellsTest {
               ImportWhat.PATTERNS, PatternLine::parse,
               ImportWhat.MASSES, line -> MassLine.parse(line, DateWords.ISO),
               ImportWhat.PIECES, PieceLine::parse,
-              ImportWhat.CARE, line -> CareLine.parse(line, DateWords.ISO)));
+              ImportWhat.CARE, line -> CareLine.parse(line, DateWords.ISO),
+              ImportWhat.OUT, line -> OutLine.parse(line, DateWords.ISO)));
 
   @ParameterizedTest
   @EnumSource
@@ -220,6 +231,10 @@ class BadCellsTest {
           care;     to;              2026-11-26;           on or after the first, 2026-11-27
           care;     due;             2026-11-26;           on or after the first, 2026-11-27
           care;     set;             HT-W1;                either the column piece or
+          out;      due;             2026-11-12;           on or after the first, 2026-11-13
+          out;      set;             HT-W1;                either the column piece or
+          out;      church;          ht;                   either the column church or
+          out;      from;            soon;                 year-month-day
           """)
   void a_bad_cell_is_repeated_with_what_may_stand_there(
       String list, String column, String text, String wanted) {

@@ -74,7 +74,11 @@ class DemoFortnightTest {
     masses.forEach(this::assertKnown);
     care.forEach(this::assertKnown);
     assertEquals(monday.plusDays(11), care.get(0).to());
-    assertEquals(LocalDate.MAX, care.get(2).to());
+    OutLine out = DemoLists.good(OutLine.read(DemoLists.demo("out"), words)).get(0);
+    assertEquals(monday.minusDays(3), out.due());
+    assertTrue(
+        DemoLists.PIECES.stream().anyMatch(piece -> piece.code().equals(out.piece())),
+        out.toString());
   }
 
   /** Advent III and Lent IV are rose (GIRM 346); 13 December 2026 and 7 March 2027. */

@@ -247,6 +247,8 @@ class ImportResourceTest {
     "pieces,    'code,kind,colours,home',                'W1,chasuble,white,nowhere',        home",
     "care,      'set,from,reason',                       'NO-SET,2026-12-08,mending',        set",
     "care,      'piece,from,reason',                     'NO-PIECE,2026-12-08,mending',      piece",
+    "out,       'piece,whom,from,due',                   'NO-PIECE,Them,2026-11-08,2026-12-08', piece",
+    "out,       'set,whom,from,due',                     'NO-SET,Them,2026-11-08,2026-12-08', set",
     "cluster,   'name,calendar,timeZone,languages',      'Valley,narnia,America/Chicago,en', calendar"
   })
   void a_line_that_names_what_is_not_there_is_named_with_its_column(
@@ -267,6 +269,34 @@ class ImportResourceTest {
     bringIn("pieces", PIECES, "W1,chasuble,white,,ht," + text);
 
     get("/api/pieces/W1").then().body("place", equalTo(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'HT-W1-C,xx,2026-11-08,2026-12-08', church, is not in the cluster",
+    "'HT-W1-C,sa,2026-12-05,2026-12-08', from, has not gone yet",
+    "'SA-W3-C,ht,2026-11-29,2026-12-08', from, is in care",
+    "'OL-D1,ht,2026-11-29,2026-12-08', from, is out then"
+  })
+  void what_cannot_be_out_is_said_of_its_line(String line, String column, String reason) {
+    scenario.load();
+    byte[] file = Csv.file("piece,church,from,due", line);
+
+    refusing
+        .refused(422, "bad-lines", () -> send("out&dryRun=false", file))
+        .body("bad", hasSize(1))
+        .body("bad[0].column", equalTo(column))
+        .body("bad[0].reason", containsString(reason));
+  }
+
+  @Test
+  void what_is_out_can_be_brought_in_again_with_another_day() {
+    scenario.load();
+    bringIn("out", "piece,whom,from,due", "OL-D1,the cathedral,2026-11-13,2026-12-04");
+
+    assertEquals(
+        List.of("2026-12-05T00:00:00-06:00"),
+        Asking.list("/api/out").stream().map(one -> one.get("due")).toList());
   }
 
   @Test
@@ -332,7 +362,7 @@ class ImportResourceTest {
   }
 
   private static byte[] file(ImportWhat what) {
-    return what == ImportWhat.CHURCHES || what == ImportWhat.MASSES || what == ImportWhat.CARE
+    return what == ImportWhat.CHURCHES || what.isDated()
         ? DemoLists.scenario(what.id())
         : DemoLists.demo(what.id());
   }

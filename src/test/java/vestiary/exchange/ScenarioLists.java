@@ -14,9 +14,6 @@ import java.util.stream.Stream;
 @ApplicationScoped
 public class ScenarioLists {
 
-  private static final List<ImportWhat> DATED =
-      List.of(ImportWhat.CHURCHES, ImportWhat.MASSES, ImportWhat.CARE);
-
   private final ImportCsv imports;
 
   ScenarioLists(ImportCsv imports) {
@@ -30,7 +27,10 @@ public class ScenarioLists {
   }
 
   private void bringIn(ImportWhat what) {
-    byte[] file = DATED.contains(what) ? DemoLists.scenario(what.id()) : DemoLists.demo(what.id());
+    byte[] file =
+        what == ImportWhat.CHURCHES || what.isDated()
+            ? DemoLists.scenario(what.id())
+            : DemoLists.demo(what.id());
     ImportCsv.Outcome outcome = imports.bringIn(what, file, DateWords.ISO, false);
     assertEquals(List.of(), outcome.bad());
   }

@@ -46,6 +46,7 @@ class LiveResourceTest {
           "erasure",
           "failed_sign_in",
           "outside_sign_in",
+          "overdue_mail",
           "passkey_challenge",
           "person_mail",
           "photo_picture",

@@ -145,6 +145,7 @@ class MovementTemplateTest {
             Field.empty(),
             true,
             List.of("Father Ilverton")),
+        new MovementView.Riding("They are gone", ""),
         List.of(
             new MovementView.Told(
                 "Father Ilverton said no on Monday 7 December, 09:15.",

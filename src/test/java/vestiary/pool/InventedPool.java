@@ -220,6 +220,12 @@ final class InventedPool {
         fresh
             ? PieceForm.Leave.NONE
             : new PieceForm.Leave(
-                "", "/vestments/HT-W4-C/withdrawal", Field.empty(), Field.empty(), Field.empty()));
+                "", "/vestments/HT-W4-C/withdrawal", Field.empty(), Field.empty(), Field.empty()),
+        fresh
+            ? PieceForm.Where.NONE
+            : new PieceForm.Where(
+                "At Holy Trinity, safe.",
+                List.of("Saint Anne: Monday 30 November, 06:00 to Friday 4 December, 09:00."),
+                new Link("Out or back", "/s/HT-W4-C")));
   }
 }

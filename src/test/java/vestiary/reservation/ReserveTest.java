@@ -328,7 +328,7 @@ class ReserveTest {
         """
         select p.code || ' ' || o.state || ' ' || left(o.standing::text, 1)
         from occupation o join piece p on p.cluster_id = o.cluster_id and p.id = o.piece_id
-        where o.state <> 'planned' and o.state <> 'care' order by 1
+        where o.state <> 'planned' and o.state <> 'care' and p.code <> 'OL-D1' order by 1
         """);
   }
 

@@ -1,8 +1,7 @@
-package vestiary.movement;
+package vestiary.pool;
 
 import java.util.ArrayList;
 import java.util.List;
-import vestiary.pool.PooledPiece;
 import vestiary.vesting.Grade;
 import vestiary.vesting.PieceKind;
 
@@ -11,7 +10,8 @@ public final class Cautions {
 
   private Cautions() {}
 
-  static List<String> of(List<PooledPiece> pieces) {
+  /** What whoever carries these must know. */
+  public static List<String> of(List<PooledPiece> pieces) {
     return of(
         pieces.stream().anyMatch(piece -> piece.grade().equals(Grade.SOLEMN.id())),
         pieces.stream().anyMatch(piece -> piece.kind() == PieceKind.MITRE));

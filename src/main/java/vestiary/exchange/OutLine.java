@@ -1,0 +1,83 @@
+package vestiary.exchange;
+
+import static vestiary.exchange.Column.optional;
+import static vestiary.exchange.Column.required;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A piece or a set that is out and not back, as a line gives it.
+ *
+ * @param line physical line in the file
+ * @param piece code of the piece; empty if a set is meant
+ * @param set code of the set; empty if a piece is meant
+ * @param church slug of the church where it is; empty if it is outside the cluster
+ * @param whom who has it outside the cluster; empty if a church is named
+ * @param from day it went
+ * @param due last day on which it may come back
+ */
+record OutLine(
+    int line,
+    String piece,
+    String set,
+    String church,
+    String whom,
+    LocalDate from,
+    LocalDate due,
+    String carrier,
+    String condition) {
+
+  static final List<Column> COLUMNS =
+      List.of(
+          optional("piece", "Code of the piece; a line has either a piece or a set"),
+          optional("set", "Code of the set, for all its pieces"),
+          optional("church", "Slug of the church where it is; a line has either a church or whom"),
+          optional("whom", "Who has it outside the cluster, for example the cathedral"),
+          required("from", "Day it went"),
+          required("due", "Last day on which it may come back"),
+          optional("carrier", "Who carried it"),
+          optional("condition", "Condition in which it went; empty is that of the piece"));
+
+  static Reading<OutLine> read(byte[] file, DateWords words) {
+    return CsvTable.parse(file, ImportWhat.OUT)
+        .read(line -> parse(line, words))
+        .unique("piece", OutLine::line, OutLine::what);
+  }
+
+  static Reading<OutLine> parse(CsvLine line, DateWords words) {
+    Cells cells = new Cells(line, COLUMNS);
+    Optional<LocalDate> from = cells.date("from", words, "");
+    OutLine out =
+        new OutLine(
+            cells.line(),
+            cells.name("piece", Form.CODE),
+            cells.name("set", Form.CODE),
+            cells.name("church", Form.SLUG),
+            cells.text("whom"),
+            from.orElse(LocalDate.MIN),
+            cells.date("due", words, "").orElse(LocalDate.MAX),
+            cells.text("carrier"),
+            cells.text("condition"));
+    check(cells, out);
+    Reading<OutLine> reading = cells.reading(() -> out);
+    return reading.isGood() && from.isEmpty() ? Reading.nothing() : reading;
+  }
+
+  private static void check(Cells cells, OutLine out) {
+    if (cells.has("piece") == cells.has("set")) {
+      cells.refuse("piece", "Fill in either the column piece or the column set.");
+    }
+    if (cells.has("church") == cells.has("whom")) {
+      cells.refuse("church", "Fill in either the column church or the column whom.");
+    }
+    if (out.due().isBefore(out.from())) {
+      cells.refuse("due", "Write a day on or after the first, " + cells.text("from") + ".");
+    }
+  }
+
+  private List<String> what() {
+    return List.of(piece + set);
+  }
+}

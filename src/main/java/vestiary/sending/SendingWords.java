@@ -1,0 +1,140 @@
+package vestiary.sending;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import vestiary.cluster.Church;
+import vestiary.cluster.ReadCluster;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
+import vestiary.pool.PieceWords;
+import vestiary.pool.PooledPiece;
+import vestiary.schedule.DatedMass;
+import vestiary.users.UserNames;
+import vestiary.vesting.ChurchId;
+import vestiary.web.English;
+
+/** Makes words for one answer: names and hours are read once. */
+@ApplicationScoped
+public class SendingWords {
+
+  private static final String SERVER = "server";
+  private static final String REMOVED = "a person who was removed";
+
+  private final ReadCluster cluster;
+  private final FindPeople people;
+  private final UserNames users;
+
+  SendingWords(ReadCluster cluster, FindPeople people, UserNames users) {
+    this.cluster = cluster;
+    this.people = people;
+    this.users = users;
+  }
+
+  /** The words of this moment. */
+  @Transactional
+  public Said read() {
+    return new Said(cluster.cluster().zone(), cluster.churches(), people.byId(), users.all());
+  }
+
+  /** Names of churches and people, and how moments are said in the cluster's zone. */
+  public static final class Said {
+
+    private final ZoneId zone;
+    private final Map<ChurchId, Church> churches;
+    private final Map<UUID, Person> people;
+    private final Map<UUID, String> users;
+
+    Said(ZoneId zone, List<Church> churches, Map<UUID, Person> people, Map<UUID, String> users) {
+      this.zone = zone;
+      this.churches = churches.stream().collect(Collectors.toMap(Church::id, church -> church));
+      this.people = people;
+      this.users = users;
+    }
+
+    public ZoneId zone() {
+      return zone;
+    }
+
+    public String church(ChurchId id) {
+      return churches.containsKey(id) ? churches.get(id).name() : "a church that is gone";
+    }
+
+    public String slug(ChurchId id) {
+      return churches.containsKey(id) ? churches.get(id).slug() : "";
+    }
+
+    public String person(UUID id) {
+      return people.containsKey(id) ? people.get(id).calledName() : REMOVED;
+    }
+
+    /** Who noted something, as the history of changes knows them; empty for the server itself. */
+    public String marked(String mark) {
+      return switch (mark) {
+        case "" -> "";
+        case SERVER -> "the token of the server";
+        default -> {
+          UUID id = UUID.fromString(mark);
+          yield users.containsKey(id) ? users.get(id) : person(id);
+        }
+      };
+    }
+
+    /** Where it went, for example "Saint Anne" or "the cathedral". */
+    public String place(Sent sent) {
+      return sent.churches().stream().findFirst().map(this::church).orElse(sent.whom());
+    }
+
+    public ZonedDateTime local(Instant moment) {
+      return moment.atZone(zone);
+    }
+
+    /** For example "Tuesday 8 December, 17:42"; the day alone where nobody said the hour. */
+    public String moment(Instant moment) {
+      String day = English.day(local(moment).toLocalDate());
+      boolean dayAlone = local(moment).toLocalTime().equals(LocalTime.MIDNIGHT);
+      return dayAlone ? day : day + ", " + English.clock(local(moment));
+    }
+
+    /** For example "8 December 2026". */
+    public String date(Instant moment) {
+      return English.dateAndYear(local(moment).toLocalDate());
+    }
+
+    /** When something is due: the day alone where it may come back until its end. */
+    public String due(Instant due) {
+      LocalDate last = LocalDate.ofInstant(due.minusNanos(1), zone);
+      boolean wholeDay = local(due).toLocalTime().equals(LocalTime.MIDNIGHT);
+      return wholeDay ? English.day(last) : moment(due);
+    }
+
+    /** "due Friday 27 November, three days overdue". */
+    public String due(Sent sent, Instant now) {
+      int days = sent.daysOverdue(now, zone);
+      String overdue =
+          !sent.isOverdue(now)
+              ? ""
+              : days == 0 ? ", overdue since then" : ", " + English.count(days, "day") + " overdue";
+      return "due " + due(sent.due()) + overdue;
+    }
+
+    /** For example "Mass at Saint Anne on Tuesday 8 December, 18:30". */
+    public static String mass(DatedMass mass) {
+      return "Mass at %s on %s, %s"
+          .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start()));
+    }
+
+    /** For example "white chasuble". */
+    public static String what(PooledPiece piece) {
+      return piece.colour().id() + " " + PieceWords.kind(piece.kind());
+    }
+  }
+}
