@@ -82,6 +82,7 @@ class FullCluster {
             Map.of("name", List.of("Greta Holm"), "code", List.of("")))
         .leadsTo("/devices/churches/ht");
     vestOneMore();
+    Sending.post("/api/coverage/2026-W50/sign", Map.of()).then().statusCode(201);
     lendToAThird();
     photographAndCount();
     Sending.post("/api/reservations", Map.of("set", "HT-W3", "mass", mass()))
