@@ -18,6 +18,7 @@ import vestiary.pool.Care;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.pool.ReadTaken;
+import vestiary.pool.WhereItIs;
 
 /** Begins to take stock of a church: every piece that is at home there is a line to be ticked. */
 @ApplicationScoped
@@ -28,6 +29,7 @@ public class BeginStocktake {
   private final StocktakeLineRows lines;
   private final ReadPool pool;
   private final ReadTaken taken;
+  private final WhereItIs where;
   private final ReadCluster cluster;
   private final CurrentVisitor visitor;
   private final Clock clock;
@@ -37,6 +39,7 @@ public class BeginStocktake {
       StocktakeLineRows lines,
       ReadPool pool,
       ReadTaken taken,
+      WhereItIs where,
       ReadCluster cluster,
       CurrentVisitor visitor,
       Clock clock) {
@@ -44,6 +47,7 @@ public class BeginStocktake {
     this.lines = lines;
     this.pool = pool;
     this.taken = taken;
+    this.where = where;
     this.cluster = cluster;
     this.visitor = visitor;
     this.clock = clock;
@@ -102,7 +106,10 @@ public class BeginStocktake {
     Map<Object, String> names =
         cluster.churches().stream().collect(Collectors.toMap(Church::id, Church::name));
     List<Astray> astray = taken.awayFromHome(clock.instant());
-    return astray.stream()
-        .collect(Collectors.toMap(Astray::piece, one -> "at " + names.get(one.church())));
+    Map<String, String> away =
+        astray.stream()
+            .collect(Collectors.toMap(Astray::piece, one -> "at " + names.get(one.church())));
+    away.putAll(where.out());
+    return away;
   }
 }

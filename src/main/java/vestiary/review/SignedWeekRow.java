@@ -7,7 +7,6 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
-import org.hibernate.annotations.Immutable;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.TenantId;
 import org.hibernate.annotations.UuidGenerator;
@@ -15,7 +14,6 @@ import org.hibernate.type.SqlTypes;
 
 /** That a week was looked at, with the week as it stood. */
 @Entity
-@Immutable
 @Table(name = "signed_week")
 class SignedWeekRow {
 

@@ -60,6 +60,16 @@ public class FindItem {
         .orElseThrow(() -> new Refused(new Refusal.NotThere("piece", code)));
   }
 
+  /**
+   * The same, withdrawn from use or not, since its history stays.
+   *
+   * @throws Refused if there is none
+   */
+  Item getKept(String code) {
+    PooledPiece piece = pool.get(code);
+    return new Item(piece.code(), "", false, List.of(piece));
+  }
+
   private Optional<Item> set(String code, List<PooledPiece> all) {
     List<PooledPiece> within =
         all.stream().filter(piece -> piece.set().equalsIgnoreCase(code)).toList();

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import vestiary.access.CurrentVisitor;
@@ -81,7 +82,7 @@ public class SendOut {
       Boolean ownersAsked) {
 
     public Request {
-      without = without == null ? List.of() : List.copyOf(without);
+      without = without == null ? List.of() : without.stream().filter(Objects::nonNull).toList();
     }
 
     /** To a Mass, everything else as is usual. */

@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -63,7 +64,7 @@ public class TakeIn {
   public record Request(String church, String taker, String condition, List<String> without) {
 
     public Request {
-      without = without == null ? List.of() : List.copyOf(without);
+      without = without == null ? List.of() : without.stream().filter(Objects::nonNull).toList();
     }
 
     /** At that church, everything else as is usual. */

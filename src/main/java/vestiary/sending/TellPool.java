@@ -29,7 +29,7 @@ class TellPool implements WhereItIs {
 
   @Override
   public Told of(String piece) {
-    Item item = items.getPiece(piece);
+    Item item = items.getKept(piece);
     Place place = places.of(item).get(0);
     PlaceWords telling = new PlaceWords(words.read(), clock.instant());
     return new Told(telling.now(place, item.first()), telling.before(place.history()));

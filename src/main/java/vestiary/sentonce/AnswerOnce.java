@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Locale;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
@@ -90,9 +91,13 @@ final class AnswerOnce {
   /** One hash of what is sent, where to and by whom; empty for what is no form with a key. */
   private Optional<String> key(ContainerRequestContext request) {
     String given = Optional.ofNullable(request.getHeaderString(HEADER)).orElse("");
+    // As it was sent: what is no media type at all would fail to be read as one.
+    String type = Optional.ofNullable(request.getHeaderString(HttpHeaders.CONTENT_TYPE)).orElse("");
     boolean isForm =
         request.getMethod().equals("POST")
-            && MediaType.APPLICATION_FORM_URLENCODED_TYPE.isCompatible(request.getMediaType());
+            && type.strip()
+                .toLowerCase(Locale.ROOT)
+                .startsWith(MediaType.APPLICATION_FORM_URLENCODED);
     return isForm && given.matches(FORM_OF_A_KEY)
         ? Optional.of(
             hash(visitor.visitor().mark() + "|" + request.getUriInfo().getPath() + "|" + given))

@@ -140,7 +140,7 @@ class StocktakeResourceTest {
             .path("id");
 
     assertEquals(
-        "Away, as is known: Lent to the cathedral and not returned (due back 27 November 2026).",
+        "Away, as is known: Out, with the cathedral, due Friday 27 November, three days overdue.",
         get("/api/stocktakes/" + ol).path("lines.find { it.code == 'OL-D1' }.settled"));
   }
 
