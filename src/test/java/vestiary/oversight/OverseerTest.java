@@ -84,7 +84,7 @@ class OverseerTest {
     there(look).get("/users").then().statusCode(403);
     there(look).get("/account").then().statusCode(403);
     for (String address :
-        List.of("/masses", "/vestments", "/vestments/HT-W1-C/care", "/settings", "/users")) {
+        List.of("/masses", "/vestments", "/vestments/HT-W1-C/removal", "/settings", "/users")) {
       refusing
           .unchanged(() -> there(look).formParam("form-token", token()).post(address))
           .then()
