@@ -80,6 +80,11 @@ public class Passwords {
     strangers.refuseIfCrowded();
   }
 
+  /** Whether too many strangers wait already. */
+  boolean isCrowded() {
+    return strangers.isCrowded();
+  }
+
   private boolean matches(String password, String hash, Turns turns) {
     String kept = hash.isEmpty() ? nobodys : hash;
     boolean same =

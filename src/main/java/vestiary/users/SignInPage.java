@@ -160,6 +160,10 @@ class SignInPage {
   private Response again(String word, Entries typed, Refusal refusal) {
     Entries marked = FormAnswer.mark(typed, refusal, Map.of());
     String problem = marked.errors().isEmpty() ? refusal.detail() : "";
+    if (refusal instanceof Refusal.TooOften) {
+      return PageAnswer.of(
+          refusal.status(), Templates.signIn(sheet.bare(word.strip(), marked, problem)));
+    }
     return answer(refusal.status(), word, marked, problem);
   }
 

@@ -18,6 +18,7 @@ import vestiary.cluster.ReadCluster;
 import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
+import vestiary.web.Frame;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 
@@ -70,23 +71,55 @@ class SignInSheet {
     return QuarkusTransaction.joiningExisting().call(() -> page(word, entries, problem, demo));
   }
 
+  /**
+   * The same for whoever tries too often: what was typed, and no more, since a crowd that tries
+   * passwords must cost the others nothing. It reads no row.
+   */
+  SignInView bare(String word, Entries entries, String problem) {
+    return view(Frame.empty(), word, entries, problem, List.of(), new Access(true, false));
+  }
+
   private SignInView page(
       String word, Entries entries, String problem, List<SignInView.DemoCluster> demo) {
     boolean isFirst = word.isEmpty() && current.id().equals(first.id());
-    return new SignInView(
+    boolean hasBegun = !demo.isEmpty() || !isFirst || users.countAdministratorsWithPassword() > 0;
+    return view(
         frames.of("", "/sign-in"),
+        word,
+        entries,
+        problem,
+        demo,
+        new Access(hasBegun, clusters.areSeveral()));
+  }
+
+  /**
+   * @param begun whether anybody could come in at all
+   * @param several whether people must say which cluster is theirs
+   */
+  private record Access(boolean begun, boolean several) {}
+
+  private SignInView view(
+      Frame frame,
+      String word,
+      Entries entries,
+      String problem,
+      List<SignInView.DemoCluster> demo,
+      Access access) {
+    String back = Back.of(entries.text("back"));
+    return new SignInView(
+        frame,
         problem,
         entries.field("login"),
         new Field("", entries.error("password")),
         entries.isTicked("stays"),
-        Back.of(entries.text("back")),
+        back,
         word,
-        !word.isEmpty() || clusters.areSeveral(),
+        !word.isEmpty() || access.several(),
         SignInPage.address(word),
         demo,
-        !demo.isEmpty() || !isFirst || users.countAdministratorsWithPassword() > 0,
+        access.begun(),
         here.origin(),
-        outside(Back.of(entries.text("back"))),
+        outside(back),
         CarriedForm.of(entries).hidden());
   }
 

@@ -14,8 +14,8 @@ import vestiary.problem.Refused;
  */
 final class Turns {
 
-  private static final int MOST_WAITING = 20;
-  private static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
+  private static final int MOST_WAITING = 10;
+  static final Duration LONGEST_WAIT = Duration.ofSeconds(5);
 
   private final Semaphore free;
   private final int rest;
@@ -54,9 +54,14 @@ final class Turns {
    * @throws Refused if too many wait already
    */
   void refuseIfCrowded() {
-    if (free.getQueueLength() >= MOST_WAITING) {
+    if (isCrowded()) {
       throw new Refused(new Refusal.TooOften(LONGEST_WAIT));
     }
+  }
+
+  /** Whether too many wait already. */
+  boolean isCrowded() {
+    return free.getQueueLength() >= MOST_WAITING;
   }
 
   private void release(long taken) {

@@ -41,6 +41,9 @@ final class ManyUsers {
   private static final Pattern SESSION = Pattern.compile("vestiary-session=([^;]+)");
   private static final int FLOODING = 100;
 
+  /** So long until the program has been compiled for what is asked of it. */
+  private static final int WARMING_UP = 60;
+
   /** What the server has said. */
   private static final Path LOG = Path.of("target", "many-users.log");
 
@@ -77,29 +80,10 @@ final class ManyUsers {
       sessions.add(session("person-" + i, writes ? "pastor" : "reader"));
       masses.add(writes ? mass(churches.get(i % churches.size()), i) : "");
     }
+    System.out.printf("Warming up for %d seconds …%n", WARMING_UP);
+    work(sessions, masses, new Latencies(), WARMING_UP, 0);
     System.out.printf("Load average before: %.2f%n", load());
-    ExecutorService people = Executors.newFixedThreadPool(users + FLOODING);
-    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(seconds);
-    for (int i = 0; i < users; i++) {
-      String address = "10.1.%d.%d".formatted(i / 250, i % 250 + 1);
-      people.execute(
-          new BusyUser(
-              client,
-              server.address(""),
-              sessions.get(i),
-              address,
-              masses.get(i),
-              latencies,
-              new Random(random.nextLong()),
-              end));
-    }
-    Map<Integer, Integer> answered = new TreeMap<>();
-    AtomicInteger left = new AtomicInteger(wrong);
-    for (int i = 0; i < Math.min(wrong, FLOODING); i++) {
-      people.execute(() -> flood(left, answered));
-    }
-    people.shutdown();
-    people.awaitTermination(seconds + 120L, TimeUnit.SECONDS);
+    Map<Integer, Integer> answered = work(sessions, masses, latencies, seconds, wrong);
     System.out.printf("Load average after: %.2f%n%n", load());
     System.out.println(latencies.table());
     if (wrong > 0) {
@@ -111,11 +95,47 @@ final class ManyUsers {
     Files.writeString(LOG, server.said());
   }
 
-  /** Tries names and passwords as fast as they are answered, each time from another address. */
-  private void flood(AtomicInteger left, Map<Integer, Integer> answered) {
+  /**
+   * Has everybody work for so long, and wrong sign-ins come evenly all the while.
+   *
+   * @return how many of these were answered how
+   */
+  private Map<Integer, Integer> work(
+      List<String> sessions, List<String> masses, Latencies taken, int seconds, int wrong)
+      throws InterruptedException {
+    int users = sessions.size();
+    ExecutorService people = Executors.newFixedThreadPool(users + FLOODING);
+    long length = TimeUnit.SECONDS.toNanos(seconds);
+    long end = System.nanoTime() + length;
+    for (int i = 0; i < users; i++) {
+      String address = "10.1.%d.%d".formatted(i / 250, i % 250 + 1);
+      people.execute(
+          new BusyUser(
+              client,
+              server.address(""),
+              sessions.get(i),
+              address,
+              masses.get(i),
+              taken,
+              new Random(random.nextLong()),
+              end));
+    }
+    Map<Integer, Integer> answered = new TreeMap<>();
+    AtomicInteger left = new AtomicInteger(wrong);
+    for (int i = 0; i < Math.min(wrong, FLOODING); i++) {
+      people.execute(() -> flood(left, end, length / wrong, answered));
+    }
+    people.shutdown();
+    people.awaitTermination(seconds + 120L, TimeUnit.SECONDS);
+    return answered;
+  }
+
+  /** Tries names and passwords, each time from another address. */
+  private void flood(AtomicInteger left, long end, long pause, Map<Integer, Integer> answered) {
     int number = left.getAndDecrement();
     while (number > 0) {
       try {
+        TimeUnit.NANOSECONDS.sleep(end - number * pause - System.nanoTime());
         int status =
             post(
                     "/sign-in",

@@ -18,8 +18,13 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.http.Cookie;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
@@ -30,6 +35,8 @@ import vestiary.scenario.Sending;
 /** Coming in, going out, and what is seen by whoever does neither. */
 @QuarkusTest
 class SignInTest {
+
+  private static final int CROWD = 80;
 
   @Inject Scenario scenario;
   @Inject Refusing refusing;
@@ -204,6 +211,31 @@ class SignInTest {
         .then()
         .statusCode(400)
         .cookies(Map.of());
+  }
+
+  @Test
+  void of_a_crowd_at_the_door_most_are_sent_away_unheard_and_a_known_browser_comes_in()
+      throws Exception {
+    letting.withPassword("piers", Role.READER);
+    String device = tries("piers", PASSWORD).getCookie("vestiary-device");
+    ExecutorService crowd = Executors.newFixedThreadPool(CROWD);
+    List<Future<Response>> tried =
+        IntStream.range(0, CROWD)
+            .mapToObj(i -> crowd.submit(() -> tries("stranger-" + i, "wrong " + i)))
+            .toList();
+
+    triesBy(device, "piers", PASSWORD).then().statusCode(303);
+
+    int sentAway = 0;
+    for (Future<Response> one : tried) {
+      if (one.get().asString().contains("Too many are trying to sign in just now")) {
+        one.get().then().statusCode(429).header("Retry-After", "5");
+        sentAway++;
+      }
+    }
+    crowd.shutdown();
+    assertTrue(sentAway > CROWD / 4, sentAway + " were sent away");
+    tries("piers", PASSWORD).then().statusCode(303);
   }
 
   @Test

@@ -18,7 +18,7 @@ import vestiary.problem.Refused;
 
 class TurnsTest {
 
-  private static final int MOST_WAITING = 20;
+  private static final int MOST_WAITING = 10;
 
   private final ExecutorService people = Executors.newCachedThreadPool();
   private final CountDownLatch end = new CountDownLatch(1);
