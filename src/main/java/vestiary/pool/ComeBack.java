@@ -1,6 +1,7 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.List;
@@ -20,8 +21,14 @@ public class ComeBack {
   private final OccupationRows occupations;
   private final MovementRows movements;
   private final PieceRows pieces;
+  private final Event<HeldTurned> turned;
 
-  ComeBack(OccupationRows occupations, MovementRows movements, PieceRows pieces) {
+  ComeBack(
+      OccupationRows occupations,
+      MovementRows movements,
+      PieceRows pieces,
+      Event<HeldTurned> turned) {
+    this.turned = turned;
     this.occupations = occupations;
     this.movements = movements;
     this.pieces = pieces;
@@ -52,6 +59,7 @@ public class ComeBack {
     occupations.flush();
     end(row, now);
     occupations.flush();
+    tell(row);
     return new Come(
         displaced.stream().map(was -> was.id).toList(), carry(row, church, now).map(m -> m.id));
   }
@@ -110,5 +118,12 @@ public class ComeBack {
         .filter(was -> occupations.isFree(was.pieceId, was.id, was.starts, was.ends))
         .forEach(was -> was.standing = true);
     occupations.flush();
+    tell(row);
+  }
+
+  private void tell(OccupationRow row) {
+    if (row.reservationId != null) {
+      turned.fire(new HeldTurned(row.reservationId));
+    }
   }
 }

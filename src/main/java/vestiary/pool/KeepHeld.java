@@ -139,6 +139,27 @@ public class KeepHeld {
     return occupations.ofReservation(reservation).stream().map(KeepHeld::part).toList();
   }
 
+  /** Where what a reservation takes is now. */
+  public enum Place {
+    /** All of it in the cupboard, taken from it or not. */
+    HELD,
+    /** Some of it or all of it out. */
+    OUT,
+    /** Back, all that was out, and nothing held any more. */
+    BACK
+  }
+
+  public Place placeOf(UUID reservation) {
+    List<OccupationRow> rows =
+        occupations.ofReservation(reservation).stream().map(OccupationRows.Coded::row).toList();
+    if (rows.stream().anyMatch(OccupationRow::isAwaited)) {
+      return Place.OUT;
+    }
+    boolean held = rows.stream().anyMatch(row -> row.standing && row.isHeld());
+    boolean wasOut = rows.stream().anyMatch(OccupationRow::isOut);
+    return wasOut && !held ? Place.BACK : Place.HELD;
+  }
+
   private static Part part(OccupationRows.Coded found) {
     OccupationRow row = found.row();
     return new Part(

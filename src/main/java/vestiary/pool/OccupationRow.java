@@ -82,9 +82,18 @@ class OccupationRow {
     return state.equals(PLANNED);
   }
 
+  boolean isHeld() {
+    return state.equals(HELD);
+  }
+
+  /** Whether it is out or was. */
+  boolean isOut() {
+    return state.equals(OUT);
+  }
+
   /** Whether it is out and nobody has said that it is back. */
   boolean isAwaited() {
-    return state.equals(OUT) && standing && returnedAt == null;
+    return isOut() && standing && returnedAt == null;
   }
 
   /**

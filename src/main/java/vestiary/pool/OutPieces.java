@@ -1,6 +1,7 @@
 package vestiary.pool;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
@@ -26,11 +27,13 @@ public class OutPieces {
 
   private final OccupationRows occupations;
   private final PieceRows pieces;
+  private final Event<HeldTurned> turned;
   private final Clock clock;
 
-  OutPieces(OccupationRows occupations, PieceRows pieces, Clock clock) {
+  OutPieces(OccupationRows occupations, PieceRows pieces, Event<HeldTurned> turned, Clock clock) {
     this.occupations = occupations;
     this.pieces = pieces;
+    this.turned = turned;
     this.clock = clock;
   }
 
@@ -116,11 +119,19 @@ public class OutPieces {
         .findFirst()
         .ifPresent(was -> wear(row, was));
     occupations.persistAndFlush(row);
+    tell(row);
     return new Gone(piece, row.id, displaced.stream().map(was -> was.id).toList());
   }
 
-  /** Who was to wear it still is. */
+  private void tell(OccupationRow row) {
+    if (row.reservationId != null) {
+      turned.fire(new HeldTurned(row.reservationId));
+    }
+  }
+
+  /** Who was to wear it still is, and by what it was held it is out. */
   private static void wear(OccupationRow row, OccupationRow was) {
+    row.reservationId = was.reservationId;
     row.role = was.role;
     row.ordinal = was.ordinal;
     row.depth = was.depth;
@@ -133,7 +144,8 @@ public class OutPieces {
    */
   @Transactional(Transactional.TxType.MANDATORY)
   public void forget(UUID piece, UUID occupation, Collection<UUID> displaced) {
-    occupations.delete("id", occupation);
+    OccupationRow gone = occupations.findById(occupation);
+    occupations.delete(gone);
     occupations.flush();
     occupations.listIn(displaced).stream()
         .filter(row -> occupations.isFree(piece, row.id, row.starts, row.ends))
@@ -142,6 +154,7 @@ public class OutPieces {
               row.standing = true;
               occupations.flush();
             });
+    tell(gone);
   }
 
   static OutPiece out(OccupationRows.Coded found) {

@@ -108,6 +108,19 @@ class ReadReservations {
             .map(KeepHeld.Part::until)
             .max(Comparator.naturalOrder())
             .orElseGet(() -> mass.end().toInstant());
+    List<String> kept =
+        parts.stream()
+            .filter(KeepHeld.Part::standing)
+            .map(KeepHeld.Part::piece)
+            .distinct()
+            .toList();
+    // What went out has its hold behind it, which stands no longer.
+    List<String> lost =
+        parts.stream()
+            .map(KeepHeld.Part::piece)
+            .filter(piece -> !kept.contains(piece))
+            .distinct()
+            .toList();
     boolean moved =
         !row.churchId.equals(mass.church().id().value())
             || from.isAfter(mass.start().toInstant())
@@ -117,8 +130,8 @@ class ReadReservations {
         code,
         row.setId != null,
         mass,
-        parts.stream().filter(KeepHeld.Part::standing).map(KeepHeld.Part::piece).toList(),
-        parts.stream().filter(part -> !part.standing()).map(KeepHeld.Part::piece).toList(),
+        kept,
+        lost,
         moved,
         from,
         until,

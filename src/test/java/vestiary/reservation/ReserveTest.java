@@ -195,20 +195,6 @@ class ReserveTest {
   }
 
   @Test
-  void what_is_out_is_not_given_up() throws SQLException {
-    String id = Reserving.held("HT-W1", atAnne);
-    try (var connection = database.getConnection();
-        var statement = connection.createStatement()) {
-      statement.execute("update reservation set state = 'out'");
-      statement.execute("update occupation set state = 'out' where reservation_id is not null");
-    }
-
-    refusing
-        .refused(409, "taken", () -> Sending.delete("/api/reservations/" + id))
-        .body("detail", containsString("Say that it is back first"));
-  }
-
-  @Test
   void the_list_is_that_of_the_dates_or_of_the_mass() {
     Reserving.held("HT-W1", atAnne);
     String other = Reserving.mass("ht", "2026-12-10T15:00");
