@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
+import vestiary.pool.PiecePhotos;
 import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.vesting.ChurchId;
@@ -27,6 +28,7 @@ class InventorySheets {
   private final ReadInventories inventories;
   private final ReadStocktakes stocktakes;
   private final ValuePiece values;
+  private final PiecePhotos photos;
   private final CurrentVisitor visitor;
   private final Frames frames;
 
@@ -34,11 +36,13 @@ class InventorySheets {
       ReadInventories inventories,
       ReadStocktakes stocktakes,
       ValuePiece values,
+      PiecePhotos photos,
       CurrentVisitor visitor,
       Frames frames) {
     this.inventories = inventories;
     this.stocktakes = stocktakes;
     this.values = values;
+    this.photos = photos;
     this.visitor = visitor;
     this.frames = frames;
   }
@@ -81,7 +85,10 @@ class InventorySheets {
   InventoryView sheet(String slug, Field date) {
     ReadInventories.Inventory one = inventories.get(slug);
     boolean valued = visitor.visitor().may(Action.SEE_VALUES);
-    Map<String, Valuation> worth = valued ? values.newest() : Map.of();
+    Told told =
+        new Told(
+            valued ? values.newest() : Map.of(),
+            photos.eachOf(one.pieces().stream().map(PooledPiece::code).toList()));
     return new InventoryView(
         frames.of("vestments", "/inventories/" + one.church().slug()),
         one.church().id().value().toString(),
@@ -92,27 +99,31 @@ class InventorySheets {
         English.sentence(English.count(one.pieces().size(), "piece")) + " in use.",
         valued,
         Stream.of(
-                kind("Precious for their art or history", true, one, worth),
-                kind("Other things", false, one, worth))
+                kind("Precious for their art or history", true, one, told),
+                kind("Other things", false, one, told))
             .filter(kind -> !kind.things().isEmpty())
             .toList(),
         one.withdrawn().stream().map(InventorySheets::withdrawn).toList(),
         date);
   }
 
+  /** What is known beside the pieces themselves, by their codes. */
+  private record Told(Map<String, Valuation> worth, Map<String, PiecePhotos.Shown> pictures) {}
+
   private static InventoryView.Kind kind(
-      String name, boolean precious, ReadInventories.Inventory one, Map<String, Valuation> worth) {
+      String name, boolean precious, ReadInventories.Inventory one, Told told) {
     return new InventoryView.Kind(
         name,
         one.pieces().stream()
             .filter(piece -> piece.particulars().precious() == precious)
-            .map(piece -> thing(piece, worth))
+            .map(piece -> thing(piece, told))
             .toList());
   }
 
-  private static InventoryView.Thing thing(PooledPiece piece, Map<String, Valuation> worth) {
+  private static InventoryView.Thing thing(PooledPiece piece, Told told) {
     String colour = piece.colour().id();
-    Valuation value = worth.get(piece.code());
+    Valuation value = told.worth().get(piece.code());
+    PiecePhotos.Shown picture = told.pictures().get(piece.code());
     return new InventoryView.Thing(
         piece.code(),
         "%s, %s".formatted(English.sentence(PieceWords.kind(piece.kind())), colour),
@@ -127,7 +138,8 @@ class InventorySheets {
                 : "kept by " + piece.particulars().keeper()),
         piece.owner(),
         piece.condition(),
-        value == null ? "" : value.words());
+        value == null ? "" : value.words(),
+        picture == null ? "" : picture.small());
   }
 
   private static String withdrawn(PooledPiece piece) {

@@ -39,6 +39,11 @@ record InventoryView(
     Kind {
       things = List.copyOf(things);
     }
+
+    /** Whether any of them is to be seen. */
+    public boolean pictured() {
+      return things.stream().anyMatch(thing -> !thing.picture().isEmpty());
+    }
   }
 
   /**
@@ -47,6 +52,7 @@ record InventoryView(
    * @param where place, and who keeps it
    * @param whose its owner
    * @param value for example "1,500.00 USD"; empty if unknown or not shown
+   * @param picture address of a small photograph; empty if there is none
    */
   record Thing(
       String code,
@@ -55,5 +61,6 @@ record InventoryView(
       String where,
       String whose,
       String condition,
-      String value) {}
+      String value,
+      String picture) {}
 }

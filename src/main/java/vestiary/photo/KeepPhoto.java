@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import vestiary.access.Action;
@@ -103,7 +104,13 @@ public class KeepPhoto {
   /** Photographs of a piece, oldest first. */
   @Transactional
   public List<Photo> of(UUID piece) {
-    return photos.ofPieces(List.of(piece)).stream().map(Photo::of).toList();
+    return ofPieces(List.of(piece));
+  }
+
+  /** The same of several. */
+  @Transactional
+  public List<Photo> ofPieces(Collection<UUID> pieces) {
+    return photos.ofPieces(pieces).stream().map(Photo::of).toList();
   }
 
   /**

@@ -56,6 +56,15 @@ class ReadWishes {
         .toList();
   }
 
+  /**
+   * The one that an address names.
+   *
+   * @throws vestiary.problem.Refused if there is none
+   */
+  Wish get(String id) {
+    return wishes(List.of(rows.get(id))).get(0);
+  }
+
   /** One that is there. */
   Wish get(UUID id) {
     return wishes(List.of(rows.findById(id))).get(0);

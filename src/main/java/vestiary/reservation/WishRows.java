@@ -17,6 +17,15 @@ import vestiary.problem.Refused;
 class WishRows implements PanacheRepositoryBase<WishRow, UUID> {
 
   /**
+   * The one that an address names.
+   *
+   * @throws Refused if there is none
+   */
+  WishRow get(String id) {
+    return findByIdOptional(Asked.id("wish", id)).orElseThrow(() -> notThere(id));
+  }
+
+  /**
    * The one that an address names; waits until nobody else changes it.
    *
    * @throws Refused if there is none
@@ -25,7 +34,7 @@ class WishRows implements PanacheRepositoryBase<WishRow, UUID> {
     return find("id = ?1", Asked.id("wish", id))
         .withLock(LockModeType.PESSIMISTIC_WRITE)
         .firstResultOptional()
-        .orElseThrow(() -> new Refused(new Refusal.NotThere("wish", id)));
+        .orElseThrow(() -> notThere(id));
   }
 
   /** Those not taken back and asked since then, the first asked first. */
@@ -58,5 +67,9 @@ class WishRows implements PanacheRepositoryBase<WishRow, UUID> {
         made.madeBy,
         made.massId,
         made.thing());
+  }
+
+  private static Refused notThere(String id) {
+    return new Refused(new Refusal.NotThere("wish", id));
   }
 }

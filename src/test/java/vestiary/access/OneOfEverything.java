@@ -118,7 +118,9 @@ class OneOfEverything {
             .statusCode(201)
             .extract()
             .path("id");
-    first.put("/reservations/wishes/", Wishing.wish("HT-B1", mass));
+    String wish = Wishing.wish("HT-B1", mass);
+    first.put("/reservations/wishes/", wish);
+    first.put("/api/wishes/", wish);
     first.put("/reservations/", reservation);
     first.put("/api/reservations/", reservation);
     first.put("/lendings/", lending);

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import vestiary.access.Role;
+import vestiary.photo.Photographs;
 import vestiary.scenario.Browsing;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
@@ -88,6 +89,17 @@ class InventoryTest {
             "Pastor",
             "Witness",
             "one to the curia");
+  }
+
+  @Test
+  void a_thing_is_shown_in_it_by_its_oldest_photograph_small() {
+    String first = photographed("SM-W1-C");
+    photographed("SM-W1-C");
+
+    String page = Browsing.page("/inventories/sm").html();
+
+    assertTrue(page.contains("<img src=\"/vestments/SM-W1-C/photos/%s/small\"".formatted(first)));
+    assertEquals(1, page.split("<img ", -1).length - 1);
   }
 
   @Test
@@ -175,5 +187,16 @@ class InventoryTest {
     return token == null
         ? RestAssured.given().accept("*/*")
         : LettingIn.program(token).accept("*/*");
+  }
+
+  /** Adds a photograph; answers its id. */
+  private static String photographed(String piece) {
+    return RestAssured.given()
+        .multiPart("photo", "one.jpg", Photographs.jpeg(), "image/jpeg")
+        .post("/api/pieces/" + piece + "/photos")
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("id");
   }
 }

@@ -3,6 +3,7 @@ package vestiary.reservation;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -111,6 +112,44 @@ class WishTest {
     assertTrue(mail.getText().contains("https://vestments.example" + ADDRESS), mail.getText());
     refusing.unchanged(
         () -> form(trinity).post("%s/%s/no".formatted(ADDRESS, wish)).then().statusCode(409));
+  }
+
+  @Test
+  void a_program_asks_answers_and_takes_back() throws SQLException {
+    sets(trinity, "HT-W1", atTrinity).then().statusCode(201);
+    Map<String, String> one = Map.of("set", "HT-W1", "mass", atAnne, "note", "For the bishop");
+    String wish = posts(anne, "", one).then().statusCode(201).extract().path("id");
+    LettingIn.program(trinity)
+        .get("/api/wishes")
+        .then()
+        .body("set", contains("HT-W1"))
+        .body("keeper", contains("ht"))
+        .body("by", contains("Greta Holm"))
+        .body("state", contains("open"));
+    refusing.refused(
+        403, "not-allowed", () -> posts(anne, "/" + wish + "/yes", Map.of("answer", "Mine")));
+
+    posts(trinity, "/" + wish + "/no", Map.of("answer", "We need it"))
+        .then()
+        .statusCode(200)
+        .body("state", equalTo("refused"))
+        .body("answer", equalTo("We need it"))
+        .body("answeredBy", equalTo("Ansel Brook"));
+    refusing.refused(409, "taken", () -> posts(trinity, "/" + wish + "/yes", Map.of()));
+    LettingIn.program(anne).delete("/api/wishes/" + wish).then().statusCode(204);
+    refusing.refused(409, "taken", () -> LettingIn.program(anne).delete("/api/wishes/" + wish));
+    refusing.refused(
+        400,
+        "unfit-field",
+        () -> posts(anne, "", Map.of("mass", atAnne, "set", "HT-W1", "piece", "x")));
+    refusing.refused(404, "not-there", () -> LettingIn.program(anne).get("/api/wishes/" + anne));
+  }
+
+  private static Response posts(String token, String way, Map<String, String> body) {
+    return LettingIn.program(token)
+        .contentType("application/json")
+        .body(body)
+        .post("/api/wishes" + way);
   }
 
   @Test
