@@ -20,7 +20,6 @@ import vestiary.problem.Asked;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ColourMatch;
 import vestiary.vesting.PieceKind;
-import vestiary.web.Choice;
 import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
@@ -31,12 +30,6 @@ import vestiary.web.Link;
 class SetAsideSheet {
 
   static final String ADDRESS = "/reservations/new";
-  private static final String ALL = "all";
-  private static final int MOST = 60;
-
-  /** What sets are named after, and so what is wished for by number. */
-  private static final List<PieceKind> WISHED =
-      List.of(PieceKind.CHASUBLE, PieceKind.DALMATIC, PieceKind.COPE, PieceKind.HUMERAL_VEIL);
 
   private final Frames frames;
   private final HeldSheet held;
@@ -56,7 +49,7 @@ class SetAsideSheet {
   SetAsideView view(Offers offers, Entries typed, boolean isScheduled, String problem) {
     DatedMass mass = offers.mass();
     Asked asked = new Asked();
-    Optional<ProposeSets.Wish> wish = findWish(typed, mass, asked);
+    Optional<ProposeSets.Wish> wish = ProposalForm.find(typed, mass, asked);
     List<Offer> proposed =
         wish.map(one -> new ProposeSets(offers, one).propose()).orElse(List.of());
     List<String> ticked =
@@ -75,8 +68,8 @@ class SetAsideSheet {
         turn(mass, isScheduled),
         carried(typed, isScheduled ? List.of("mass") : ToBeForm.FIELDS),
         isScheduled ? held.lines(mass) : List.of(),
-        wish(typed, mass),
-        wish.map(one -> proposal(offers, one, proposed)).orElse(""),
+        ProposalForm.shown(typed, mass),
+        wish.map(one -> ProposalForm.words(offers, one, proposed)).orElse(""),
         groups,
         mass.church().id().value().toString());
   }
@@ -122,7 +115,8 @@ class SetAsideSheet {
             kind ->
                 new SetAsideView.Group(
                     WareWords.group(kind.getKey()),
-                    WISHED.contains(kind.getKey()) || isTicked(kind.getValue(), ticked),
+                    ProposalForm.WISHED.contains(kind.getKey())
+                        || isTicked(kind.getValue(), ticked),
                     kind.getValue().stream()
                         .filter(Offer::isFree)
                         .map(offer -> free(offer, words, ticked))
@@ -140,7 +134,7 @@ class SetAsideSheet {
   }
 
   private static boolean isShown(Offer offer, String colour, DatedMass mass) {
-    if (colour.equals(ALL)) {
+    if (colour.equals(ProposalForm.ALL)) {
       return true;
     }
     Colour wanted = Term.find(Colour.class, colour).orElse(mass.colour());
@@ -186,69 +180,5 @@ class SetAsideSheet {
                     offer.thing().isSet() ? "set" : "piece",
                     URLEncoder.encode(offer.code(), StandardCharsets.UTF_8)))
         : Link.NONE;
-  }
-
-  private static SetAsideView.Wish wish(Entries typed, DatedMass mass) {
-    Entries shown =
-        typed.text("colour").isEmpty() ? typed.with("colour", mass.colour().id()) : typed;
-    return new SetAsideView.Wish(
-        shown.field("number"),
-        shown.choice(
-            "kind",
-            WISHED.stream().map(kind -> Choice.Option.of(kind.id(), WareWords.group(kind)))),
-        shown.choice(
-            "colour",
-            Stream.concat(
-                Stream.of(Colour.values()).map(c -> Choice.Option.of(c.id(), c.id())),
-                Stream.of(Choice.Option.of(ALL, "all colours")))),
-        typed.isTicked("matching"));
-  }
-
-  private static Optional<ProposeSets.Wish> findWish(Entries typed, DatedMass mass, Asked asked) {
-    Integer number = asked.number("number", typed.text("number"));
-    if (number == null) {
-      return Optional.empty();
-    }
-    int many = asked.whole("number", number, 1, MOST, 1);
-    return asked.isFaulty()
-        ? Optional.empty()
-        : Optional.of(
-            new ProposeSets.Wish(
-                many,
-                Term.find(PieceKind.class, typed.text("kind"))
-                    .filter(WISHED::contains)
-                    .orElse(PieceKind.CHASUBLE),
-                Term.find(Colour.class, typed.text("colour")).orElse(mass.colour()),
-                typed.isTicked("matching")));
-  }
-
-  private static String proposal(Offers offers, ProposeSets.Wish wish, List<Offer> proposed) {
-    int missing = wish.number() - proposed.size();
-    String noun = wish.colour().id() + " " + PieceNouns.of(wish.kind());
-    if (proposed.isEmpty()) {
-      return "No %s is to be had in the whole cluster at that time.".formatted(noun);
-    }
-    long journeys =
-        proposed.stream()
-            .flatMap(Offer::main)
-            .map(Availability.Free::lies)
-            .filter(lies -> !lies.equals(offers.mass().church().id()))
-            .distinct()
-            .count();
-    String from =
-        journeys == 0
-            ? "All of them lie here"
-            : "They come in %s".formatted(English.count((int) journeys, "journey"));
-    String less =
-        missing == 0
-            ? ""
-            : " There are no more: %s too few."
-                .formatted(English.count(missing) + (missing == 1 ? " is" : " are"));
-    return "%s %s ticked below, the fewest journeys first and then what goes together. %s.%s"
-        .formatted(
-            English.sentence(English.count(proposed.size(), noun)),
-            proposed.size() == 1 ? "is" : "are",
-            from,
-            less);
   }
 }
