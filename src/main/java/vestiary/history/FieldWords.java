@@ -285,6 +285,7 @@ final class FieldWords {
           "plan.starts",
           "sending_id",
           "occupation_id",
+          "broken_by",
           "displaced",
           "movement_id",
           "plan.cancelled");

@@ -29,7 +29,8 @@ public class EndCare {
   }
 
   /**
-   * Ends care: what has not begun is struck out, what goes on ends now, what is over stays.
+   * Ends care: what has not begun is struck out, what goes on ends now, what is over stays. What
+   * was held for later and broken by it stands again where nothing else has taken the piece.
    *
    * @return whether it can be taken back; what was struck out cannot
    * @throws Refused if the piece has no such care
@@ -46,6 +47,7 @@ public class EndCare {
       row.ends = now;
     }
     occupations.flush();
+    occupations.heldBrokenBy(row.id, now).forEach(this::standAgain);
     return begun;
   }
 
@@ -57,11 +59,22 @@ public class EndCare {
   public void reopen(String code, String id) {
     PieceRow piece = pieces.getByCode(code);
     OccupationRow row = row(piece, id);
+    // What stands meanwhile goes first, since the database refuses two times that overlap.
+    occupations
+        .displace(
+            piece.id, row.starts, row.promised == null ? OccupationRows.FAR_AHEAD : row.promised)
+        .forEach(lost -> lost.brokenBy = row.id);
     row.awaited = true;
     row.ends = row.promised;
-    occupations.displace(
-        piece.id, row.starts, row.ends == null ? OccupationRows.FAR_AHEAD : row.ends);
     occupations.flush();
+  }
+
+  private void standAgain(OccupationRow held) {
+    if (occupations.isFree(held.pieceId, held.id, held.starts, held.ends)) {
+      held.standing = true;
+      held.brokenBy = null;
+      occupations.flush();
+    }
   }
 
   private OccupationRow row(PieceRow piece, String id) {

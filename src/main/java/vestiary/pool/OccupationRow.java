@@ -56,6 +56,11 @@ class OccupationRow {
   /** By which it is held or out; else {@code null}. */
   UUID reservationId;
 
+  /**
+   * Id of the care for which it stands no longer; {@code null} if it stands, or for another reason.
+   */
+  UUID brokenBy;
+
   /** How far down the ladder of lawful substitutes it lies. */
   int depth;
 

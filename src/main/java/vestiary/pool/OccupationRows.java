@@ -251,14 +251,24 @@ class OccupationRows implements PanacheRepositoryBase<OccupationRow, UUID> {
         .toList();
   }
 
-  /** Plans and holds that care breaks: a report of damage is never refused. */
-  void displace(UUID piece, Instant from, Instant to) {
-    update(
-        "standing = false where pieceId = ?1 and state in ('planned', 'held') and standing"
-            + " and starts < ?2 and (ends is null or ends > ?3)",
-        piece,
-        to,
-        from);
+  /**
+   * Breaks plans and holds: a report of damage is never refused.
+   *
+   * @return those that stand no longer
+   */
+  List<OccupationRow> displace(UUID piece, Instant from, Instant to) {
+    List<OccupationRow> broken = plannedOrHeld(List.of(piece), from, to);
+    broken.forEach(row -> row.standing = false);
+    flush();
+    return broken;
+  }
+
+  /** What is held for later and was broken by that care, by start. */
+  List<OccupationRow> heldBrokenBy(UUID care, Instant now) {
+    return list(
+        "brokenBy = ?1 and state = 'held' and not standing and ends > ?2 order by starts, id",
+        care,
+        now);
   }
 
   /** What a plan has one piece do, which stands no longer. */

@@ -135,10 +135,13 @@ public class PutInCare {
     row.state = OccupationRow.CARE;
     beginAfterWhatIsOver(row, piece);
     refuseIfInCareAlready(row, piece);
-    occupations.displace(
-        piece.id, row.starts, row.ends == null ? OccupationRows.FAR_AHEAD : row.ends);
+    List<OccupationRow> broken =
+        occupations.displace(
+            piece.id, row.starts, row.ends == null ? OccupationRows.FAR_AHEAD : row.ends);
     occupations.bringBack(row);
     occupations.persistAndFlush(row);
+    broken.forEach(lost -> lost.brokenBy = row.id);
+    occupations.flush();
   }
 
   /** What came back this morning can be found damaged this afternoon. */

@@ -1,7 +1,10 @@
 package vestiary.care;
 
+import static org.hamcrest.Matchers.contains;
+import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Browsing.press;
@@ -129,6 +132,37 @@ class CarePageTest {
   }
 
   @Test
+  void what_it_broke_stands_again_when_it_is_back_in_time() {
+    String mass = Sending.mass("ht", "2026-12-09T15:00").get("id").toString();
+    String held = held("HT-W1", mass);
+    Page put = page(send(Map.of("kind", "stain")).wayOn());
+    Sending.get("/api/reservations/" + held).then().body("lost", contains("HT-W1-C"));
+
+    Page back = page(press(put.action(FORM + "/[0-9a-f-]+/end")).wayOn());
+
+    Sending.get("/api/reservations/" + held)
+        .then()
+        .body("lost", nullValue())
+        .body("pieces", contains("HT-W1-C", "HT-W1-S"));
+    press(back.action(FORM + "/[0-9a-f-]+/reopen"));
+    Sending.get("/api/reservations/" + held).then().body("lost", contains("HT-W1-C"));
+  }
+
+  @Test
+  void what_was_given_up_meanwhile_does_not_stand_again() {
+    String mass = Sending.mass("ht", "2026-12-09T15:00").get("id").toString();
+    String held = held("HT-W1", mass);
+    Page put =
+        page(send(Map.of("kind", "stain", "from", "2026-12-01", "to", "2026-12-20")).wayOn());
+    Sending.delete("/api/reservations/" + held).then().statusCode(204);
+
+    press(put.action(FORM + "/[0-9a-f-]+/end"));
+
+    Sending.get("/api/reservations?mass=" + mass).then().body("", empty());
+    Sending.get("/api/reservations/" + held).then().body("state", equalTo("released"));
+  }
+
+  @Test
   void what_should_be_back_is_late_and_away_until_somebody_says_so() {
     send(Map.of("kind", "mending", "from", "2026-11-20", "to", "2026-11-27"));
 
@@ -137,6 +171,14 @@ class CarePageTest {
         .then()
         .body("care[0].late", equalTo(true))
         .body("care[0].to", equalTo(null));
+  }
+
+  private static String held(String set, String mass) {
+    return Sending.post("/api/reservations", Map.of("set", set, "mass", mass))
+        .then()
+        .statusCode(201)
+        .extract()
+        .path("id");
   }
 
   private static Page send(Map<String, String> typed) {
