@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.calendar.LiturgicalCalendar;
@@ -54,6 +55,8 @@ class MassFormView {
         "A new Mass",
         "/masses",
         "",
+        Choice.of(List.of()),
+        "",
         "",
         problem,
         MassForm.Saved.NONE,
@@ -83,6 +86,8 @@ class MassFormView {
         input,
         title,
         address,
+        DepartureWords.of(mass),
+        cancelled ? Choice.of(List.of()) : instead(mass),
         cancelled ? "" : address + "/cancellation",
         cancelled ? address + "/restoration" : "",
         problem,
@@ -96,6 +101,25 @@ class MassFormView {
             new Link("The week", "/week/" + mass.date())),
         mass.church().id().value().toString(),
         input.text("version"));
+  }
+
+  /** Masses of the day before to the day after, where everybody could go instead. */
+  private Choice instead(DatedMass mass) {
+    return Choice.of(
+        Stream.concat(
+                Stream.of(new Choice.Option("", "No other Mass: it is simply not said", true)),
+                read.between(mass.date().minusDays(1), mass.date().plusDays(1)).stream()
+                    .filter(other -> !other.id().equals(mass.id()))
+                    .map(MassFormView::option))
+            .toList());
+  }
+
+  private static Choice.Option option(DatedMass other) {
+    return Choice.Option.of(
+        other.id().value().toString(),
+        "%s, %s, %s"
+            .formatted(
+                other.church().name(), English.day(other.date()), English.clock(other.start())));
   }
 
   private static String setAside(DatedMass mass) {
@@ -120,6 +144,8 @@ class MassFormView {
       Entries input,
       String title,
       String action,
+      String departs,
+      Choice instead,
       String cancelAction,
       String restoreAction,
       String problem,
@@ -133,6 +159,8 @@ class MassFormView {
         frames.of("week", action),
         title,
         action,
+        departs,
+        instead,
         cancelAction,
         restoreAction,
         problem,

@@ -116,8 +116,9 @@ class MassPage {
 
   @POST
   @Path("/{id}/cancellation")
-  public Response cancel(@RestPath String id) {
-    save.cancel(id);
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response cancel(@RestPath String id, MultivaluedMap<String, String> sent) {
+    save.cancel(id, Entries.of(sent).text("takenOverBy"));
     return PageAnswer.seeOther("/masses/" + id);
   }
 
