@@ -49,7 +49,7 @@ class MergerTest {
     assertEquals(List.of(), Asking.masses("sj", "2026-12-20"));
     assertEquals(List.of(), Asking.masses("sj", "2026-12-27"));
     page(CLOSING).says("Closed from 14 December 2026", "Decree 7 of 2026");
-    page("/churches/sj").isHeaded("Saint Joseph");
+    page("/churches/sj").isHeaded("Saint Joseph, Ashlanding");
     refusing.unfit(
         () ->
             post("/api/masses", Map.of("church", "sj", "start", "2026-12-20T08:00", "minutes", 60)),
