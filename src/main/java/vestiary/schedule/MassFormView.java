@@ -1,6 +1,7 @@
 package vestiary.schedule;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -12,6 +13,7 @@ import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
+import vestiary.cluster.Closings;
 import vestiary.cluster.Policies;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
@@ -32,6 +34,8 @@ class MassFormView {
   private final PlanFit fit;
   private final Frames frames;
   private final CurrentVisitor visitor;
+  private final Closings closings;
+  private final Clock clock;
 
   MassFormView(
       ReadCluster cluster,
@@ -39,7 +43,11 @@ class MassFormView {
       FindPeople people,
       PlanFit fit,
       Frames frames,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      Closings closings,
+      Clock clock) {
+    this.closings = closings;
+    this.clock = clock;
     this.visitor = visitor;
     this.cluster = cluster;
     this.read = read;
@@ -205,12 +213,16 @@ class MassFormView {
   private Choice churches(Entries input) {
     return input.choice(
         "church",
-        cluster.churches().stream()
+        closings.open(cluster.churches(), today(), input.text("church")).stream()
             .filter(c -> visitor.isOffered(Action.ENTER_MASSES, c.id().value()))
             .map(
                 c ->
                     Choice.Option.of(
                         c.slug(), c.place().isEmpty() ? c.name() : c.name() + ", " + c.place())));
+  }
+
+  private LocalDate today() {
+    return LocalDate.now(clock.withZone(cluster.cluster().zone()));
   }
 
   private static List<Link> weekOf(Entries input) {

@@ -129,6 +129,13 @@ class MassPage {
     return saved(id);
   }
 
+  @POST
+  @Path("/{id}/return")
+  public Response moveBack(@RestPath String id) {
+    save.moveBack(id);
+    return saved(id);
+  }
+
   private MassForm.Saved told(DatedMass mass) {
     List<MassForm.Found> found = warnings.of(mass);
     return new MassForm.Saved(

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import vestiary.calendar.MassKind;
 import vestiary.calendar.Season;
 import vestiary.cluster.Church;
+import vestiary.cluster.Closings;
 import vestiary.cluster.ReadCluster;
 import vestiary.pattern.SchoolTime;
 import vestiary.people.FindPeople;
@@ -28,10 +29,17 @@ class PatternFormView {
   private final FindPeople people;
   private final ShowPreview preview;
   private final Frames frames;
+  private final Closings closings;
   private final Clock clock;
 
   PatternFormView(
-      ReadCluster cluster, FindPeople people, ShowPreview preview, Frames frames, Clock clock) {
+      ReadCluster cluster,
+      FindPeople people,
+      ShowPreview preview,
+      Frames frames,
+      Closings closings,
+      Clock clock) {
+    this.closings = closings;
     this.cluster = cluster;
     this.people = people;
     this.preview = preview;
@@ -67,7 +75,7 @@ class PatternFormView {
         id.isEmpty() ? "" : "/history/" + id,
         problem,
         outOfStep,
-        input.choice("church", churches()),
+        input.choice("church", churches(input.text("church"))),
         input.choice("days", days()),
         any(input, "weekday", RuleWords.WEEK.stream().map(d -> Option.of(d, RuleWords.weekday(d)))),
         any(input, "turn", turns()),
@@ -113,8 +121,8 @@ class PatternFormView {
                 .map(s -> Option.of(s.id(), English.sentence(PatternWords.of(s))))));
   }
 
-  private Stream<Option> churches() {
-    return cluster.churches().stream()
+  private Stream<Option> churches(String chosen) {
+    return closings.open(cluster.churches(), today(), chosen).stream()
         .map(
             c -> Option.of(c.slug(), c.place().isEmpty() ? c.name() : c.name() + ", " + c.place()));
   }

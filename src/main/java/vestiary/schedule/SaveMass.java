@@ -210,6 +210,25 @@ public class SaveMass {
     masses.flush();
   }
 
+  /**
+   * Puts a Mass that was moved back to when and where its pattern has it.
+   *
+   * @throws Refused if there is none of that id, it is cancelled, or no pattern has it
+   */
+  public void moveBack(String id) {
+    MassRow row = get(id);
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
+    if (row.usualStarts == null) {
+      throw new Refused(
+          new Refusal.AgainstRule("id", "No regular Mass time has this Mass; give it an hour."));
+    }
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.usualChurchId);
+    row.starts = row.usualStarts;
+    row.churchId = row.usualChurchId;
+    masses.flush();
+    moved.fire(new MassMoved(new MassId(row.id), false));
+  }
+
   private MassRow get(String id) {
     return Optional.ofNullable(masses.findById(Asked.id("Mass", id)))
         .filter(row -> !row.cancelled)

@@ -119,6 +119,8 @@ class AccessibilityTest {
         Sheet.of("a Mass time", "/patterns/" + pattern()),
         Sheet.of("what taking a Mass time off does", "/patterns/" + pattern() + "/removal"),
         Sheet.of("the school terms", "/patterns/terms"),
+        Sheet.of("the parishes", "/parishes"),
+        Sheet.of("the closing of a church", "/churches/sj/closing"),
         Sheet.of("the import", "/import"),
         Sheet.of("the settings", "/settings"),
         Sheet.of("a new church", "/churches/new"),

@@ -188,6 +188,20 @@ class PatternPageTest {
     page("/day/2026-12-06").says("No Mass at 10:45.", "No Mass at 10:30.");
   }
 
+  @Test
+  void a_moved_mass_says_so_and_goes_back_to_its_usual_hour_and_church() {
+    Map<String, Object> usual = Asking.mass("sa", "2026-12-06T10:45");
+    Asking.change(usual, Map.of("start", "2026-12-06T12:00", "church", "ht"));
+    String address = "/masses/" + usual.get("id");
+    page(address).says("Not at 10:45 but at 12:00 in Holy Trinity.");
+    page("/day/2026-12-06").says("Not at 10:45 but at 12:00 in Holy Trinity.");
+
+    press(address + "/return").leadsTo(address + "?saved=yes");
+
+    assertEquals(usual.get("id"), Asking.mass("sa", "2026-12-06T10:45").get("id"));
+    page("/day/2026-12-06").keepsSilentOn("Not as usual");
+  }
+
   private static List<Map<String, Object>> atHalfPastTwelve(String date) {
     return Asking.masses("sa", date).stream()
         .filter(m -> m.get("start").toString().contains("T12:30"))
