@@ -21,7 +21,6 @@ import vestiary.cluster.ChurchCalendars;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.schedule.DatedMass;
 import vestiary.schedule.PlanFit;
 import vestiary.schedule.ReadMasses;
 import vestiary.web.English;
@@ -119,7 +118,7 @@ class PlanningPages {
     return Templates.week(
         new WeekSheet(
                 span,
-                departing(monday, monday.plusDays(WeekSheet.DAYS - 1L)),
+                masses.departing(monday, monday.plusDays(WeekSheet.DAYS - 1L)),
                 check.in(span),
                 calendars,
                 churches == null ? List.of() : churches)
@@ -131,14 +130,8 @@ class PlanningPages {
   private TemplateInstance day(LocalDate date) {
     SpanToCheck span = check.load(date, date);
     return Templates.day(
-        new DaySheet(span, departing(date, date), check.in(span), calendars)
+        new DaySheet(span, masses.departing(date, date), check.in(span), calendars)
             .view(frames.of("day", "/day/" + date)));
-  }
-
-  private List<DatedMass> departing(LocalDate first, LocalDate last) {
-    return masses.announced(first, last).stream()
-        .filter(mass -> mass.isCancelled() || mass.isMoved())
-        .toList();
   }
 
   private ClashesView list(LocalDate first, LocalDate last) {

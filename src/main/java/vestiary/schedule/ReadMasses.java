@@ -3,6 +3,7 @@ package vestiary.schedule;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.access.Action;
@@ -99,16 +101,30 @@ public class ReadMasses {
    * @param last last date, included
    */
   public List<DatedMass> announced(LocalDate first, LocalDate last) {
+    return found(first, last, masses::announced);
+  }
+
+  /**
+   * Only those of a span that are cancelled or moved, out of it, within it or into it; by usual
+   * start.
+   */
+  public List<DatedMass> departing(LocalDate first, LocalDate last) {
+    return found(first, last, masses::departing);
+  }
+
+  private List<DatedMass> found(
+      LocalDate first, LocalDate last, BiFunction<Instant, Instant, List<MassRow>> rows) {
     patterns.until(last);
     Cluster here = cluster.cluster();
-    Reading reading = reading(here, cluster.churches());
-    return masses
-        .announced(
+    List<MassRow> found =
+        rows.apply(
             first.atStartOfDay(here.zone()).toInstant(),
-            last.plusDays(1).atStartOfDay(here.zone()).toInstant())
-        .stream()
-        .map(reading::dated)
-        .toList();
+            last.plusDays(1).atStartOfDay(here.zone()).toInstant());
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    Reading reading = reading(here, cluster.churches());
+    return found.stream().map(reading::dated).toList();
   }
 
   /**
