@@ -59,6 +59,11 @@ class HousePlanTest {
   }
 
   @Test
+  void patterns_know_the_calendar_and_the_library_of_recurrences() {
+    coreKnowsOnly("vestiary.pattern..", "vestiary.calendar..", "org.dmfs..");
+  }
+
+  @Test
   void allocation_knows_vesting_and_the_calendar() {
     coreKnowsOnly(
         "vestiary.allocation..",

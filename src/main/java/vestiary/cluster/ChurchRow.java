@@ -55,6 +55,9 @@ class ChurchRow {
   Double latitude;
   Double longitude;
 
+  /** First date on which no Mass is said here any more; {@code null} while it is open. */
+  LocalDate closedFrom;
+
   /** Order in which people list the churches. */
   int position;
 

@@ -4,6 +4,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.time.LocalDate;
 import java.util.UUID;
 import org.hibernate.annotations.TenantId;
 import org.hibernate.annotations.UuidGenerator;
@@ -21,4 +22,9 @@ class ParishRow {
   String clusterId;
 
   String name;
+
+  /** The parish into which it was merged, and since when; {@code null} while it stands. */
+  UUID mergedIntoId;
+
+  LocalDate mergedFrom;
 }

@@ -269,7 +269,8 @@ class LineKeeper {
         line.concelebrants(),
         line.deacons(),
         ministers(line.ministers()),
-        line.note());
+        line.note(),
+        line.bounds());
   }
 
   private static SaveMass.Request request(MassLine line) {

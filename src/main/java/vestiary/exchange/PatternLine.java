@@ -6,7 +6,9 @@ import static vestiary.exchange.Column.required;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import vestiary.schedule.Recurrence;
+import java.util.stream.Stream;
+import vestiary.pattern.Recurrence;
+import vestiary.schedule.SavePattern;
 
 /**
  * A recurring Mass, as a line gives it.
@@ -14,7 +16,7 @@ import vestiary.schedule.Recurrence;
  * @param line physical line in the file
  * @param church slug of the church
  * @param rrule days on which it recurs, by RFC 5545, in capital letters: daily or rarer, its end if
- *     any a date or a count
+ *     any a date or a count; empty where the bounds name days of the calendar
  * @param starts first date on which the rule holds
  * @param time local time at which Mass begins, the same in summer and winter
  * @param minutes length
@@ -35,14 +37,15 @@ record PatternLine(
     int deacons,
     String mass,
     List<MinistersEntry> ministers,
-    String note) {
+    String note,
+    SavePattern.Bounds bounds) {
 
-  static final List<Column> COLUMNS =
+  private static final List<Column> OWN =
       List.of(
           required("church", "Slug of the church"),
-          required(
+          optional(
               "rrule",
-              "Days on which the Mass recurs, as a rule of RFC 5545, for example FREQ=WEEKLY;BYDAY=SU"),
+              "Days on which the Mass recurs, as a rule of RFC 5545, for example FREQ=WEEKLY;BYDAY=SU; needed unless days says them"),
           required("starts", "First date on which the rule holds"),
           required("time", "Local time at which Mass begins"),
           required("minutes", "Length in minutes, 5 to 360"),
@@ -52,6 +55,9 @@ record PatternLine(
           optional("mass", "Which Mass is said; empty leaves it to the calendar"),
           optional("ministers", "Who else vests at every one, as in the list of Masses"),
           optional("note", "Anything worth knowing"));
+
+  static final List<Column> COLUMNS =
+      Stream.concat(OWN.stream(), PatternBounds.COLUMNS.stream()).toList();
 
   PatternLine {
     ministers = List.copyOf(ministers);
@@ -79,12 +85,16 @@ record PatternLine(
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),
             cells.all("ministers", MinistersEntry::find, MinistersEntry.WANTED),
-            cells.text("note"));
+            cells.text("note"),
+            PatternBounds.read(cells));
     return cells.reading(() -> pattern);
   }
 
   private static String rrule(Cells cells, LocalDate starts) {
     if (!cells.has("rrule")) {
+      if (!cells.has("days")) {
+        cells.refuse("rrule", "Write a rule here, or say days of the calendar.");
+      }
       return "";
     }
     try {
@@ -100,6 +110,6 @@ record PatternLine(
   }
 
   private List<String> recurrence() {
-    return List.of("%s %s from %s in %s".formatted(rrule, time, starts, church));
+    return List.of("%s%s %s from %s in %s".formatted(rrule, bounds.days(), time, starts, church));
   }
 }

@@ -21,6 +21,8 @@ final class FieldWords {
           person_height: Height of
           worn: What was worn
           pattern: Recurring Mass
+          school_term: School term
+          merger: Closing or merging
           mass: Mass
           suit: Suit
           vestment_set: Set
@@ -69,6 +71,23 @@ final class FieldWords {
           starts: start
           ends: end
           pattern.starts: first date
+          pattern.ends: last date
+          school_term.starts: first date
+          school_term.ends: last date
+          closed_from: closed from
+          merged_into_id: merged into
+          merged_from: merged from
+          merger.to_id: to
+          merger.kind: what was done
+          merger.pieces: pieces
+          holds_from: holds from
+          days: days of the calendar
+          seasons: only in
+          months: only in the months
+          not_in_triduum: not in the Triduum
+          not_on_holy_days: not on holy days
+          school: by school terms
+          except_dates: left out on
           at: hour
           rrule: how often
           kind: kind
@@ -92,6 +111,7 @@ final class FieldWords {
           set_out_minutes: set out, minutes before
           clearance_minutes: cleared, minutes after
           cancelled: cancelled
+          taken_over_by: taken over by
           church_id: church
           home_id: church
           parish_id: parish
@@ -248,6 +268,8 @@ final class FieldWords {
       Set.of(
           "pattern_id",
           "pattern_date",
+          "usual_starts",
+          "usual_church_id",
           "touched",
           "trip_id",
           "lending_id",
@@ -255,6 +277,7 @@ final class FieldWords {
           "made_by",
           "offered",
           "mailed_at",
+          "noted_at",
           "position",
           "ordinal",
           "depth",

@@ -1,5 +1,6 @@
 package vestiary.history;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
@@ -70,15 +71,27 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
     if (ID.matcher(said).matches()) {
       return names.getOrDefault(said, GONE);
     }
+    try {
+      return findTime(said).orElseGet(() -> word(kind, column, said));
+    } catch (DateTimeException typed) {
+      // Whoever types 2026-02-31 into a note means nothing by it that we could say better.
+      return said;
+    }
+  }
+
+  private Optional<String> findTime(String said) {
     if (MOMENT.matcher(said).matches()) {
-      return moment(OffsetDateTime.parse(said).atZoneSameInstant(zone));
+      return Optional.of(moment(OffsetDateTime.parse(said).atZoneSameInstant(zone)));
     }
     if (DATE.matcher(said).matches()) {
-      return English.dateAndYear(LocalDate.parse(said));
+      return Optional.of(English.dateAndYear(LocalDate.parse(said)));
     }
-    if (TIME.matcher(said).matches()) {
-      return LocalTime.parse(said).withSecond(0).toString();
-    }
+    return TIME.matcher(said).matches()
+        ? Optional.of(LocalTime.parse(said).withSecond(0).toString())
+        : Optional.empty();
+  }
+
+  private static String word(String kind, String column, String said) {
     return column.equals("rrule")
         ? findWeekly(said).orElse(said)
         : FieldWords.isTerm(kind, column) ? said.replace('-', ' ') : said;

@@ -15,6 +15,7 @@ import vestiary.calendar.Day;
 import vestiary.cluster.Church;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.DepartureWords;
 import vestiary.vesting.Need;
 import vestiary.vesting.Window;
 import vestiary.web.DayWords;
@@ -26,14 +27,22 @@ import vestiary.web.Link;
 final class DaySheet {
 
   private final SpanToCheck span;
+  private final List<DatedMass> departing;
   private final List<Clash> clashes;
   private final ChurchCalendars calendars;
   private final Locale locale;
   private final LocalDate date;
   private final Day day;
 
-  DaySheet(SpanToCheck span, List<Clash> clashes, ChurchCalendars calendars) {
+  /**
+   * A sheet of one day.
+   *
+   * @param departing Masses of the day that are cancelled, or moved to or from it
+   */
+  DaySheet(
+      SpanToCheck span, List<DatedMass> departing, List<Clash> clashes, ChurchCalendars calendars) {
     this.span = span;
+    this.departing = List.copyOf(departing);
     this.clashes = List.copyOf(clashes);
     this.calendars = calendars;
     this.locale = span.cluster().language();
@@ -56,6 +65,7 @@ final class DaySheet {
         new Link("Add a Mass", "/masses/new?date=" + date),
         DayPicture.of(rows(), List.of()),
         span.asked().stream().map(this::mass).toList(),
+        departing.stream().map(DaySheet::departure).toList(),
         day.reason(),
         reasons(day),
         day.celebrations().stream().skip(1).map(this::other).toList(),
@@ -66,6 +76,13 @@ final class DaySheet {
                         o.name().in(locale), new DayView.Reason(o.reason(), o.source())))
             .toList(),
         span.churches().stream().flatMap(this::own).toList());
+  }
+
+  private static DayView.Departure departure(DatedMass mass) {
+    return new DayView.Departure(
+        mass.usual().church().name(),
+        DepartureWords.of(mass),
+        new Link("More", "/masses/" + mass.id().value()));
   }
 
   private String monthAndYear() {

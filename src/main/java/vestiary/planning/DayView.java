@@ -21,6 +21,7 @@ import vestiary.web.Standing;
  * @param celebration what is kept
  * @param turn to the days before and after, and to the week
  * @param add the form for a new Mass on this day
+ * @param departures Masses that are not said at their usual hour, or in another church
  * @param because what is kept, in which colour and why, in one sentence
  * @param reasons the rules that decided the day, one after another, with their norms
  * @param others what else may be celebrated; empty if nothing
@@ -41,6 +42,7 @@ public record DayView(
     Link add,
     DayPicture.Drawing picture,
     List<Mass> masses,
+    List<Departure> departures,
     String because,
     List<Reason> reasons,
     List<Other> others,
@@ -51,11 +53,19 @@ public record DayView(
     ribbons = List.copyOf(ribbons);
     turn = List.copyOf(turn);
     masses = List.copyOf(masses);
+    departures = List.copyOf(departures);
     reasons = List.copyOf(reasons);
     others = List.copyOf(others);
     left = List.copyOf(left);
     own = List.copyOf(own);
   }
+
+  /**
+   * @param church where it usually is
+   * @param sentence for example "No Mass at 10:30; join us at Holy Trinity at 11:00."
+   * @param more to the Mass
+   */
+  public record Departure(String church, String sentence, Link more) {}
 
   /**
    * @param source for example "GIRM 346"; may be empty

@@ -22,6 +22,7 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.PlanFit;
+import vestiary.schedule.ReadMasses;
 import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
@@ -35,6 +36,7 @@ class PlanningPages {
   private static final int LONGEST_LIST_DAYS = 100;
 
   private final CheckClashes check;
+  private final ReadMasses masses;
   private final ReadCluster cluster;
   private final ChurchCalendars calendars;
   private final PlanFit fit;
@@ -43,12 +45,14 @@ class PlanningPages {
 
   PlanningPages(
       CheckClashes check,
+      ReadMasses masses,
       ReadCluster cluster,
       ChurchCalendars calendars,
       PlanFit fit,
       Frames frames,
       Clock clock) {
     this.check = check;
+    this.masses = masses;
     this.cluster = cluster;
     this.calendars = calendars;
     this.fit = fit;
@@ -112,7 +116,12 @@ class PlanningPages {
     LocalDate monday = WeekSheet.monday(date);
     SpanToCheck span = check.load(monday, monday.plusDays(2L * WeekSheet.DAYS - 1));
     return Templates.week(
-        new WeekSheet(span, check.in(span), calendars, churches == null ? List.of() : churches)
+        new WeekSheet(
+                span,
+                masses.departing(monday, monday.plusDays(WeekSheet.DAYS - 1L)),
+                check.in(span),
+                calendars,
+                churches == null ? List.of() : churches)
             .view(
                 frames.of("week", "/week/" + monday),
                 fit.within(monday, monday.plusDays(WeekSheet.DAYS - 1L))));
@@ -121,7 +130,8 @@ class PlanningPages {
   private TemplateInstance day(LocalDate date) {
     SpanToCheck span = check.load(date, date);
     return Templates.day(
-        new DaySheet(span, check.in(span), calendars).view(frames.of("day", "/day/" + date)));
+        new DaySheet(span, masses.departing(date, date), check.in(span), calendars)
+            .view(frames.of("day", "/day/" + date)));
   }
 
   private ClashesView list(LocalDate first, LocalDate last) {

@@ -14,6 +14,7 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.DepartureWords;
 import vestiary.schedule.PlanFit;
 import vestiary.vesting.MassId;
 import vestiary.web.DayWords;
@@ -31,6 +32,7 @@ final class WeekSheet {
   static final int DAYS = 7;
 
   private final SpanToCheck span;
+  private final List<DatedMass> departing;
   private final LocalDate monday;
   private final List<DatedMass> masses;
   private final List<Clash> clashes;
@@ -43,10 +45,17 @@ final class WeekSheet {
    * A sheet for the first week of a fortnight.
    *
    * @param span fourteen days from a Monday, of which the second seven are only announced
+   * @param departing Masses of the first week that are cancelled or moved
    * @param chosen short names of the churches the reader wants to see; empty for all that fit
    */
-  WeekSheet(SpanToCheck span, List<Clash> clashes, ChurchCalendars calendars, List<String> chosen) {
+  WeekSheet(
+      SpanToCheck span,
+      List<DatedMass> departing,
+      List<Clash> clashes,
+      ChurchCalendars calendars,
+      List<String> chosen) {
     this.span = span;
+    this.departing = List.copyOf(departing);
     this.monday = span.first();
     LocalDate next = monday.plusDays(DAYS);
     this.masses = span.asked().stream().filter(m -> m.date().isBefore(next)).toList();
@@ -99,13 +108,15 @@ final class WeekSheet {
     Set<MassId> week = masses.stream().map(DatedMass::id).collect(Collectors.toSet());
     boolean planned =
         span.taken().planned().stream().anyMatch(one -> week.contains(one.wearer().mass()));
+    Link times = new Link("Regular Mass times", "/patterns");
     Link aside = new Link("What is set aside", "/reservations?week=" + monday);
     return planned
         ? List.of(
             new Link("The plan that holds", "/plans/of/" + monday),
             new Link("The journeys", "/movements?week=" + monday),
-            aside)
-        : List.of(aside);
+            aside,
+            times)
+        : List.of(aside, times);
   }
 
   private Standing standing() {
@@ -163,6 +174,11 @@ final class WeekSheet {
         masses.stream()
             .filter(m -> m.church().id().equals(church.id()) && m.date().equals(day.date()))
             .map(this::entry)
+            .toList(),
+        departing.stream()
+            .filter(m -> m.usual().church().id().equals(church.id()))
+            .filter(m -> m.usual().start().toLocalDate().equals(day.date()))
+            .map(m -> new Link(DepartureWords.of(m), "/masses/" + m.id().value()))
             .toList());
   }
 

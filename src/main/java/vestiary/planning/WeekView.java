@@ -116,16 +116,18 @@ public record WeekView(
    * @param church its name, for narrow screens
    * @param own what this church alone keeps that day (its title, its dedication); usually empty
    * @param masses by time
+   * @param departures Masses that are usually here and are not, in a few words, with their pages
    */
-  public record Cell(String church, List<Own> own, List<Entry> masses) {
+  public record Cell(String church, List<Own> own, List<Entry> masses, List<Link> departures) {
 
     public Cell {
       own = List.copyOf(own);
       masses = List.copyOf(masses);
+      departures = List.copyOf(departures);
     }
 
     public boolean isEmpty() {
-      return own.isEmpty() && masses.isEmpty();
+      return own.isEmpty() && masses.isEmpty() && departures.isEmpty();
     }
   }
 

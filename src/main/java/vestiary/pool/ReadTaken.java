@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +60,19 @@ public class ReadTaken {
       }
     }
     return new Taken(planned, setAside);
+  }
+
+  /** What is planned, held or out for these Masses and stands, whenever they are. */
+  public Taken forMasses(Collection<MassId> masses) {
+    Instant now = clock.instant();
+    List<OccupationRows.Coded> found =
+        masses.isEmpty() ? List.of() : occupations.standingFor(masses);
+    return new Taken(
+        found.stream().filter(one -> one.row().isPlanned()).map(ReadTaken::planned).toList(),
+        found.stream()
+            .filter(one -> !one.row().isPlanned())
+            .map(one -> setAside(one, now))
+            .toList());
   }
 
   /**

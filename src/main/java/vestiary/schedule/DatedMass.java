@@ -35,6 +35,9 @@ import vestiary.vesting.VestedMass;
  * @param named concelebrants and deacons who are known by name; they are counted in the numbers
  * @param ministers who vests
  * @param chosen what people chose; the rest follows
+ * @param usual when and where its pattern has it
+ * @param takenOver the Mass for whose sake it is cancelled; at most one, empty if it is said or
+ *     simply not said
  */
 public record DatedMass(
     MassId id,
@@ -47,7 +50,9 @@ public record DatedMass(
     List<Person> celebrants,
     List<Person> named,
     Ministers ministers,
-    Chosen chosen) {
+    Chosen chosen,
+    Usual usual,
+    List<TakenOver> takenOver) {
 
   private static final Set<Rank> FESTIVE =
       Set.of(Rank.SOLEMNITY, Rank.FEAST_OF_THE_LORD, Rank.FEAST);
@@ -55,6 +60,7 @@ public record DatedMass(
   public DatedMass {
     celebrants = List.copyOf(celebrants);
     named = List.copyOf(named);
+    takenOver = List.copyOf(takenOver);
   }
 
   /**
@@ -121,6 +127,21 @@ public record DatedMass(
     return start.toLocalDate();
   }
 
+  /** Whether it is not said. */
+  public boolean isCancelled() {
+    return chosen.cancelled();
+  }
+
+  /** Whether it is at another hour or in another church than its pattern has it. */
+  public boolean isMoved() {
+    return usual.ofPattern() && !usual.is(start, church);
+  }
+
+  /** The Mass for whose sake it is cancelled. */
+  public Optional<TakenOver> findTakenOver() {
+    return takenOver.stream().findFirst();
+  }
+
   /** Whether its colour is one that the norms allow for it. */
   public boolean isColourLawful() {
     return option.colours().contains(colour);
@@ -134,7 +155,19 @@ public record DatedMass(
   /** The same Mass in another colour. */
   public DatedMass with(Colour other) {
     return new DatedMass(
-        id, church, start, length, ruling, option, other, celebrants, named, ministers, chosen);
+        id,
+        church,
+        start,
+        length,
+        ruling,
+        option,
+        other,
+        celebrants,
+        named,
+        ministers,
+        chosen,
+        usual,
+        takenOver);
   }
 
   /** The same Mass, one more of that role vesting in what the pool gives. */
@@ -156,7 +189,9 @@ public record DatedMass(
             ministers.brings(),
             ministers.further(),
             ministers.also()),
-        chosen);
+        chosen,
+        usual,
+        takenOver);
   }
 
   /** How many concelebrate, 0 or more, the principal celebrant not among them. */

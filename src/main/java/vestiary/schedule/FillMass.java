@@ -13,6 +13,7 @@ import vestiary.calendar.MassKind;
 import vestiary.calendar.MassRuling;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
+import vestiary.cluster.Closings;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
@@ -32,8 +33,10 @@ class FillMass {
   private final ReadCluster cluster;
   private final ReadMasses read;
   private final CurrentVisitor visitor;
+  private final Closings closings;
 
-  FillMass(ReadCluster cluster, ReadMasses read, CurrentVisitor visitor) {
+  FillMass(ReadCluster cluster, ReadMasses read, CurrentVisitor visitor, Closings closings) {
+    this.closings = closings;
     this.visitor = visitor;
     this.cluster = cluster;
     this.read = read;
@@ -75,9 +78,24 @@ class FillMass {
       asked.fault("church", "church \"%s\" is no church of this cluster.".formatted(slug));
     }
     if (church.isPresent() && !asked.isFaulty()) {
+      refuseAfterClosing(row, church.get(), here, asked);
+    }
+    if (church.isPresent() && !asked.isFaulty()) {
       row.churchId = church.get().id().value();
       fitIntoCalendar(row, request, church.get(), here, asked);
     }
+  }
+
+  private void refuseAfterClosing(MassRow row, Church church, Cluster here, Asked asked) {
+    closings
+        .find(church.id())
+        .filter(from -> !row.starts.atZone(here.zone()).toLocalDate().isBefore(from))
+        .ifPresent(
+            from ->
+                asked.fault(
+                    "church",
+                    "church %s is closed from %s; choose another, or an earlier date."
+                        .formatted(church.name(), from)));
   }
 
   /** What can only be judged once church, time and kind are known. */

@@ -42,7 +42,14 @@ record MassBody(
             readOnly = true,
             description = "which of mass, celebration, colour and bishop were chosen")
         List<String> chosen,
-    @Schema(readOnly = true) Boolean cancelled) {
+    @Schema(readOnly = true) Boolean cancelled,
+    @Schema(
+            readOnly = true,
+            description = "when its pattern has it, if it is moved, or cancelled and of a pattern")
+        String usualStart,
+    @Schema(readOnly = true, description = "where its pattern has it, likewise") String usualChurch,
+    @Schema(readOnly = true, description = "id of the Mass for whose sake it is cancelled")
+        String takenOverBy) {
 
   static MassBody from(DatedMass mass) {
     DatedMass.Chosen chosen = mass.chosen();
@@ -71,7 +78,14 @@ record MassBody(
         mass.option().celebration().name().english(),
         mass.ruling().permission().verdict().id(),
         chosenOf(chosen),
-        chosen.cancelled() ? true : null);
+        chosen.cancelled() ? true : null,
+        departs(mass) ? mass.usual().start().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME) : null,
+        departs(mass) ? mass.usual().church().slug() : null,
+        mass.findTakenOver().map(other -> other.mass().value().toString()).orElse(null));
+  }
+
+  private static boolean departs(DatedMass mass) {
+    return mass.isMoved() || mass.isCancelled() && mass.usual().ofPattern();
   }
 
   SaveMass.Request toRequest() {

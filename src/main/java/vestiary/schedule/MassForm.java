@@ -12,6 +12,9 @@ import vestiary.web.Link;
  *
  * @param title for example "Saturday 5 December, 10:30, Holy Trinity" or "A new Mass"
  * @param action where the form is sent
+ * @param departs how it departs from its pattern, for example "Not at 10:30 but at 11:00."; may be
+ *     empty
+ * @param instead Masses to which people can be sent if it is cancelled; empty where it cannot be
  * @param cancelAction where the cancelling of this Mass is sent; empty for a new one
  * @param restoreAction where the putting back of a cancelled Mass is sent; empty for any other
  * @param problem what keeps the whole form from being saved; empty if nothing does
@@ -36,6 +39,8 @@ public record MassForm(
     Frame frame,
     String title,
     String action,
+    String departs,
+    Choice instead,
     String cancelAction,
     String restoreAction,
     String problem,

@@ -1,16 +1,19 @@
 package vestiary.schedule;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
+import vestiary.cluster.Closings;
 import vestiary.cluster.Policies;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
@@ -31,6 +34,8 @@ class MassFormView {
   private final PlanFit fit;
   private final Frames frames;
   private final CurrentVisitor visitor;
+  private final Closings closings;
+  private final Clock clock;
 
   MassFormView(
       ReadCluster cluster,
@@ -38,7 +43,11 @@ class MassFormView {
       FindPeople people,
       PlanFit fit,
       Frames frames,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      Closings closings,
+      Clock clock) {
+    this.closings = closings;
+    this.clock = clock;
     this.visitor = visitor;
     this.cluster = cluster;
     this.read = read;
@@ -53,6 +62,8 @@ class MassFormView {
         input,
         "A new Mass",
         "/masses",
+        "",
+        Choice.of(List.of()),
         "",
         "",
         problem,
@@ -83,6 +94,8 @@ class MassFormView {
         input,
         title,
         address,
+        DepartureWords.of(mass),
+        cancelled ? Choice.of(List.of()) : instead(mass),
         cancelled ? "" : address + "/cancellation",
         cancelled ? address + "/restoration" : "",
         problem,
@@ -96,6 +109,25 @@ class MassFormView {
             new Link("The week", "/week/" + mass.date())),
         mass.church().id().value().toString(),
         input.text("version"));
+  }
+
+  /** Masses of the day before to the day after, where everybody could go instead. */
+  private Choice instead(DatedMass mass) {
+    return Choice.of(
+        Stream.concat(
+                Stream.of(new Choice.Option("", "No other Mass: it is simply not said", true)),
+                read.between(mass.date().minusDays(1), mass.date().plusDays(1)).stream()
+                    .filter(other -> !other.id().equals(mass.id()))
+                    .map(MassFormView::option))
+            .toList());
+  }
+
+  private static Choice.Option option(DatedMass other) {
+    return Choice.Option.of(
+        other.id().value().toString(),
+        "%s, %s, %s"
+            .formatted(
+                other.church().name(), English.day(other.date()), English.clock(other.start())));
   }
 
   private static String setAside(DatedMass mass) {
@@ -120,6 +152,8 @@ class MassFormView {
       Entries input,
       String title,
       String action,
+      String departs,
+      Choice instead,
       String cancelAction,
       String restoreAction,
       String problem,
@@ -133,6 +167,8 @@ class MassFormView {
         frames.of("week", action),
         title,
         action,
+        departs,
+        instead,
         cancelAction,
         restoreAction,
         problem,
@@ -177,12 +213,16 @@ class MassFormView {
   private Choice churches(Entries input) {
     return input.choice(
         "church",
-        cluster.churches().stream()
+        closings.open(cluster.churches(), today(), input.text("church")).stream()
             .filter(c -> visitor.isOffered(Action.ENTER_MASSES, c.id().value()))
             .map(
                 c ->
                     Choice.Option.of(
                         c.slug(), c.place().isEmpty() ? c.name() : c.name() + ", " + c.place())));
+  }
+
+  private LocalDate today() {
+    return LocalDate.now(clock.withZone(cluster.cluster().zone()));
   }
 
   private static List<Link> weekOf(Entries input) {

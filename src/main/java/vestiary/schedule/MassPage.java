@@ -116,8 +116,9 @@ class MassPage {
 
   @POST
   @Path("/{id}/cancellation")
-  public Response cancel(@RestPath String id) {
-    save.cancel(id);
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response cancel(@RestPath String id, MultivaluedMap<String, String> sent) {
+    save.cancel(id, Entries.of(sent).text("takenOverBy"));
     return PageAnswer.seeOther("/masses/" + id);
   }
 
@@ -125,6 +126,13 @@ class MassPage {
   @Path("/{id}/restoration")
   public Response restore(@RestPath String id) {
     save.restore(id);
+    return saved(id);
+  }
+
+  @POST
+  @Path("/{id}/return")
+  public Response moveBack(@RestPath String id) {
+    save.moveBack(id);
     return saved(id);
   }
 

@@ -3,6 +3,7 @@ package vestiary.schedule;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
@@ -38,19 +39,25 @@ class MassResource {
     this.cluster = cluster;
   }
 
+  /** Masses of a span; announced ones are those with what was moved out of it or cancelled. */
   @GET
   @Transactional
   public List<MassBody> between(
       @QueryParam("from") String from,
       @QueryParam("to") String to,
-      @QueryParam("church") String church) {
+      @QueryParam("church") String church,
+      @QueryParam("announced") boolean announced) {
     Asked asked = new Asked();
     Asked.Span span = asked.span(from, to, LONGEST_SPAN_DAYS);
     asked.refuseIfFaulty();
     if (church != null && !church.isBlank()) {
       cluster.getChurch(church);
     }
-    return read.between(span.first(), span.last()).stream()
+    List<DatedMass> found =
+        announced
+            ? read.announced(span.first(), span.last())
+            : read.between(span.first(), span.last());
+    return found.stream()
         .filter(m -> church == null || church.isBlank() || m.church().slug().equals(church))
         .map(MassBody::from)
         .toList();
@@ -81,7 +88,8 @@ class MassResource {
 
   @DELETE
   @Path("/{id}")
-  public void cancel(@RestPath String id) {
-    save.cancel(id);
+  public void cancel(
+      @RestPath String id, @QueryParam("takenOverBy") @DefaultValue("") String takenOverBy) {
+    save.cancel(id, takenOverBy);
   }
 }

@@ -31,6 +31,11 @@ class MassRow {
   UUID patternId;
   LocalDate patternDate;
   Instant starts;
+
+  /** When and where its pattern has it; {@code null} of a Mass of no pattern. */
+  Instant usualStarts;
+
+  UUID usualChurchId;
   int minutes;
   String kind = "";
   String votiveOf = "";
@@ -68,5 +73,28 @@ class MassRow {
   boolean touched;
 
   boolean cancelled;
+
+  /** The Mass for whose sake it is cancelled, or {@code null}. */
+  UUID takenOverBy;
+
   @Version int version;
+
+  /** Makes it a Mass of no pattern, as usual wherever it is. */
+  void detach() {
+    patternId = null;
+    patternDate = null;
+    usualStarts = null;
+    usualChurchId = null;
+  }
+
+  /**
+   * Cancels it by hand.
+   *
+   * @param other where everybody goes instead, or {@code null}
+   */
+  void giveWayTo(UUID other) {
+    cancelled = true;
+    touched = true;
+    takenOverBy = other;
+  }
 }

@@ -15,6 +15,27 @@ class MassRows implements PanacheRepositoryBase<MassRow, UUID> {
     return list("starts >= ?1 and starts < ?2 and not cancelled order by starts, id", from, to);
   }
 
+  /** Those that begin in the span or usually would, cancelled ones of a pattern too. */
+  List<MassRow> announced(Instant from, Instant to) {
+    return list(
+        "(starts >= ?1 and starts < ?2 and not cancelled)"
+            + " or (usualStarts >= ?1 and usualStarts < ?2)"
+            + " order by coalesce(usualStarts, starts), id",
+        from,
+        to);
+  }
+
+  /** Those of a pattern that are cancelled or moved, out of the span, within it or into it. */
+  List<MassRow> departing(Instant from, Instant to) {
+    return list(
+        "(cancelled or starts <> usualStarts or churchId <> usualChurchId)"
+            + " and (usualStarts >= ?1 and usualStarts < ?2"
+            + " or usualStarts is not null and not cancelled and starts >= ?1 and starts < ?2)"
+            + " order by usualStarts, id",
+        from,
+        to);
+  }
+
   Optional<MassRow> findAt(UUID church, Instant start) {
     return find("churchId = ?1 and starts = ?2 and not cancelled order by id", church, start)
         .firstResultOptional();

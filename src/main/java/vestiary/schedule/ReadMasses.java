@@ -3,6 +3,7 @@ package vestiary.schedule;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.access.Action;
@@ -91,6 +93,41 @@ public class ReadMasses {
   }
 
   /**
+   * What is to be announced of a span: the Masses that begin in it, those that were moved out of
+   * it, and those that are cancelled, each told by {@link DatedMass#isMoved} and {@link
+   * DatedMass#isCancelled}; by usual start.
+   *
+   * @param first first date in the cluster's zone, included
+   * @param last last date, included
+   */
+  public List<DatedMass> announced(LocalDate first, LocalDate last) {
+    return found(first, last, masses::announced);
+  }
+
+  /**
+   * Only those of a span that are cancelled or moved, out of it, within it or into it; by usual
+   * start.
+   */
+  public List<DatedMass> departing(LocalDate first, LocalDate last) {
+    return found(first, last, masses::departing);
+  }
+
+  private List<DatedMass> found(
+      LocalDate first, LocalDate last, BiFunction<Instant, Instant, List<MassRow>> rows) {
+    patterns.until(last);
+    Cluster here = cluster.cluster();
+    List<MassRow> found =
+        rows.apply(
+            first.atStartOfDay(here.zone()).toInstant(),
+            last.plusDays(1).atStartOfDay(here.zone()).toInstant());
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    Reading reading = reading(here, cluster.churches());
+    return found.stream().map(reading::dated).toList();
+  }
+
+  /**
    * The Mass that an address names, even if it is cancelled.
    *
    * @throws Refused if there is none
@@ -142,7 +179,9 @@ public class ReadMasses {
             change.brings().stream().map(BringsValue::toBrings).toList(),
             ministers.further(),
             ministers.also()),
-        chosen.in(change.colour()));
+        chosen.in(change.colour()),
+        mass.usual(),
+        mass.takenOver());
   }
 
   /**
@@ -229,7 +268,38 @@ public class ReadMasses {
           celebrants,
           Stream.of(row.namedIds).map(people::get).filter(Objects::nonNull).toList(),
           ministers(row, celebrants),
-          chosen(row));
+          chosen(row),
+          usual(row, start, church),
+          takenOver(row));
+    }
+
+    private Usual usual(MassRow row, ZonedDateTime start, Church church) {
+      return row.usualStarts == null
+          ? new Usual(false, start, church)
+          : new Usual(
+              true, row.usualStarts.atZone(cluster.zone()), churches.get(row.usualChurchId));
+    }
+
+    /** One that was cancelled itself afterwards sends nobody there any more. */
+    private List<TakenOver> takenOver(MassRow row) {
+      return Optional.ofNullable(row.takenOverBy)
+          .map(masses::findById)
+          .filter(other -> !other.cancelled)
+          .map(this::toTakenOver)
+          .stream()
+          .toList();
+    }
+
+    private TakenOver toTakenOver(MassRow row) {
+      Church church = churches.get(row.churchId);
+      ZonedDateTime start = row.starts.atZone(cluster.zone());
+      LiturgicalCalendar calendar = calendars.of(cluster, church);
+      return new TakenOver(
+          new MassId(row.id),
+          church,
+          start,
+          Term.find(MassKind.class, row.kind)
+              .orElseGet(() -> calendar.kindAt(start.toLocalDateTime())));
     }
 
     private static Ministers ministers(MassRow row, List<Person> celebrants) {

@@ -3,6 +3,7 @@ package vestiary.schedule;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
@@ -27,6 +28,9 @@ import vestiary.vesting.MassId;
 @ApplicationScoped
 @Transactional
 public class SaveMass {
+
+  /** Nobody who comes on Sunday is told to come back a fortnight later. */
+  private static final Duration FARTHEST = Duration.ofDays(7);
 
   private final MassRows masses;
   private final ReadCluster cluster;
@@ -151,29 +155,47 @@ public class SaveMass {
     asked.refuseIfFaulty();
     ZonedDateTime start = given.starts.atZone(cluster.cluster().zone());
     patterns.until(start.toLocalDate());
-    replaces.stream()
-        .map(time -> start.toLocalDate().atTime(time).atZone(start.getZone()).toInstant())
-        .filter(replaced -> !replaced.equals(given.starts))
-        .flatMap(replaced -> masses.findAt(given.churchId, replaced).stream())
-        .forEach(
-            replaced -> {
-              replaced.cancelled = true;
-              replaced.touched = true;
-            });
+    List<MassRow> replaced =
+        replaces.stream()
+            .map(time -> start.toLocalDate().atTime(time).atZone(start.getZone()).toInstant())
+            .filter(hour -> !hour.equals(given.starts))
+            .flatMap(hour -> masses.findAt(given.churchId, hour).stream())
+            .toList();
     MassRow row = masses.findAt(given.churchId, given.starts).orElse(given);
     row.touched = true;
     keep(row, request);
     masses.persist(row);
+    replaced.forEach(other -> other.giveWayTo(row.id));
   }
 
   /** Takes a Mass off the schedule; {@link #restore} brings it back. */
   public void cancel(String id) {
+    cancel(id, "");
+  }
+
+  /**
+   * Takes a Mass off the schedule for the sake of another, where everybody goes instead.
+   *
+   * @param takenOverBy id of the other Mass, or "" if it is simply not said
+   * @throws Refused if either is not there, or the other is this one or over when this one begins
+   */
+  public void cancel(String id, String takenOverBy) {
     MassRow row = get(id);
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
-    row.cancelled = true;
-    row.touched = true;
+    row.giveWayTo(takenOverBy.isBlank() ? null : instead(row, get(takenOverBy)));
     masses.flush();
     moved.fire(new MassMoved(new MassId(row.id), true));
+  }
+
+  private static UUID instead(MassRow row, MassRow other) {
+    if (other.id.equals(row.id)
+        || Duration.between(row.starts, other.starts).abs().compareTo(FARTHEST) > 0) {
+      throw new Refused(
+          new Refusal.AgainstRule(
+              "takenOverBy",
+              "People can be sent to another Mass within a week, not to this one itself or to one farther away. Choose another."));
+    }
+    return other.id;
   }
 
   /** Puts a cancelled Mass back. */
@@ -184,7 +206,27 @@ public class SaveMass {
     }
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     row.cancelled = false;
+    row.takenOverBy = null;
     masses.flush();
+  }
+
+  /**
+   * Puts a Mass that was moved back to when and where its pattern has it.
+   *
+   * @throws Refused if there is none of that id, it is cancelled, or no pattern has it
+   */
+  public void moveBack(String id) {
+    MassRow row = get(id);
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
+    if (row.usualStarts == null) {
+      throw new Refused(
+          new Refusal.AgainstRule("id", "No regular Mass time has this Mass; give it an hour."));
+    }
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.usualChurchId);
+    row.starts = row.usualStarts;
+    row.churchId = row.usualChurchId;
+    masses.flush();
+    moved.fire(new MassMoved(new MassId(row.id), false));
   }
 
   private MassRow get(String id) {

@@ -27,10 +27,17 @@ class UnfoldPatterns {
   private final MassRows masses;
   private final Horizon horizon;
   private final ReadCluster cluster;
+  private final ReadPatternDates readDates;
   private final Clock clock;
 
   UnfoldPatterns(
-      PatternRows patterns, MassRows masses, Horizon horizon, ReadCluster cluster, Clock clock) {
+      PatternRows patterns,
+      MassRows masses,
+      Horizon horizon,
+      ReadCluster cluster,
+      ReadPatternDates readDates,
+      Clock clock) {
+    this.readDates = readDates;
     this.patterns = patterns;
     this.masses = masses;
     this.horizon = horizon;
@@ -50,7 +57,8 @@ class UnfoldPatterns {
     LocalDate done = horizon.lock();
     if (done.isBefore(wanted)) {
       LocalDate target = earlier(wanted.plusDays(DAYS_AT_A_TIME), farthest(zone));
-      patterns.listAll().forEach(p -> unfold(p, done.plusDays(1), target, zone));
+      PatternDates dates = readDates.read();
+      patterns.listAll().forEach(p -> unfold(p, dates, done.plusDays(1), target, zone));
       horizon.moveTo(target);
     }
   }
@@ -60,17 +68,13 @@ class UnfoldPatterns {
   void unfold(PatternRow pattern) {
     LocalDate done = horizon.lock();
     ZoneId zone = cluster.cluster().zone();
-    unfold(pattern, LocalDate.EPOCH, done, zone);
+    unfold(pattern, readDates.read(), LocalDate.EPOCH, done, zone);
   }
 
-  private void unfold(PatternRow pattern, LocalDate first, LocalDate last, ZoneId zone) {
-    LocalDate from = later(pattern.starts, later(first, today(zone).minusDays(MOST_DAYS_BACK)));
-    if (from.isAfter(last)) {
-      return;
-    }
-    Recurrence.parse(pattern.rrule)
-        .dates(pattern.starts, from, last)
-        .forEach(date -> masses.persist(pattern.on(date, zone)));
+  private void unfold(
+      PatternRow pattern, PatternDates dates, LocalDate first, LocalDate last, ZoneId zone) {
+    LocalDate from = later(first, today(zone).minusDays(MOST_DAYS_BACK));
+    dates.between(pattern, from, last).forEach(date -> masses.persist(pattern.on(date, zone)));
   }
 
   private LocalDate farthest(ZoneId zone) {

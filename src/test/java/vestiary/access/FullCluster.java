@@ -93,6 +93,15 @@ class FullCluster {
     Browsing.send("/labels/printed", Map.of("codes", List.of("HT-R1"), "which", List.of("all")))
         .leadsTo("/labels?done=printed");
     chasing.note();
+    Browsing.send("/churches/sj/closing", Map.of("from", List.of("2099-12-07")))
+        .leadsTo("/churches/sj/closing?done=closed");
+    Browsing.send(
+            "/patterns/terms",
+            Map.of(
+                "name", List.of("Autumn"),
+                "first", List.of("2026-09-01"),
+                "last", List.of("2026-12-18")))
+        .leadsTo("/patterns/terms?done=kept");
   }
 
   private static void photographAndCount() {

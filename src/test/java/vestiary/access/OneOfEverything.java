@@ -144,6 +144,8 @@ class OneOfEverything {
     first.put("/api/whereabouts/", "HT-W1");
     first.put("/masses/", mass);
     first.put("/api/masses/", mass);
+    first.put("/patterns/terms/", term());
+    first.put("/patterns/", pattern);
     first.put("/api/patterns/", pattern);
     first.put("/plans/", plan);
     first.put("/api/plans/", plan);
@@ -183,5 +185,16 @@ class OneOfEverything {
     first.put("/stocktakes/", stocktake);
     first.put("/api/stocktakes/", stocktake);
     return new Names(first, care, photo);
+  }
+
+  private static String term() {
+    Browsing.send(
+            "/patterns/terms",
+            Map.of(
+                "name", List.of("Theirs"),
+                "first", List.of("2026-09-01"),
+                "last", List.of("2026-12-18")))
+        .leadsTo("/patterns/terms?done=kept");
+    return Browsing.page("/patterns/terms").action("/patterns/terms/[^/]+/removal").split("/")[3];
   }
 }

@@ -1,5 +1,6 @@
 package vestiary.browser;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -113,6 +114,13 @@ class AccessibilityTest {
         Sheet.of(
             "an ordination", "/masses/new?church=ht&time=15:00&mass=ordination&date=" + nextWeek),
         Sheet.of("who wears what", "/masses/" + mass + "/vesture"),
+        Sheet.of("the regular Mass times", "/patterns"),
+        Sheet.of("a new Mass time", "/patterns/new?church=ht"),
+        Sheet.of("a Mass time", "/patterns/" + pattern()),
+        Sheet.of("what taking a Mass time off does", "/patterns/" + pattern() + "/removal"),
+        Sheet.of("the school terms", "/patterns/terms"),
+        Sheet.of("the parishes", "/parishes"),
+        Sheet.of("the closing of a church", "/churches/sj/closing"),
         Sheet.of("the import", "/import"),
         Sheet.of("the settings", "/settings"),
         Sheet.of("a new church", "/churches/new"),
@@ -147,6 +155,27 @@ class AccessibilityTest {
 
   private static String lending() {
     return server.read("/api/lendings").get(0).get("id").asText();
+  }
+
+  private static String pattern() {
+    return server.read("/api/patterns").get(0).get("id").asText();
+  }
+
+  @Test
+  void the_next_masses_are_shown_while_a_mass_time_is_typed() {
+    try (BrowserContext context =
+        open.browser().newContext(options(new Look(PHONE, ColorScheme.LIGHT), true))) {
+      Page page = context.newPage();
+      page.navigate(server.address("/patterns/new?church=sa"));
+
+      page.getByLabel("Begins at").fill("19:00");
+      page.getByLabel("Friday").check();
+      page.getByLabel("First", new Page.GetByLabelOptions().setExact(true)).check();
+
+      assertThat(page.locator("#preview"))
+          .containsText("First Fridays of the month at 19:00, not in the Triduum");
+      assertThat(page.locator("#preview li")).hasCount(8);
+    }
   }
 
   @ParameterizedTest

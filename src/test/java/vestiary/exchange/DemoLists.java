@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
-import vestiary.schedule.Recurrence;
+import vestiary.pattern.Recurrence;
 
 /** The lists of the invented cluster, and the days of its patterns. */
 final class DemoLists {

@@ -86,6 +86,15 @@ class HistoryTest {
   }
 
   @Test
+  void a_note_that_looks_like_an_hour_or_a_day_that_is_none_is_shown_as_it_was_typed() {
+    Map<String, Object> mass = Asking.mass("sa", "2026-12-08T18:30");
+    Asking.change(mass, Map.of("note", "2026-12-08T18:30"));
+    Asking.change(mass, Map.of("note", "2026-02-31"));
+
+    Browsing.page("/history/masses/" + mass.get("id")).says("2026-12-08T18:30", "2026-02-31");
+  }
+
+  @Test
   void a_piece_keeps_its_changes_and_its_care_in_one_list() {
     Sending.post("/api/pieces/HT-W1-C/care", Map.of("from", "2026-12-20", "reason", "Torn hem"))
         .then()

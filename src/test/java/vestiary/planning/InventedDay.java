@@ -48,6 +48,11 @@ final class InventedDay {
         new Link("Add a Mass", "/masses/new?date=2026-12-05"),
         picture(),
         masses(),
+        List.of(
+            new DayView.Departure(
+                "Saint Anne",
+                "No Mass at 10:30; join us at Holy Trinity at 11:00.",
+                new Link("More", "/masses/8"))),
         "Saturday of the first week of Advent; violet, for Advent.",
         List.of(
             new Reason("Violet is the colour of Advent.", "GIRM 346"),
@@ -84,6 +89,7 @@ final class InventedDay {
         turn(),
         Link.NONE,
         DayPicture.Drawing.NONE,
+        List.of(),
         List.of(),
         "White, for Christmas Time.",
         List.of(),

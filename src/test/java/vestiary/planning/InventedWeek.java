@@ -258,7 +258,7 @@ final class InventedWeek {
 
   private List<Cell> cells() {
     return Invented.churches().stream()
-        .map(c -> new Cell(c, own(c), masses.getOrDefault(c, List.of())))
+        .map(c -> new Cell(c, own(c), masses.getOrDefault(c, List.of()), List.of()))
         .toList();
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import vestiary.calendar.Colour;
 import vestiary.schedule.MassForm.Found;
 import vestiary.schedule.MassForm.Saved;
+import vestiary.web.Choice;
 import vestiary.web.ColourChoice;
 import vestiary.web.Field;
 import vestiary.web.Frame;
@@ -69,6 +70,11 @@ final class InventedMass {
         frame,
         "Saturday 5 December, 10:30, Holy Trinity",
         "/masses/7",
+        "Not at 10:00 but at 10:30.",
+        Choice.of(
+            List.of(
+                new Choice.Option("", "No other Mass: it is simply not said", true),
+                Choice.Option.of("8", "Saint Anne, Saturday 5 December, 18:00"))),
         "/masses/7/cancellation",
         "",
         "",

@@ -1,4 +1,4 @@
-package vestiary.schedule;
+package vestiary.pattern;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -11,6 +11,7 @@ import org.dmfs.rfc5545.recur.RecurrenceRule;
 import org.dmfs.rfc5545.recur.RecurrenceRule.Part;
 import org.dmfs.rfc5545.recur.RecurrenceRule.RfcMode;
 import org.dmfs.rfc5545.recur.RecurrenceRuleIterator;
+import vestiary.calendar.LiturgicalCalendar;
 
 /**
  * The dates of a recurring Mass. A rule says dates only: it recurs daily or more rarely, and its
@@ -18,7 +19,7 @@ import org.dmfs.rfc5545.recur.RecurrenceRuleIterator;
  *
  * <p>Source: RFC 5545, 3.3.10 (recurrence rule).
  */
-public final class Recurrence {
+public final class Recurrence implements DayRule {
 
   private static final Set<Freq> TAKEN = Set.of(Freq.DAILY, Freq.WEEKLY, Freq.MONTHLY, Freq.YEARLY);
 
@@ -77,6 +78,12 @@ public final class Recurrence {
     }
     dates.removeIf(date -> date.isBefore(first));
     return dates;
+  }
+
+  @Override
+  public List<LocalDate> dates(
+      LiturgicalCalendar calendar, LocalDate start, LocalDate first, LocalDate last) {
+    return dates(start, first, last);
   }
 
   /** The rule as RFC 5545 writes it, in capital letters. */

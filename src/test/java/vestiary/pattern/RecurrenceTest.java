@@ -1,4 +1,4 @@
-package vestiary.schedule;
+package vestiary.pattern;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

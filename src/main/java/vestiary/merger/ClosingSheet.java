@@ -1,0 +1,117 @@
+package vestiary.merger;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import vestiary.cluster.Church;
+import vestiary.cluster.Closings;
+import vestiary.cluster.ReadCluster;
+import vestiary.pool.MoveGoods;
+import vestiary.problem.Asked;
+import vestiary.schedule.EndMassTimes;
+import vestiary.web.Choice;
+import vestiary.web.English;
+import vestiary.web.Entries;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+
+/** Sets out the closing of a church: what ends, what is left to be done, what was decreed. */
+@ApplicationScoped
+@Transactional
+class ClosingSheet {
+
+  private final ReadCluster cluster;
+  private final Closings closings;
+  private final EndMassTimes times;
+  private final MoveGoods goods;
+  private final NotedWords noted;
+  private final Frames frames;
+  private final Clock clock;
+
+  ClosingSheet(
+      ReadCluster cluster,
+      Closings closings,
+      EndMassTimes times,
+      MoveGoods goods,
+      NotedWords noted,
+      Frames frames,
+      Clock clock) {
+    this.cluster = cluster;
+    this.closings = closings;
+    this.times = times;
+    this.goods = goods;
+    this.noted = noted;
+    this.frames = frames;
+    this.clock = clock;
+  }
+
+  ClosingView view(String slug, Entries typed, String done, String problem) {
+    Church church = cluster.getChurch(slug);
+    Optional<LocalDate> closed = closings.find(church.id());
+    LocalDate from =
+        closed.or(() -> new Asked().findDate("from", typed.text("from"))).orElse(today());
+    int pieces = goods.countAt(church.id());
+    return new ClosingView(
+        frames.of("settings", "/churches/" + slug + "/closing"),
+        church.name(),
+        "/churches/" + slug + "/closing",
+        closed.map(English::dateAndYear).orElse(""),
+        done,
+        problem,
+        what(church, from),
+        pieces == 0
+            ? "No piece is at home here."
+            : "%s at home here."
+                .formatted(
+                    English.sentence(English.count(pieces, "piece"))
+                        + (pieces == 1 ? " is" : " are")),
+        to(church, typed, pieces),
+        typed.field("from"),
+        typed.field("note"),
+        noted.of(church.id().value()),
+        new Link("The church", "/churches/" + slug));
+  }
+
+  private List<String> what(Church church, LocalDate from) {
+    EndMassTimes.Ending ending = times.look(church.id(), from);
+    List<String> said = new ArrayList<>();
+    if (ending.times() > 0) {
+      said.add(
+          "From %s: %s %s. %s"
+              .formatted(
+                  English.dateAndYear(from),
+                  English.count(ending.times(), "regular Mass time"),
+                  ending.times() == 1 ? "ends" : "end",
+                  ending.lead()));
+    }
+    said.addAll(ending.touched());
+    if (ending.byHand() > 0) {
+      said.add(
+          "%s from then on %s entered or changed by hand and %s: move or cancel %s one by one."
+              .formatted(
+                  English.sentence(English.count(ending.byHand(), "Mass")),
+                  ending.byHand() == 1 ? "was" : "were",
+                  ending.byHand() == 1 ? "stays" : "stay",
+                  ending.byHand() == 1 ? "it" : "them"));
+    }
+    return said;
+  }
+
+  private Choice to(Church church, Entries typed, int pieces) {
+    Stream<Choice.Option> others =
+        cluster.churches().stream()
+            .filter(other -> !other.id().equals(church.id()))
+            .filter(other -> closings.find(other.id()).isEmpty())
+            .map(other -> Choice.Option.of(other.slug(), other.name()));
+    return pieces == 0 ? Choice.of(List.of()) : typed.choice("to", others);
+  }
+
+  private LocalDate today() {
+    return LocalDate.now(clock.withZone(cluster.cluster().zone()));
+  }
+}
