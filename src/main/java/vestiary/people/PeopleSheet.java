@@ -113,9 +113,7 @@ class PeopleSheet {
   }
 
   private static String name(Person person, Facts facts) {
-    return facts.young().contains(person.id())
-        ? person.name() + ", under 18"
-        : person.calledName();
+    return facts.young().contains(person.id()) ? person.name() + ", under 18" : person.calledName();
   }
 
   /** For whoever is responsible. */

@@ -103,6 +103,9 @@ class PeopleKeptTest {
       String answer = LettingIn.program(token).get("/api/people/fintan-oakhallow").asString();
       boolean plans = List.of(Role.ADMINISTRATOR, Role.SACRISTAN, Role.PASTOR).contains(role);
       assertEquals(plans, answer.contains("At most one Mass a day"), role.id());
+      String history =
+          LettingIn.program(token).accept("*/*").get("/history/people/fintan-oakhallow").asString();
+      assertFalse(history.contains("At most one Mass") && !plans, role.id());
     }
   }
 
