@@ -105,7 +105,11 @@ public sealed interface Visitor {
   record Device(UUID id, String name, UUID church, String hand) implements Visitor {
 
     private static final Set<Action> NOT_SHARED =
-        Set.of(Action.KEEP_OWN_ACCOUNT, Action.LET_DEVICES);
+        Set.of(
+            Action.KEEP_OWN_ACCOUNT,
+            Action.LET_DEVICES,
+            Action.SAY_OWN_ABSENCE,
+            Action.SEE_CHILDREN);
 
     @Override
     public String mark() {

@@ -59,7 +59,7 @@ class ErasureSheet {
 
   private static List<String> goes(RemoveForGood.Outlook outlook) {
     List<String> goes = new ArrayList<>();
-    goes.add("Name and title in the list of people.");
+    goes.add("Name and title in the list of people, and when and why the person was away.");
     if (outlook.hasMail()) {
       goes.add("The mail address.");
     }

@@ -8,6 +8,7 @@ import java.util.UUID;
 import vestiary.access.CurrentVisitor;
 import vestiary.asking.WithdrawAskings;
 import vestiary.device.Hands;
+import vestiary.people.Children;
 import vestiary.people.FindPeople;
 import vestiary.people.ForgetPerson;
 import vestiary.people.KeepMail;
@@ -28,6 +29,7 @@ class RemoveForGood {
   private final FindPeople people;
   private final KeepMail mails;
   private final ForgetPerson forget;
+  private final Children children;
   private final ForgetUser users;
   private final LoseCelebrant celebrants;
   private final WithdrawAskings askings;
@@ -40,6 +42,7 @@ class RemoveForGood {
       FindPeople people,
       KeepMail mails,
       ForgetPerson forget,
+      Children children,
       ForgetUser users,
       LoseCelebrant celebrants,
       WithdrawAskings askings,
@@ -50,6 +53,7 @@ class RemoveForGood {
     this.people = people;
     this.mails = mails;
     this.forget = forget;
+    this.children = children;
     this.users = users;
     this.celebrants = celebrants;
     this.askings = askings;
@@ -105,6 +109,7 @@ class RemoveForGood {
       words = words.and(Words.of(account));
       users.close(account.id());
     }
+    words = words.and(Words.ofChild(children.names(person.id())));
     celebrants.lose(person.id());
     askings.of(person.id());
     hands.forget(person.id());

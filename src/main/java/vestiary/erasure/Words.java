@@ -52,6 +52,14 @@ record Words(Set<String> names, Set<String> surnames) {
             person.name(), person.calledName(), (person.title() + " " + person.name()).strip()));
   }
 
+  /** The whole names of a child, of whom others read the first name and an initial. */
+  static Words ofChild(List<String> wholeNames) {
+    Set<String> names = new TreeSet<>();
+    Set<String> single = new TreeSet<>();
+    wholeNames.forEach(name -> sort(name, names, single));
+    return new Words(names, single);
+  }
+
   /** Of a user; a name to sign in by that is a role’s is no name. */
   static Words of(ForgetUser.Account account) {
     Set<String> names = new TreeSet<>();

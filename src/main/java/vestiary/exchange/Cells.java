@@ -44,6 +44,11 @@ final class Cells {
     return !text(column).isEmpty();
   }
 
+  /** Whether the file has that column at all. */
+  boolean isIn(String column) {
+    return line.cells().containsKey(column);
+  }
+
   /** The text as it stands; empty if left out. */
   String text(String column) {
     return line.cell(column);

@@ -24,6 +24,7 @@ import vestiary.cluster.OpenCluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.lending.AnswerOffer;
 import vestiary.lending.OfferPieces;
+import vestiary.people.SaveAbsence;
 import vestiary.pool.PutInCare;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -51,7 +52,7 @@ public class Demo {
           ImportWhat.PIECES);
 
   private static final List<ImportWhat> DATED =
-      List.of(ImportWhat.MASSES, ImportWhat.CARE, ImportWhat.OUT);
+      List.of(ImportWhat.MASSES, ImportWhat.ABSENCES, ImportWhat.CARE, ImportWhat.OUT);
 
   private static final String LISTS = "/demo-data/";
   private static final String LISTS_OF_SECOND = LISTS + "ashmere-coast/";
@@ -67,6 +68,7 @@ public class Demo {
   private final ChurchCalendars calendars;
   private final ClearSchedule schedule;
   private final PutInCare care;
+  private final SaveAbsence absences;
   private final BringSent out;
   private final OfferPieces offer;
   private final AnswerOffer lendings;
@@ -82,6 +84,7 @@ public class Demo {
       ChurchCalendars calendars,
       ClearSchedule schedule,
       PutInCare care,
+      SaveAbsence absences,
       BringSent out,
       OfferPieces offer,
       AnswerOffer lendings,
@@ -95,6 +98,7 @@ public class Demo {
     this.calendars = calendars;
     this.schedule = schedule;
     this.care = care;
+    this.absences = absences;
     this.out = out;
     this.offer = offer;
     this.lendings = lendings;
@@ -135,6 +139,7 @@ public class Demo {
     lendings.endAll();
     out.forgetAll();
     care.forgetAll();
+    absences.forgetAll();
     schedule.clear();
     boolean isFirst = current.id().equals(first.id());
     String lists = isFirst ? LISTS : LISTS_OF_SECOND;

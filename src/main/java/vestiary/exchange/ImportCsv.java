@@ -98,6 +98,14 @@ class ImportCsv {
               keeper::faults,
               keeper::keep,
               dryRun);
+      case ABSENCES ->
+          run(
+              what,
+              AbsenceLine.read(file, dates),
+              AbsenceLine::line,
+              keeper::faults,
+              keeper::keep,
+              dryRun);
       case PIECES ->
           run(what, PieceLine.read(file), PieceLine::line, keeper::faults, keeper::keep, dryRun);
       case CARE ->

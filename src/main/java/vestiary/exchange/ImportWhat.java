@@ -12,6 +12,7 @@ public enum ImportWhat implements Term {
   PEOPLE(PersonLine.COLUMNS),
   PATTERNS(PatternLine.COLUMNS),
   MASSES(MassLine.COLUMNS),
+  ABSENCES(AbsenceLine.COLUMNS),
   PIECES(PieceLine.COLUMNS),
   CARE(CareLine.COLUMNS),
   OUT(OutLine.COLUMNS);
@@ -29,6 +30,6 @@ public enum ImportWhat implements Term {
 
   /** Whether its days are words in the demo, since they move with the present week. */
   boolean isDated() {
-    return this == MASSES || this == CARE || this == OUT;
+    return this == MASSES || this == ABSENCES || this == CARE || this == OUT;
   }
 }

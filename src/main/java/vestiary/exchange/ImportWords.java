@@ -19,6 +19,7 @@ final class ImportWords {
       case PEOPLE -> "People";
       case PATTERNS -> "Mass times";
       case MASSES -> "Masses";
+      case ABSENCES -> "Who is away";
       case PIECES -> "Vestments";
       case CARE -> "Care";
       case OUT -> "What is out";
@@ -32,9 +33,10 @@ final class ImportWords {
       case CHURCHES -> "One line a church.";
       case PROPERS -> "One line a day that your diocese, town or church keeps beside the calendar.";
       case JOURNEYS -> "One line for two churches and the minutes between them.";
-      case PEOPLE -> "One line a priest, deacon or bishop.";
+      case PEOPLE -> "One line a priest, deacon, bishop or lay minister.";
       case PATTERNS -> "One line a Mass that comes back week by week.";
       case MASSES -> "One line a Mass or other liturgy on one date.";
+      case ABSENCES -> "One line a time in which a person is not available.";
       case PIECES -> "One line a piece.";
       case CARE -> "One line a time in which a piece or a set cannot be used.";
       case OUT -> "One line a piece or a set that is out and not back.";

@@ -14,6 +14,8 @@ import vestiary.cluster.SaveChurch;
 import vestiary.cluster.SetJourney;
 import vestiary.inventory.NoteInventory;
 import vestiary.people.FindPeople;
+import vestiary.people.SaveAbsence;
+import vestiary.people.SaveMinistry;
 import vestiary.people.SavePerson;
 import vestiary.pool.PutInCare;
 import vestiary.pool.SavePiece;
@@ -42,6 +44,8 @@ class LineKeeper {
   private final SaveProper propers;
   private final SetJourney journeys;
   private final SavePerson people;
+  private final SaveMinistry ministries;
+  private final SaveAbsence absences;
   private final FindPeople known;
   private final SavePattern patterns;
   private final SaveMass masses;
@@ -56,6 +60,8 @@ class LineKeeper {
       SaveProper propers,
       SetJourney journeys,
       SavePerson people,
+      SaveMinistry ministries,
+      SaveAbsence absences,
       FindPeople known,
       SavePattern patterns,
       SaveMass masses,
@@ -69,6 +75,8 @@ class LineKeeper {
     this.propers = propers;
     this.journeys = journeys;
     this.people = people;
+    this.ministries = ministries;
+    this.absences = absences;
     this.known = known;
     this.patterns = patterns;
     this.masses = masses;
@@ -117,11 +125,13 @@ class LineKeeper {
   }
 
   List<FieldFault> faults(PersonLine line) {
-    return people.findFaults(request(line));
+    List<FieldFault> all = new ArrayList<>(people.findFaults(line.person()));
+    all.addAll(ministries.findFaults(line.ministry()));
+    return all;
   }
 
   void keep(PersonLine line) {
-    people.keep(request(line));
+    ministries.keep(people.keep(line.person()).slug(), line.ministry());
   }
 
   List<FieldFault> faults(PatternLine line) {
@@ -152,6 +162,22 @@ class LineKeeper {
             "celebrant \"%s\" is nobody in this cluster; bring in the list of people first."
                 .formatted(celebrant)));
     return all;
+  }
+
+  List<FieldFault> faults(AbsenceLine line) {
+    List<FieldFault> all = new ArrayList<>(absences.findFaults(line.toRequest()));
+    if (known.findBySlug(line.person()).isEmpty()) {
+      all.add(
+          new FieldFault(
+              "person",
+              "person \"%s\" is nobody in this cluster; bring in the list of people first."
+                  .formatted(line.person())));
+    }
+    return all;
+  }
+
+  void keep(AbsenceLine line) {
+    absences.enter(line.person(), line.toRequest());
   }
 
   List<FieldFault> faults(PieceLine line) {
@@ -250,11 +276,6 @@ class LineKeeper {
 
   private static SetJourney.Request request(JourneyLine line) {
     return new SetJourney.Request(line.from(), line.to(), line.minutes(), line.oneWay());
-  }
-
-  private static SavePerson.Request request(PersonLine line) {
-    return new SavePerson.Request(
-        line.key(), line.name(), line.shortName(), line.title(), line.role(), line.visiting());
   }
 
   private static SavePattern.Request request(PatternLine line) {

@@ -4,24 +4,19 @@ import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import vestiary.people.SaveMinistry;
+import vestiary.people.SavePerson;
 
 /**
  * A person, as a line gives it. Whether that person may sign in is not said here.
  *
  * @param line physical line in the file
- * @param key name by which other lists refer to the person
- * @param title what stands before the name, empty if left out
- * @param role priest, deacon, bishop, administrator, sacristan or minister
- * @param visiting whether the person comes from outside the cluster
+ * @param person name by which other lists refer to the person, and who it is
+ * @param ministry what is served; what the file has no column for stays as it is
  */
-record PersonLine(
-    int line,
-    String key,
-    String name,
-    String shortName,
-    String title,
-    String role,
-    boolean visiting) {
+record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request ministry) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -29,26 +24,75 @@ record PersonLine(
           required("name", "First and last name"),
           required("shortName", "What a tight table shows, commonly the last name"),
           optional("title", "What stands before the name, for example Fr"),
-          required("role", "priest, deacon, bishop, administrator, sacristan or minister"),
-          optional("visiting", "Whether the person comes from outside the cluster"));
+          required(
+              "role",
+              "priest, deacon, bishop, administrator, sacristan, server, reader or minister"),
+          optional("visiting", "Whether the person comes from outside the cluster"),
+          optional(
+              "minor",
+              "Whether the person is under 18; then everybody else reads the first name and an initial, and the key tells no more"),
+          optional(
+              "responsible",
+              "Who answers for somebody under 18, by name alone; needed for a child"),
+          optional("churches", "Slugs of the churches served, with bars between; empty is all"),
+          optional(
+              "languages",
+              "Languages spoken, with bars between, the best spoken first, by name or as in es"),
+          optional("days", "Usual days as in monday, with bars between; empty is any"),
+          optional("mostADay", "How many Masses a day he wishes to say at most"),
+          optional("wishes", "Anything to be thought of when Masses are given out"),
+          optional("ownSet", "Vestments of his own"),
+          optional(
+              "permittedWeekday",
+              "Masses permitted to him on a weekday (canon 905), where not as for all"),
+          optional("permittedSunday", "Likewise on Sundays and holy days"),
+          optional("grantedBy", "Who granted it"),
+          optional("grantedOn", "When, for example 2026-12-08"));
 
   static Reading<PersonLine> read(byte[] file) {
     return CsvTable.parse(file, ImportWhat.PEOPLE)
         .read(PersonLine::parse)
-        .unique("key", PersonLine::line, line -> List.of(line.key()));
+        .unique("key", PersonLine::line, line -> List.of(line.person().slug()));
   }
 
   static Reading<PersonLine> parse(CsvLine line) {
     Cells cells = new Cells(line, COLUMNS);
-    PersonLine person =
-        new PersonLine(
-            cells.line(),
-            cells.name("key", Form.KEY),
-            cells.text("name"),
-            cells.text("shortName"),
-            cells.text("title"),
-            cells.word("role", Words.ROLES),
-            cells.flag("visiting"));
+    PersonLine person = new PersonLine(cells.line(), person(cells), ministry(cells));
     return cells.reading(() -> person);
+  }
+
+  private static SavePerson.Request person(Cells cells) {
+    return new SavePerson.Request(
+        cells.name("key", Form.KEY),
+        cells.text("name"),
+        cells.text("shortName"),
+        cells.text("title"),
+        cells.word("role", Words.ROLES),
+        cells.flag("visiting"),
+        cells.isIn("minor") ? cells.flag("minor") : null,
+        said(cells, "responsible", cells::text));
+  }
+
+  private static SaveMinistry.Request ministry(Cells cells) {
+    return new SaveMinistry.Request(
+        said(cells, "churches", column -> all(cells, column)),
+        said(cells, "languages", column -> all(cells, column)),
+        said(cells, "days", column -> all(cells, column)),
+        said(cells, "mostADay", column -> cells.number(column, Range.PERMITTED, 0)),
+        said(cells, "wishes", cells::text),
+        said(cells, "ownSet", cells::text),
+        said(cells, "permittedWeekday", column -> cells.number(column, Range.PERMITTED, 0)),
+        cells.has("permittedSunday") ? cells.number("permittedSunday", Range.PERMITTED) : null,
+        cells.text("grantedBy"),
+        cells.text("grantedOn"));
+  }
+
+  private static List<String> all(Cells cells, String column) {
+    return cells.all(column, Optional::of, "Write them with bars between.");
+  }
+
+  /** Null where the file has no such column. */
+  private static <T> T said(Cells cells, String column, Function<String, T> reader) {
+    return cells.isIn(column) ? reader.apply(column) : null;
   }
 }

@@ -19,6 +19,11 @@ final class FieldWords {
           person: Person
           person_mail: Mail address of
           person_height: Height of
+          absence: Absence of
+          ministry: What is served by
+          person_church: Where somebody serves
+          child: Whole name of
+          arrival: Arrival from outside
           worn: What was worn
           pattern: Recurring Mass
           school_term: School term
@@ -88,6 +93,8 @@ final class FieldWords {
           not_on_holy_days: not on holy days
           school: by school terms
           except_dates: left out on
+          absence.starts: away from
+          absence.ends: back
           at: hour
           rrule: how often
           kind: kind
@@ -139,6 +146,17 @@ final class FieldWords {
           role: role
           visiting: comes from outside
           erased: removed for good
+          minor: under 18
+          whole_name: whole name
+          responsible: who is responsible
+          days: usual days
+          most_a_day: Masses a day, at most
+          wishes: wishes
+          own_set: vestments of one’s own
+          granted_by: permission given by
+          granted_on: permission of
+          arrives: arrives
+          arrival.brings: brings vestments
           address: mail address
           centimetres: height
           worn: worn
@@ -230,6 +248,7 @@ final class FieldWords {
           tries_days: failed sign-ins, days
           askings_days: askings, days
           contacts_days: mail addresses, days
+          absences_days: absences, days
           word: short word of the cluster
           oversight.home_id: cluster of the overseer
           overseer_id: overseer

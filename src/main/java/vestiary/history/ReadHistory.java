@@ -16,7 +16,15 @@ import vestiary.cluster.ReadCluster;
 @ApplicationScoped
 class ReadHistory {
 
-  private static final String INTENTION = "intention";
+  /** What is told in no history to whoever may not read it where it stands. */
+  private static final Map<String, Action> CONFIDENTIAL =
+      Map.of(
+          "intention", Action.SEE_INTENTIONS,
+          "wishes", Action.PLAN,
+          "own_set", Action.PLAN,
+          "most_a_day", Action.PLAN,
+          "granted_by", Action.PLAN,
+          "granted_on", Action.PLAN);
 
   /** What a new row has by itself, and nobody chose. */
   private static final Set<String> NOTHING = Set.of("", "no", "0");
@@ -75,15 +83,18 @@ class ReadHistory {
   }
 
   private List<Change.Field> fields(AuditRow row, ValueWords words) {
-    boolean hidesIntention = !visitor.visitor().may(Action.SEE_INTENTIONS);
     Set<String> columns = new TreeSet<>(row.before.keySet());
     columns.addAll(row.after.keySet());
     return columns.stream()
         .filter(column -> !FieldWords.isSilent(row.kind, column))
-        .filter(column -> !(hidesIntention && column.equals(INTENTION)))
+        .filter(this::mayRead)
         .map(column -> field(row, column, words))
         .filter(field -> !saysNothing(row, field))
         .toList();
+  }
+
+  private boolean mayRead(String column) {
+    return !CONFIDENTIAL.containsKey(column) || visitor.visitor().may(CONFIDENTIAL.get(column));
   }
 
   private static Change.Field field(AuditRow row, String column, ValueWords words) {

@@ -17,8 +17,10 @@ import vestiary.access.Needs;
 import vestiary.access.Visitor;
 import vestiary.cluster.ReadCluster;
 import vestiary.movement.ReadDriving;
+import vestiary.people.AbsenceWords;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
+import vestiary.people.ReadAbsences;
 import vestiary.plan.TripView;
 import vestiary.planning.CheckClashes;
 import vestiary.users.PersonOfUser;
@@ -38,6 +40,7 @@ class OwnPage {
   private final FindPeople people;
   private final CheckClashes check;
   private final ReadDriving driving;
+  private final ReadAbsences absences;
   private final ReadCluster cluster;
   private final Frames frames;
   private final Clock clock;
@@ -48,6 +51,7 @@ class OwnPage {
       FindPeople people,
       CheckClashes check,
       ReadDriving driving,
+      ReadAbsences absences,
       ReadCluster cluster,
       Frames frames,
       Clock clock) {
@@ -56,6 +60,7 @@ class OwnPage {
     this.people = people;
     this.check = check;
     this.driving = driving;
+    this.absences = absences;
     this.cluster = cluster;
     this.frames = frames;
     this.clock = clock;
@@ -90,9 +95,21 @@ class OwnPage {
         frames.of("mine", "/mine"),
         person.calledName(),
         "%s: %s.".formatted(English.span(today, last), counted(masses.size(), trips.size())),
-        List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        turn(),
+        absences.of(person.id(), clock.instant()).stream()
+            .map(one -> AbsenceWords.span(one, cluster.cluster().zone()))
+            .toList(),
         masses,
         trips);
+  }
+
+  private List<Link> turn() {
+    return List.of(
+        new Link(
+            "Say when you are away",
+            current.visitor().may(Action.SAY_OWN_ABSENCE) ? "/mine/absences" : ""),
+        new Link("The week", "/week"),
+        new Link("Your account", "/account"));
   }
 
   private static String counted(int masses, int trips) {
@@ -112,6 +129,7 @@ class OwnPage {
         "What concerns you",
         "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in; then your Masses and journeys stand here.",
         List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        List.of(),
         List.of(),
         List.of());
   }

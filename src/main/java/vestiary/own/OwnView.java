@@ -11,6 +11,7 @@ import vestiary.web.Ribbon;
  *
  * @param title their name, as people call them
  * @param lead how much there is, or that nobody is named for them
+ * @param absences when the person is away, as far as it is known; none for nobody
  * @param masses by the hour
  * @param trips by the hour of leaving
  */
@@ -19,11 +20,13 @@ record OwnView(
     String title,
     String lead,
     List<Link> turn,
+    List<String> absences,
     List<Own> masses,
     List<TripView> trips) {
 
   OwnView {
     turn = List.copyOf(turn);
+    absences = List.copyOf(absences);
     masses = List.copyOf(masses);
     trips = List.copyOf(trips);
   }

@@ -4,7 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.UUID;
 
-/** Takes a person’s name, mail address and height away; the row stands for what points at it. */
+/** Takes away all that is said of a person; the row stands nameless for what points at it. */
 @ApplicationScoped
 public class ForgetPerson {
 
@@ -16,8 +16,26 @@ public class ForgetPerson {
   private final PersonRows people;
   private final PersonMailRows mails;
   private final PersonHeightRows heights;
+  private final AbsenceRows absences;
+  private final ArrivalRows arrivals;
+  private final MinistryRows ministries;
+  private final PersonChurchRows churches;
+  private final Children children;
 
-  ForgetPerson(PersonRows people, PersonMailRows mails, PersonHeightRows heights) {
+  ForgetPerson(
+      PersonRows people,
+      PersonMailRows mails,
+      PersonHeightRows heights,
+      AbsenceRows absences,
+      ArrivalRows arrivals,
+      MinistryRows ministries,
+      PersonChurchRows churches,
+      Children children) {
+    this.arrivals = arrivals;
+    this.ministries = ministries;
+    this.churches = churches;
+    this.children = children;
+    this.absences = absences;
     this.heights = heights;
     this.people = people;
     this.mails = mails;
@@ -33,10 +51,16 @@ public class ForgetPerson {
     PersonRow row = people.getBySlug(slug);
     mails.deleteById(row.id);
     heights.deleteById(row.id);
+    absences.delete("personId", row.id);
+    arrivals.delete("personId", row.id);
+    ministries.deleteById(row.id);
+    churches.delete("personId", row.id);
+    children.forget(row.id);
     row.slug = "removed-" + UUID.randomUUID().toString().substring(0, ENOUGH);
     row.name = NAMELESS;
     row.shortName = NAMELESS;
     row.title = "";
+    row.minor = false;
     row.erased = true;
     people.flush();
   }

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.problem.Asked;
@@ -24,9 +23,6 @@ public class KeepHeight {
 
   public static final int MOST = 230;
 
-  private static final Set<PersonRole> ORDAINED =
-      Set.of(PersonRole.PRIEST, PersonRole.DEACON, PersonRole.BISHOP);
-
   private final PersonHeightRows heights;
   private final PersonRows people;
 
@@ -37,7 +33,7 @@ public class KeepHeight {
 
   /** Whether it may be kept how tall such a person is. */
   public static boolean isAskedOf(PersonRole role) {
-    return ORDAINED.contains(role);
+    return role.isOrdained();
   }
 
   /**

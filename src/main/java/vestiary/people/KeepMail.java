@@ -20,9 +20,11 @@ public class KeepMail {
 
   private final PersonMailRows mails;
   private final PersonRows people;
+  private final Children children;
   private final Clock clock;
 
-  KeepMail(PersonMailRows mails, PersonRows people, Clock clock) {
+  KeepMail(PersonMailRows mails, PersonRows people, Children children, Clock clock) {
+    this.children = children;
     this.clock = clock;
     this.mails = mails;
     this.people = people;
@@ -39,9 +41,14 @@ public class KeepMail {
     return address;
   }
 
-  /** Keeps the address of a person instead of what was kept. */
+  /**
+   * Keeps the address of a person instead of what was kept.
+   *
+   * @throws Refused if the person is a child
+   */
   @Transactional
   public void keep(UUID person, String address) {
+    children.refuseContact(person, "mail");
     PersonMailRow row = mails.findByIdOptional(person).orElseGet(PersonMailRow::new);
     row.id = person;
     row.address = address;
@@ -52,11 +59,13 @@ public class KeepMail {
   /**
    * The same by short name.
    *
-   * @throws Refused if there is nobody of that short name, or the address is none
+   * @throws Refused if there is nobody of that short name, the person is a child, or the address is
+   *     none
    */
   @Transactional
   public void keep(String slug, String value) {
     UUID person = people.getBySlug(slug).id;
+    children.refuseContact(person, "address");
     Asked asked = new Asked();
     String address = address("address", asked.needed("address", value, LONGEST), asked);
     asked.refuseIfFaulty();

@@ -14,17 +14,21 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.access.Needs;
+import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frames;
-import vestiary.web.Link;
 import vestiary.web.PageAnswer;
 
 /** Who appears in schedules, and one of them. */
@@ -32,12 +36,33 @@ import vestiary.web.PageAnswer;
 @Produces(MediaType.TEXT_HTML)
 class PeoplePage {
 
+  private static final Map<String, String> DONE = Map.of("height", "Kept.", "saved", "Saved.");
+
   private final FindPeople people;
+  private final PeopleSheet everybody;
+  private final PersonFacts facts;
+  private final ReadAbsences absences;
+  private final ReadCluster cluster;
+  private final Clock clock;
   private final KeepHeight height;
   private final CurrentVisitor visitor;
   private final Frames frames;
 
-  PeoplePage(FindPeople people, KeepHeight height, CurrentVisitor visitor, Frames frames) {
+  PeoplePage(
+      FindPeople people,
+      PeopleSheet everybody,
+      PersonFacts facts,
+      ReadAbsences absences,
+      ReadCluster cluster,
+      Clock clock,
+      KeepHeight height,
+      CurrentVisitor visitor,
+      Frames frames) {
+    this.everybody = everybody;
+    this.facts = facts;
+    this.absences = absences;
+    this.cluster = cluster;
+    this.clock = clock;
     this.height = height;
     this.visitor = visitor;
     this.people = people;
@@ -56,13 +81,7 @@ class PeoplePage {
   @GET
   @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.people(
-        new PeopleView(
-            frames.of("settings", "/people"),
-            done.equals("removed") ? "Removed for good." : "",
-            people.all().stream()
-                .map(p -> new PeopleView.Row(new Link(p.calledName(), address(p)), about(p)))
-                .toList()));
+    return Templates.people(everybody.view(done.equals("removed") ? "Removed for good." : ""));
   }
 
   @GET
@@ -73,7 +92,7 @@ class PeoplePage {
     return Templates.person(
         view(
             slug,
-            done.equals("height") ? "Kept." : "",
+            DONE.getOrDefault(done, ""),
             visitor.visitor().may(Action.SET_OUT)
                 ? height.find(slug).map(String::valueOf).map(Field::of).orElse(Field.empty())
                 : Field.empty()));
@@ -109,14 +128,23 @@ class PeoplePage {
               return new PersonView(
                   frames.of("settings", address(person)),
                   person.calledName(),
-                  person.tightName(),
                   English.sentence(about(person)),
+                  person.isVisiting(),
+                  facts.ofChild(person),
+                  facts.of(person),
+                  away(person),
                   KeepHeight.isAskedOf(person.role()) ? address(person) + "/height" : "",
                   done,
                   tall,
-                  "/history" + address(person),
-                  address(person) + "/erasure");
+                  address(person));
             });
+  }
+
+  private List<String> away(Person person) {
+    ZoneId zone = cluster.cluster().zone();
+    return absences.of(person.id(), clock.instant()).stream()
+        .map(one -> AbsenceWords.span(one, zone))
+        .toList();
   }
 
   private static String address(Person person) {

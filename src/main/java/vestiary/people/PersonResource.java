@@ -4,29 +4,34 @@ import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
 import jakarta.ws.rs.PUT;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
 import vestiary.problem.Asked;
 
-/** Names of those who appear in schedules. */
+/** Those who appear in schedules, and what they serve. */
 @Path("/api/people")
 @Produces(MediaType.APPLICATION_JSON)
 @Needs(Action.PLAN)
 class PersonResource {
 
-  private final FindPeople people;
+  private final PersonBodies bodies;
+  private final EnterPerson enter;
   private final KeepMail mail;
   private final KeepHeight height;
 
-  PersonResource(FindPeople people, KeepMail mail, KeepHeight height) {
+  PersonResource(PersonBodies bodies, EnterPerson enter, KeepMail mail, KeepHeight height) {
     this.height = height;
-    this.people = people;
+    this.bodies = bodies;
+    this.enter = enter;
     this.mail = mail;
   }
 
@@ -40,17 +45,41 @@ class PersonResource {
    */
   record HeightBody(Integer height) {}
 
-  /** A person as the API writes him. */
-  record PersonBody(String slug, String name, String title, String role, boolean visiting) {
-    static PersonBody from(Person p) {
-      return new PersonBody(p.slug(), p.name(), p.title(), p.role().id(), p.isVisiting());
-    }
+  @GET
+  @Transactional
+  public List<PersonBody> all() {
+    return bodies.all();
   }
 
   @GET
   @Transactional
-  public List<PersonBody> all() {
-    return people.all().stream().map(PersonBody::from).toList();
+  @Path("/{slug}")
+  public PersonBody one(@RestPath String slug) {
+    return bodies.one(slug);
+  }
+
+  /** Enters somebody, even where another has the same name. */
+  @POST
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Transactional
+  @Needs(Action.KEEP_PEOPLE)
+  public Response add(PersonBody body) {
+    PersonBody sent = Asked.body(body);
+    Person entered = enter.enter(sent.toRequest(), sent.toMinistry());
+    return Response.created(URI.create("/api/people/" + entered.slug()))
+        .entity(bodies.one(entered.slug()))
+        .build();
+  }
+
+  /** Changes somebody; the short name is answered anew if it told too much of a child. */
+  @PUT
+  @Path("/{slug}")
+  @Consumes(MediaType.APPLICATION_JSON)
+  @Transactional
+  @Needs(Action.KEEP_PEOPLE)
+  public PersonBody change(@RestPath String slug, PersonBody body) {
+    PersonBody sent = Asked.body(body);
+    return bodies.one(enter.change(slug, sent.toRequest(), sent.toMinistry()).slug());
   }
 
   /** Keeps where a person is written to; it is never answered. */

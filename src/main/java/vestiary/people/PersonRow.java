@@ -29,6 +29,9 @@ class PersonRow {
   String role = PersonRole.PRIEST.id();
   boolean visiting;
 
+  /** Under 18; then the names are the first name and an initial. */
+  boolean minor;
+
   /** Removed for good; the row stands nameless for those that point at it. */
   boolean erased;
 

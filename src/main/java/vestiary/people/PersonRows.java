@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -22,6 +23,15 @@ class PersonRows implements PanacheRepositoryBase<PersonRow, UUID> {
 
   PersonRow getBySlug(String slug) {
     return findBySlug(slug).orElseThrow(() -> new Refused(new Refusal.NotThere("person", slug)));
+  }
+
+  /** That short name, or with a number after it where somebody has it already. */
+  String free(String wanted) {
+    return IntStream.iterate(1, number -> number + 1)
+        .mapToObj(number -> number == 1 ? wanted : wanted + "-" + number)
+        .filter(slug -> count("slug", slug) == 0)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** By short name in addresses, by full name, or by surname if only one person has it. */

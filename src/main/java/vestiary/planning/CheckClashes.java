@@ -22,6 +22,7 @@ import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.KeepHeight;
+import vestiary.people.ReadAbsences;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.pool.ReadTaken;
@@ -44,6 +45,7 @@ public class CheckClashes {
   private final ReadTaken taken;
   private final AcceptSteps steps;
   private final KeepHeight heights;
+  private final ReadAbsences absences;
 
   CheckClashes(
       ReadCluster cluster,
@@ -51,7 +53,9 @@ public class CheckClashes {
       ReadPool pool,
       ReadTaken taken,
       AcceptSteps steps,
-      KeepHeight heights) {
+      KeepHeight heights,
+      ReadAbsences absences) {
+    this.absences = absences;
     this.heights = heights;
     this.steps = steps;
     this.cluster = cluster;
@@ -89,7 +93,8 @@ public class CheckClashes {
         taken.between(from, until),
         taken.lying(from, until),
         steps.of(around.stream().map(DatedMass::id).toList()),
-        heights.all());
+        heights.all(),
+        absences.attendance(from, until));
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */
@@ -106,6 +111,7 @@ public class CheckClashes {
         .filter(m -> m.chosen().celebrantLost())
         .map(CheckClashes::withoutCelebrant)
         .forEach(clashes::add);
+    span.asked().stream().map(m -> AwayFromMass.of(m, span)).forEach(clashes::addAll);
     span.masses().stream().map(m -> SubstituteWords.of(m, span)).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =
         span.masses().stream().collect(Collectors.toMap(DatedMass::id, Function.identity()));
@@ -185,7 +191,7 @@ public class CheckClashes {
         ClashId.of(kind, List.of(mass)), kind, ClashSeverity.MUST, List.of(mass), words, List.of());
   }
 
-  private static String about(DatedMass mass) {
+  static String about(DatedMass mass) {
     return "%s, %s, %s"
         .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start()));
   }

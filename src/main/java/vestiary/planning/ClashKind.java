@@ -12,8 +12,10 @@ public enum ClashKind implements Term {
   COLOUR,
   /** The norms do not allow this Mass on that day. */
   NOT_PERMITTED,
-  /** The celebrant was removed for good, and nobody is named in his place. */
+  /** The celebrant was removed for good or is away, and nobody is named in his place. */
   NO_CELEBRANT,
+  /** Somebody who is named to concelebrate or assist cannot be there. */
+  MINISTER,
   /** No alb that is there fits whoever wears one. */
   SIZE
 }

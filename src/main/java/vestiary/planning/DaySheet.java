@@ -152,7 +152,7 @@ final class DaySheet {
         DayWords.ribbon(mass.colour()),
         MassWords.whole(mass, locale),
         MassWords.celebrant(mass),
-        MassWords.company(mass),
+        company(mass),
         MassWords.needs(needs),
         clashes.stream()
             .filter(c -> c.concerns(mass))
@@ -166,6 +166,12 @@ final class DaySheet {
             .toList(),
         new DayView.Reason(mass.option().reason(), ""),
         otherChoices(mass));
+  }
+
+  private String company(DatedMass mass) {
+    String company = MassWords.company(mass);
+    String arrivals = ArrivalWords.of(mass, span);
+    return arrivals.isEmpty() || company.isEmpty() ? company + arrivals : company + "; " + arrivals;
   }
 
   /** Lawful colours that were not chosen and would fall short. */

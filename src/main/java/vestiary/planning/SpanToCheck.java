@@ -19,6 +19,7 @@ import vestiary.allocation.plan.Hold;
 import vestiary.allocation.remedy.HeldElsewhere;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
+import vestiary.people.Attendance;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.SetAside;
 import vestiary.pool.Taken;
@@ -49,6 +50,7 @@ import vestiary.vesting.Window;
  *     or not
  * @param heights of those priests, deacons and bishops of whom they are known, in centimetres, by
  *     their ids
+ * @param attendance who is away over the same days
  */
 public record SpanToCheck(
     Cluster cluster,
@@ -62,7 +64,8 @@ public record SpanToCheck(
     Taken taken,
     Lying lying,
     List<AcceptedStep> accepted,
-    Map<UUID, Integer> heights) {
+    Map<UUID, Integer> heights,
+    Attendance attendance) {
 
   public SpanToCheck {
     accepted = List.copyOf(accepted);
@@ -120,14 +123,26 @@ public record SpanToCheck(
         otherwise,
         lying,
         substitutes,
-        heights);
+        heights,
+        attendance);
   }
 
   /** The same for those who need not know how tall anybody is. */
   public SpanToCheck withoutHeights() {
     return new SpanToCheck(
-        cluster, churches, first, last, masses, pieces, journeys, kept, taken, lying, accepted,
-        Map.of());
+        cluster,
+        churches,
+        first,
+        last,
+        masses,
+        pieces,
+        journeys,
+        kept,
+        taken,
+        lying,
+        accepted,
+        Map.of(),
+        attendance);
   }
 
   /** The same for some of its dates, as if these alone had been asked for. */
@@ -154,7 +169,8 @@ public record SpanToCheck(
         taken.between(start, end),
         lying,
         accepted,
-        heights);
+        heights,
+        attendance);
   }
 
   /** How long an alb suits whoever wears it, as far as his height is known. */

@@ -16,6 +16,7 @@ import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.problem.TypedMoment;
 
 /**
  * Takes a piece out of use for a time. Plans and holds it breaks stand no longer: a report of
@@ -198,8 +199,8 @@ public class PutInCare {
         kind.filter(k -> k != CareKind.OTHER).isPresent()
             ? otherwise(asked.text("reason", request.reason(), LONGEST_REASON), kind.get().words())
             : asked.needed("reason", request.reason(), LONGEST_REASON);
-    row.starts = from.isEmpty() ? Instant.EPOCH : CareTime.read("from", from, 0, zone, asked);
-    row.ends = to.isEmpty() ? null : CareTime.read("to", to, 1, zone, asked);
+    row.starts = from.isEmpty() ? Instant.EPOCH : TypedMoment.read("from", from, 0, zone, asked);
+    row.ends = to.isEmpty() ? null : TypedMoment.read("to", to, 1, zone, asked);
     if (to.isEmpty() && kind.filter(CareKind.CLEANER::equals).isPresent() && !asked.isFaulty()) {
       row.ends =
           row.starts

@@ -44,6 +44,13 @@ final class DatabaseRefusals {
               "cluster_word_once",
               new Refusal.Taken(
                   "word", "Another cluster of this server has this word; choose another.")),
+          entry(
+              "no_contact_of_a_child",
+              new Refusal.AgainstRule(
+                  "address", "No address of anybody under 18 is kept here; nothing was changed.")),
+          entry(
+              "absence_said_once",
+              new Refusal.Taken("from", "Somebody has just entered this absence; look again.")),
           entry("signed_week_in_turn", new Refusal.Outdated("this week")),
           entry("oversight_once", new Refusal.Taken("code", "This overseer may look in already.")),
           entry(

@@ -31,7 +31,13 @@ enum Keeping {
       "Mail addresses of people who serve no more",
       30,
       366,
-      "A year without a Mass or a journey with that name");
+      "A year without a Mass or a journey with that name"),
+  ABSENCES(
+      "absences",
+      "Who was away when, and why",
+      1,
+      90,
+      "A quarter: long enough to see who stood in for whom");
 
   /** Ten years; what must be kept longer is no matter of this program. */
   static final int LONGEST = 3660;

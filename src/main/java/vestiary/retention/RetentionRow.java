@@ -25,6 +25,7 @@ class RetentionRow {
   int triesDays = Keeping.TRIES.usual();
   int askingsDays = Keeping.ASKINGS.usual();
   int contactsDays = Keeping.CONTACTS.usual();
+  int absencesDays = Keeping.ABSENCES.usual();
   @Version Integer version;
 
   int days(Keeping keeping) {
@@ -34,6 +35,7 @@ class RetentionRow {
       case TRIES -> triesDays;
       case ASKINGS -> askingsDays;
       case CONTACTS -> contactsDays;
+      case ABSENCES -> absencesDays;
     };
   }
 
@@ -44,6 +46,7 @@ class RetentionRow {
       case TRIES -> triesDays = days;
       case ASKINGS -> askingsDays = days;
       case CONTACTS -> contactsDays = days;
+      case ABSENCES -> absencesDays = days;
     }
   }
 }

@@ -1,5 +1,6 @@
 package vestiary.retention;
 
+import static vestiary.retention.Keeping.ABSENCES;
 import static vestiary.retention.Keeping.ASKINGS;
 import static vestiary.retention.Keeping.CONTACTS;
 import static vestiary.retention.Keeping.HISTORY;
@@ -17,6 +18,7 @@ import java.util.UUID;
 import vestiary.asking.OldAskings;
 import vestiary.cluster.ReadCluster;
 import vestiary.history.OldHistory;
+import vestiary.people.OldAbsences;
 import vestiary.people.OldContacts;
 import vestiary.schedule.Serving;
 import vestiary.sentonce.SentForms;
@@ -30,6 +32,7 @@ class TidyUp {
   private final EndedTraces traces;
   private final OldAskings askings;
   private final OldContacts contacts;
+  private final OldAbsences absences;
   private final OldHistory history;
   private final Serving serving;
   private final TidyingRows rows;
@@ -42,6 +45,7 @@ class TidyUp {
       EndedTraces traces,
       OldAskings askings,
       OldContacts contacts,
+      OldAbsences absences,
       OldHistory history,
       Serving serving,
       TidyingRows rows,
@@ -53,6 +57,7 @@ class TidyUp {
     this.traces = traces;
     this.askings = askings;
     this.contacts = contacts;
+    this.absences = absences;
     this.history = history;
     this.serving = serving;
     this.rows = rows;
@@ -71,6 +76,7 @@ class TidyUp {
     traces.forgetSessions(keptFor.since(SESSIONS));
     traces.forgetTries(keptFor.since(TRIES));
     askings.forget(keptFor.since(ASKINGS));
+    absences.forget(keptFor.since(ABSENCES));
     sentForms.tidy();
     contacts.forget(servingSince(keptFor.since(CONTACTS)), keptFor.since(CONTACTS));
     TidyingRow row = new TidyingRow();
@@ -90,6 +96,7 @@ class TidyUp {
       case TRIES -> traces.countTries(since);
       case ASKINGS -> askings.count(since);
       case CONTACTS -> contacts.count(servingSince(since), since);
+      case ABSENCES -> absences.count(since);
     };
   }
 

@@ -10,6 +10,7 @@ import java.util.UUID;
 import vestiary.access.Role;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.Children;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.problem.Asked;
@@ -27,6 +28,7 @@ class SaveUser {
   private final UserChurchRows churches;
   private final ReadCluster cluster;
   private final FindPeople people;
+  private final Children children;
   private final Lookalikes lookalikes;
 
   SaveUser(
@@ -34,7 +36,9 @@ class SaveUser {
       UserChurchRows churches,
       ReadCluster cluster,
       FindPeople people,
+      Children children,
       Lookalikes lookalikes) {
+    this.children = children;
     this.users = users;
     this.churches = churches;
     this.cluster = cluster;
@@ -125,6 +129,11 @@ class SaveUser {
     Optional<Person> found = people.findBySlug(slug);
     if (found.isEmpty()) {
       asked.fault("person", "There is nobody \"%s\" in the schedule.".formatted(slug));
+    }
+    if (found.filter(who -> children.isChild(who.id())).isPresent()) {
+      asked.fault(
+          "person",
+          "Nobody under 18 comes in here, since an account would keep how a child is reached.");
     }
     return found.map(Person::id).orElse(null);
   }

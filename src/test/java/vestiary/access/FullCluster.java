@@ -92,6 +92,21 @@ class FullCluster {
     Sending.post("/api/sets/HT-R1/out", Map.of("church", "sa")).then().statusCode(200);
     Browsing.send("/labels/printed", Map.of("codes", List.of("HT-R1"), "which", List.of("all")))
         .leadsTo("/labels?done=printed");
+    Sending.post("/api/people/ambrose-tarnwick/absences", Map.of("from", "2026-12-28"))
+        .then()
+        .statusCode(201);
+    Sending.put(
+            "/api/people/ambrose-tarnwick",
+            Map.of("name", "Ambrose Tarnwick", "title", "Fr", "churches", List.of("ht")))
+        .then()
+        .statusCode(200);
+    String theirs =
+        Sending.mass(
+                Map.of("church", "ht", "start", "2026-12-10T15:00", "celebrant", "silas-umberley"))
+            .get("id")
+            .toString();
+    Browsing.send("/people/silas-umberley/arrivals/" + theirs, Map.of("arrives", List.of("14:40")))
+        .leadsTo("/people/silas-umberley/arrivals?done=saved");
     chasing.note();
     Browsing.send("/churches/sj/closing", Map.of("from", List.of("2099-12-07")))
         .leadsTo("/churches/sj/closing?done=closed");

@@ -132,6 +132,7 @@ class OneOfEverything {
     first.put("/history/churches/", "ht");
     first.put("/history/users/", user.toString());
     first.put("/people/", person);
+    first.put("/mine/absences/", person);
     first.put("/devices/churches/", "ht");
     first.put("/devices/", device);
     first.put("/api/users/", user.toString());

@@ -116,6 +116,12 @@ class BadCellsTest {
                   "due",
                   "2026-11-27")));
 
+  static {
+    GOOD.put(
+        ImportWhat.ABSENCES,
+        Csv.line("person", "fintan-oakhallow", "from", "2026-12-07", "to", "2026-12-13"));
+  }
+
   private static final Map<ImportWhat, Function<CsvLine, Reading<?>>> PARSERS =
       new EnumMap<>(
           Map.of(
@@ -129,6 +135,10 @@ class BadCellsTest {
               ImportWhat.PIECES, PieceLine::parse,
               ImportWhat.CARE, line -> CareLine.parse(line, DateWords.ISO),
               ImportWhat.OUT, line -> OutLine.parse(line, DateWords.ISO)));
+
+  static {
+    PARSERS.put(ImportWhat.ABSENCES, line -> AbsenceLine.parse(line, DateWords.ISO));
+  }
 
   @ParameterizedTest
   @EnumSource

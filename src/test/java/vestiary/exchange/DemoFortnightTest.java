@@ -91,7 +91,8 @@ class DemoFortnightTest {
   }
 
   private void assertKnown(MassLine mass) {
-    Set<String> keys = DemoLists.PEOPLE.stream().map(PersonLine::key).collect(Collectors.toSet());
+    Set<String> keys =
+        DemoLists.PEOPLE.stream().map(line -> line.person().slug()).collect(Collectors.toSet());
     assertTrue(DemoLists.isChurch(mass.church()), mass.toString());
     assertTrue(keys.contains(mass.celebrant()), mass.toString());
   }

@@ -30,17 +30,30 @@ class PersonResourceTest {
 
     List<Map<String, Object>> people = Asking.list("/api/people");
 
-    assertEquals(15, people.size());
+    assertEquals(17, people.size());
     assertEquals("Bram Cattermoor", people.get(0).get("name"));
-    assertEquals("Leander Wexcombe", people.get(14).get("name"));
+    assertEquals("Leander Wexcombe", people.get(16).get("name"));
     assertTrue(
         people.contains(
             Map.of(
-                "slug", "aldous-fenwarden",
-                "name", "Aldous Fenwarden",
-                "title", "Bishop",
-                "role", "bishop",
-                "visiting", true)),
+                "slug",
+                "aldous-fenwarden",
+                "name",
+                "Aldous Fenwarden",
+                "title",
+                "Bishop",
+                "role",
+                "bishop",
+                "visiting",
+                true,
+                "minor",
+                false,
+                "churches",
+                List.of(),
+                "languages",
+                List.of(),
+                "days",
+                List.of())),
         people.toString());
   }
 
@@ -54,11 +67,24 @@ class PersonResourceTest {
 
     assertEquals(
         Map.of(
-            "slug", "anselm-brightwater",
-            "name", "Anselm Brightwater",
-            "title", "",
-            "role", "priest",
-            "visiting", true),
+            "slug",
+            "anselm-brightwater",
+            "name",
+            "Anselm Brightwater",
+            "title",
+            "",
+            "role",
+            "priest",
+            "visiting",
+            true,
+            "minor",
+            false,
+            "churches",
+            List.of(),
+            "languages",
+            List.of(),
+            "days",
+            List.of()),
         Asking.only(Asking.list("/api/people")));
   }
 
@@ -73,6 +99,6 @@ class PersonResourceTest {
           Sending.mass(Map.of("church", "ht", "start", "2026-12-10T18:30", "celebrant", called))
               .get("celebrant"));
     }
-    assertEquals(15, Asking.list("/api/people").size());
+    assertEquals(17, Asking.list("/api/people").size());
   }
 }

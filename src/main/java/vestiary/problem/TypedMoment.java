@@ -1,4 +1,4 @@
-package vestiary.pool;
+package vestiary.problem;
 
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -8,18 +8,22 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeParseException;
-import vestiary.problem.Asked;
 
-/** When care begins or ends, as people write it. */
-final class CareTime {
+/** When something begins or ends, as people write it: a date, or a date with an hour. */
+public final class TypedMoment {
 
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2301;
 
-  private CareTime() {}
+  private TypedMoment() {}
 
-  /** A date means its first moment, or for an end the first of the day after. */
-  static Instant read(String field, String text, int daysAfter, ZoneId zone, Asked asked) {
+  /**
+   * A date means its first moment, or for an end the first of the day after.
+   *
+   * @param daysAfter 0 for a beginning, 1 for an end
+   * @return the moment; the epoch if {@code asked} has noted a fault
+   */
+  public static Instant read(String field, String text, int daysAfter, ZoneId zone, Asked asked) {
     try {
       ZonedDateTime time =
           text.contains("T")

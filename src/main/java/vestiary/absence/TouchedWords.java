@@ -1,0 +1,59 @@
+package vestiary.absence;
+
+import java.time.ZoneId;
+import java.util.List;
+import vestiary.people.AbsenceWords;
+import vestiary.people.Attendance;
+import vestiary.people.Person;
+import vestiary.schedule.DatedMass;
+import vestiary.web.English;
+import vestiary.web.Link;
+
+/** Says what an absence comes to. */
+record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
+
+  /** For example "Father Fintan Oakhallow is down for three Masses in that time:". */
+  String sentence() {
+    int count = touched.masses().size();
+    String until =
+        touched.isAll()
+            ? ""
+            : " Looked at until %s; later ones show it when their time comes."
+                .formatted(English.dateAndYear(touched.lookedUntil()));
+    return count == 0
+        ? "%s is down for no Mass in that time.%s".formatted(person.calledName(), until)
+        : "%s is down for %s in that time.%s"
+            .formatted(person.calledName(), English.count(count, "Mass"), until);
+  }
+
+  /** That nobody is left, in one sentence; empty while somebody is. */
+  String nobodyLeft() {
+    return nobodyLeft(touched.gaps(), zone);
+  }
+
+  /** The same of any times. */
+  static String nobodyLeft(List<Attendance.Gap> gaps, ZoneId zone) {
+    List<String> when =
+        gaps.stream().map(gap -> AbsenceWords.span(gap.from(), gap.until(), zone)).toList();
+    return when.isEmpty()
+        ? ""
+        : "Nobody of the cluster who could celebrate is left %s.".formatted(English.list(when));
+  }
+
+  /** Each Mass with what the person does there, for example "…, Saint Anne: celebrates". */
+  List<Link> masses() {
+    return touched.masses().stream().map(this::mass).toList();
+  }
+
+  private Link mass(DatedMass mass) {
+    boolean leads = mass.findCelebrant().filter(p -> p.id().equals(person.id())).isPresent();
+    return new Link(
+        "%s, %s, %s: %s"
+            .formatted(
+                English.day(mass.date()),
+                English.clock(mass.start()),
+                mass.church().name(),
+                leads ? "celebrates" : "named"),
+        "/masses/" + mass.id().value());
+  }
+}

@@ -1,0 +1,155 @@
+package vestiary.planning;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import vestiary.people.Absence;
+import vestiary.people.AbsenceWords;
+import vestiary.people.Arrival;
+import vestiary.people.Person;
+import vestiary.schedule.DatedMass;
+import vestiary.web.English;
+
+/**
+ * Finds who is named at a Mass and away at that time. Without its celebrant it cannot stay so;
+ * without one who concelebrates or assists it can be celebrated, and somebody has to say how. Why
+ * anybody is away is not told.
+ */
+final class AwayFromMass {
+
+  private final DatedMass mass;
+  private final SpanToCheck span;
+  private final Instant begin;
+  private final Instant end;
+
+  private AwayFromMass(DatedMass mass, SpanToCheck span) {
+    this.mass = mass;
+    this.span = span;
+    this.begin = mass.start().toInstant();
+    this.end = mass.end().toInstant();
+  }
+
+  /** None if everybody who is named is there. */
+  static List<Clash> of(DatedMass mass, SpanToCheck span) {
+    return new AwayFromMass(mass, span).clashes();
+  }
+
+  private List<Clash> clashes() {
+    List<Clash> clashes = new ArrayList<>();
+    mass.findCelebrant().flatMap(this::celebrantAway).ifPresent(clashes::add);
+    if (isOpen() && isNobodyLeft()) {
+      clashes.add(nobodyLeft());
+    }
+    List<Person> away = mass.named().stream().filter(one -> find(one).isPresent()).toList();
+    if (!away.isEmpty()) {
+      clashes.add(companyAway(away));
+    }
+    span.attendance().to(mass.id().value()).stream()
+        .filter(one -> one.arrives().isAfter(begin))
+        .flatMap(one -> ArrivalWords.find(mass, one).map(who -> late(one, who)).stream())
+        .forEach(clashes::add);
+    return clashes;
+  }
+
+  private Optional<Clash> celebrantAway(Person celebrant) {
+    return find(celebrant)
+        .map(
+            absence ->
+                clash(
+                    ClashKind.NO_CELEBRANT,
+                    ClashSeverity.MUST,
+                    "%s is not available, and nobody else is named"
+                        .formatted(celebrant.calledName()),
+                    celebrant.tightName() + " away",
+                    "%s %s%s"
+                        .formatted(
+                            away(absence),
+                            nobodyElse(),
+                            "Name somebody else, choose another time, or cancel it.")));
+  }
+
+  /** Whether it asks for a priest and none is named; that one was lost is said already. */
+  private boolean isOpen() {
+    return mass.kind().isMass()
+        && mass.findCelebrant().isEmpty()
+        && !mass.ministers().bishop()
+        && !mass.chosen().celebrantLost();
+  }
+
+  private Clash nobodyLeft() {
+    return clash(
+        ClashKind.NO_CELEBRANT,
+        ClashSeverity.MUST,
+        "Nobody of the cluster who could celebrate is available",
+        "everybody away",
+        "All are away at that time, and nobody is named. Ask somebody from outside, choose another time, or cancel it.");
+  }
+
+  private Clash companyAway(List<Person> away) {
+    List<String> names = away.stream().map(Person::calledName).toList();
+    String when =
+        away.stream()
+            .map(one -> away(find(one).orElseThrow()))
+            .distinct()
+            .collect(Collectors.joining(" "));
+    return clash(
+        ClashKind.MINISTER,
+        ClashSeverity.DECIDE,
+        "%s %s not available".formatted(English.list(names), away.size() == 1 ? "is" : "are"),
+        away.size() == 1 ? away.get(0).tightName() + " away" : away.size() + " away",
+        when + " Name somebody else, or do without.");
+  }
+
+  private Clash late(Arrival arrival, Person who) {
+    return clash(
+        ClashKind.MINISTER,
+        ClashSeverity.DECIDE,
+        "%s arrives only at %s"
+            .formatted(
+                who.calledName(), English.clock(arrival.arrives().atZone(span.cluster().zone()))),
+        who.tightName() + " late",
+        "Ask whether he can come sooner, or name somebody else.",
+        "late " + who.id());
+  }
+
+  private Clash clash(
+      ClashKind kind, ClashSeverity severity, String title, String tight, String more) {
+    return clash(kind, severity, title, tight, more, "away");
+  }
+
+  private Clash clash(
+      ClashKind kind,
+      ClashSeverity severity,
+      String title,
+      String tight,
+      String more,
+      String because) {
+    return new Clash(
+        ClashId.of(kind, List.of(mass), because),
+        kind,
+        severity,
+        List.of(mass),
+        new ClashWords(CheckClashes.about(mass), title, tight, more, ""),
+        List.of());
+  }
+
+  private Optional<Absence> find(Person person) {
+    return span.attendance().find(person.id(), begin, end);
+  }
+
+  private boolean isNobodyLeft() {
+    return span.attendance().isNobodyLeft(begin, end);
+  }
+
+  private String away(Absence absence) {
+    return "Away %s.".formatted(AbsenceWords.span(absence, span.cluster().zone()));
+  }
+
+  private String nobodyElse() {
+    return isNobodyLeft()
+        ? "Nobody else of the cluster who could celebrate is available either. "
+        : "";
+  }
+}
