@@ -43,6 +43,15 @@ class AdviceSheet {
         address);
   }
 
+  /** The same in a few sentences, for the form of the Mass. */
+  WhoView who(Advice advice, Optional<Person> typed) {
+    List<ProposalView.Reason> reasons =
+        reasons(advice, new WhyNotWords(advice.scene(), advice.pace())).stream()
+            .filter(one -> typed.filter(p -> p.tightName().equals(one.priest())).isEmpty())
+            .toList();
+    return new WhoView(lead(advice, typed), reasons, effects(advice));
+  }
+
   /** Whether the one who is named or typed can, and who else could, in a few sentences. */
   static String lead(Advice advice, Optional<Person> named) {
     List<String> able =
@@ -118,7 +127,7 @@ class AdviceSheet {
   }
 
   /** Where it depends on how days are counted whether a priest may take it. */
-  private static List<String> effects(Advice advice) {
+  static List<String> effects(Advice advice) {
     CountBy usual = advice.scene().cluster().policies().countBy();
     CountBy other = usual == CountBy.CALENDAR ? CountBy.LITURGICAL : CountBy.CALENDAR;
     return advice.priests().stream()

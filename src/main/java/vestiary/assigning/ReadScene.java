@@ -5,6 +5,7 @@ import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,6 +82,12 @@ class ReadScene {
             cluster.journeys().stream()
                 .map(way -> new Journey(way.from(), way.to(), Duration.ofMinutes(way.minutes())))
                 .toList()));
+  }
+
+  /** Whose clock tells which day it is. */
+  @Transactional
+  ZoneId zone() {
+    return cluster.cluster().zone();
   }
 
   /** Around one Mass. */
