@@ -46,16 +46,18 @@ class AssignCelebrants {
    * Names them.
    *
    * @param wanted one or more
+   * @param inPlace whether they stand in for those who were named until now, who then still count
+   *     as asked for
    * @return the id under which it can be undone
    * @throws Refused if somebody is no celebrant, or a Mass was changed meanwhile; then nothing is
    */
   @Transactional
-  UUID assign(List<Wanted> wanted) {
+  UUID assign(List<Wanted> wanted, boolean inPlace) {
     List<AssignmentRow.Move> moves = new ArrayList<>();
     // Always in the same order, so that two who press at once do not wait for each other for ever.
     wanted.stream()
         .sorted(Comparator.comparing(Wanted::mass))
-        .forEach(one -> moves.add(assign(one)));
+        .forEach(one -> moves.add(assignOne(one, inPlace)));
     AssignmentRow row = new AssignmentRow();
     row.assignedAt = clock.instant();
     row.moves = moves;
@@ -63,7 +65,7 @@ class AssignCelebrants {
     return row.id;
   }
 
-  private AssignmentRow.Move assign(Wanted one) {
+  private AssignmentRow.Move assignOne(Wanted one, boolean inPlace) {
     Optional<Person> celebrant =
         people.find(one.celebrant()).filter(person -> person.role().canCelebrate());
     if (celebrant.isEmpty()) {
@@ -73,7 +75,9 @@ class AssignCelebrants {
               "Only a priest or a bishop of the list of people can celebrate a Mass."));
     }
     CelebrantState before = name.name(one.mass(), one.expected(), one.celebrant());
-    before.celebrant().forEach(former -> asked.note(one.mass().value(), former, one.celebrant()));
+    if (inPlace) {
+      before.celebrant().forEach(former -> asked.note(one.mass().value(), former, one.celebrant()));
+    }
     return new AssignmentRow.Move(before, one.celebrant());
   }
 

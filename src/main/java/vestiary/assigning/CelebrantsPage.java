@@ -113,13 +113,16 @@ class CelebrantsPage {
   @Path("/assignments")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response assign(
-      @FormParam("assign") List<String> assigned, @FormParam("back") String back) {
+      @FormParam("assign") List<String> assigned,
+      @FormParam("inPlace") String inPlace,
+      @FormParam("back") String back) {
     Asked asked = new Asked();
     if (assigned == null || assigned.isEmpty()) {
       asked.fault("assign", "No Mass is named.");
     }
     asked.refuseIfFaulty();
-    UUID id = assign.assign(assigned.stream().map(Assigned::parse).toList());
+    UUID id =
+        assign.assign(assigned.stream().map(Assigned::parse).toList(), "true".equals(inPlace));
     return to(back, id.toString());
   }
 

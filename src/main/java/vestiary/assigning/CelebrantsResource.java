@@ -44,8 +44,12 @@ class CelebrantsResource {
   /** One Mass and the short name of its celebrant; {@code expected}: who is named now, or none. */
   record Named(String mass, String celebrant, String expected) {}
 
-  /** Several, all of them or none. */
-  record Request(List<Named> assignments) {}
+  /**
+   * Several, all of them or none.
+   *
+   * @param inPlace whether those named until now still count as asked for; left out: no
+   */
+  record Request(List<Named> assignments, Boolean inPlace) {}
 
   /** The id under which it can be undone. */
   record Accepted(String id) {}
@@ -93,7 +97,7 @@ class CelebrantsResource {
               expected.isEmpty() ? List.of() : List.of(people.get(expected).id()),
               people.get(celebrant).id()));
     }
-    UUID id = assign.assign(wanted);
+    UUID id = assign.assign(wanted, Boolean.TRUE.equals(request.inPlace()));
     return Response.created(URI.create("/api/celebrants/assignments/" + id))
         .entity(new Accepted(id.toString()))
         .build();

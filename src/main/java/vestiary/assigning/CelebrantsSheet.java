@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.calendar.Day;
+import vestiary.calendar.MassKind;
 import vestiary.cluster.CountBy;
 import vestiary.people.Person;
 import vestiary.planning.MassWords;
@@ -111,7 +112,9 @@ class CelebrantsSheet {
     return new CelebrantsView.Line(
         English.clock(mass.start()),
         mass.church().name(),
-        MassWords.whole(mass, scene.cluster().language()),
+        mass.kind() == MassKind.OF_THE_DAY
+            ? English.sentence(MassWords.noun(mass))
+            : English.sentence(MassWords.whole(mass, scene.cluster().language())),
         new Ribbon(mass.colour(), mass.colour().id()),
         celebrant(mass),
         mass.named().stream().map(Person::tightName).collect(Collectors.joining(", ")),

@@ -1,6 +1,8 @@
 package vestiary.assigning;
 
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.util.Map;
 import vestiary.allocation.celebrant.Absence;
@@ -21,6 +23,9 @@ import vestiary.web.English;
 final class WhyNotWords {
 
   private static final int MOST_BY_LEAVE = 3;
+
+  /** Nobody says the day on which he is back so far ahead. */
+  private static final Duration FURTHER_NOTICE = Duration.ofDays(400);
 
   private final Scene scene;
   private final Map<MassId, DatedMass> masses;
@@ -71,9 +76,13 @@ final class WhyNotWords {
   }
 
   private String away(Absence absence) {
-    return absence.until().isAfter(scene.now().plusSeconds(400L * 24 * 3600))
-        ? "is away until further notice"
-        : "is away until " + moment(absence.until());
+    ZonedDateTime back = absence.until().atZone(scene.cluster().zone());
+    if (absence.until().isAfter(scene.now().plus(FURTHER_NOTICE))) {
+      return "is away until further notice";
+    }
+    return back.toLocalTime().equals(LocalTime.MIDNIGHT)
+        ? "is away through " + English.day(back.toLocalDate().minusDays(1))
+        : "is away until %s, %s".formatted(English.day(back.toLocalDate()), English.clock(back));
   }
 
   private String before(WhyNot.Before before, MassId mass) {
@@ -128,10 +137,5 @@ final class WhyNotWords {
 
   String clock(Instant moment) {
     return English.clock(moment.atZone(scene.cluster().zone()));
-  }
-
-  private String moment(Instant moment) {
-    ZonedDateTime time = moment.atZone(scene.cluster().zone());
-    return English.day(time.toLocalDate()) + ", " + English.clock(time);
   }
 }

@@ -92,7 +92,26 @@ class FullCluster {
     Sending.post("/api/sets/HT-R1/out", Map.of("church", "sa")).then().statusCode(200);
     Browsing.send("/labels/printed", Map.of("codes", List.of("HT-R1"), "which", List.of("all")))
         .leadsTo("/labels?done=printed");
+    nameSomebodyElse();
     chasing.note();
+  }
+
+  /** One celebrant in the place of another. */
+  private static void nameSomebodyElse() {
+    Sending.post(
+            "/api/celebrants/assignments",
+            Map.of(
+                "assignments",
+                List.of(
+                    Map.of(
+                        "mass",
+                        Asking.mass("ht", "2026-12-16T12:10").get("id"),
+                        "celebrant",
+                        "cosmas-ilverton",
+                        "expected",
+                        "ambrose-tarnwick"))))
+        .then()
+        .statusCode(201);
   }
 
   private static void photographAndCount() {

@@ -40,7 +40,10 @@ final class WantFinder {
           Want.Ground.COUNTED);
     }
     if (isImpossible(tied)) {
-      return want(unserved, shortened(tied, unserved, this::isImpossible), Want.Ground.TRIED);
+      // Of what is left the sum may show it although it did not of the whole.
+      List<MassToServe> few = shortened(tied, unserved, this::isImpossible);
+      boolean counted = capacity.of(few) < few.size();
+      return want(unserved, few, counted ? Want.Ground.COUNTED : Want.Ground.TRIED);
     }
     return want(unserved, List.of(unserved), Want.Ground.SEARCHED);
   }

@@ -1,5 +1,6 @@
 package vestiary.allocation.celebrant;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -20,6 +21,9 @@ import vestiary.vesting.MassId;
 public final class InventedPriests {
 
   private static final LocalDate SATURDAY = LocalDate.of(2026, 12, 5);
+
+  private static final int WEEKS = 4;
+  private static final List<Integer> SUNDAY_HOURS = List.of(8, 9, 10, 11, 17, 18);
 
   private final Random random;
 
@@ -50,50 +54,67 @@ public final class InventedPriests {
         Duration.ofMinutes(25));
   }
 
-  /** A month of Masses, about as many a week as the cluster has churches times three. */
+  /**
+   * Four weeks of the same hours, as clusters have them: two in five on Sundays, one in five on
+   * Saturday evenings, the rest on weekdays. Of four in five somebody usually says it; four of the
+   * priests are away for a week each.
+   */
   public Question month(int priests, int churches, int masses) {
     List<MassToServe> all = new ArrayList<>();
-    for (int number = 0; number < masses; number++) {
-      all.add(ofMonth(number, masses, churches, priests));
+    int aWeek = masses / WEEKS;
+    for (int slot = 0; slot < aWeek; slot++) {
+      LocalDateTime start = hour(slot, aWeek);
+      int church = random.nextInt(churches);
+      List<PriestId> usual = random.nextInt(5) > 0 ? List.of(id(church % priests)) : List.of();
+      String language = random.nextInt(8) == 0 ? "es" : "";
+      for (int week = 0; week < WEEKS; week++) {
+        int number = slot * WEEKS + week;
+        all.add(ofMonth(stay(number, church, start.plusWeeks(week), 60), usual, language));
+      }
     }
     return new Question(
         IntStream.range(0, priests).mapToObj(number -> atHome(number, churches)).toList(),
         all,
         List.of(),
-        journeys(churches, 8, 40, true),
+        journeys(churches, 8, 30, true),
         Pace.USUAL,
         Duration.ofMinutes(20));
   }
 
-  /** Of seven in ten somebody usually says it; half of all are at the weekend. */
-  private MassToServe ofMonth(int number, int masses, int churches, int priests) {
-    int week = number * 4 / masses;
-    LocalDate monday = LocalDate.of(2026, 11, 30).plusWeeks(week);
-    int[] weekdays = {0, 1, 2, 3, 4, 5, 5, 6, 6, 6, 6, 6};
-    int day = weekdays[random.nextInt(weekdays.length)];
-    int hour = day == 5 ? 16 + random.nextInt(3) : day == 6 ? 7 + random.nextInt(12) : 8;
-    LocalDateTime start = monday.plusDays(day).atTime(hour, 15 * random.nextInt(4));
-    Stay stay = stay(number, random.nextInt(churches), start, day == 6 ? 60 : 45);
-    List<PriestId> usual =
-        random.nextInt(10) < 7 ? List.of(id(random.nextInt(priests))) : List.of();
+  private LocalDateTime hour(int slot, int aWeek) {
+    LocalDate monday = SATURDAY.minusDays(5);
+    if (slot < aWeek * 2 / 5) {
+      return monday
+          .plusDays(6)
+          .atTime(SUNDAY_HOURS.get(random.nextInt(SUNDAY_HOURS.size())), 30 * random.nextInt(2));
+    }
+    return slot < aWeek * 3 / 5
+        ? SATURDAY.atTime(16 + random.nextInt(3), 30 * random.nextInt(2))
+        : monday.plusDays(random.nextInt(5)).atTime(random.nextInt(2) * 10 + 8, 0);
+  }
+
+  private static MassToServe ofMonth(Stay stay, List<PriestId> usual, String language) {
+    boolean sunday = stay.date().getDayOfWeek() == DayOfWeek.SUNDAY;
     return new MassToServe(
         stay,
-        new CountedDay(start.toLocalDate(), Portion.DAY, day == 6, 1),
-        day >= 5,
-        hour < 9,
-        random.nextInt(8) == 0 ? "es" : "",
+        new CountedDay(stay.date(), Portion.DAY, sunday, 1),
+        sunday || stay.date().getDayOfWeek() == DayOfWeek.SATURDAY,
+        stay.start().atZone(ZoneOffset.UTC).getHour() < 9,
+        language,
         usual,
         usual);
   }
 
-  private Priest atHome(int number, int churches) {
+  private static Priest atHome(int number, int churches) {
+    Instant monday = SATURDAY.minusDays(5).atStartOfDay().toInstant(ZoneOffset.UTC);
+    Instant from = monday.plus(Duration.ofDays(7L * number));
     return new Priest(
         id(number),
-        number == 0 ? 1 : 3,
+        number == 0 ? 1 : Priest.NO_BOUND_OF_HIS_OWN,
         new Permitted(2, 3),
         Set.of(),
         Set.of(),
-        List.of(),
+        number < WEEKS ? List.of(new Absence(from, from.plus(Duration.ofDays(7)))) : List.of(),
         number % 3 == 0 ? Set.of("en", "es") : Set.of("en"),
         List.of(church(number % churches)));
   }
