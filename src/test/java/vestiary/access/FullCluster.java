@@ -109,7 +109,9 @@ class FullCluster {
                         "celebrant",
                         "cosmas-ilverton",
                         "expected",
-                        "ambrose-tarnwick"))))
+                        "ambrose-tarnwick")),
+                "inPlace",
+                true))
         .then()
         .statusCode(201);
   }
