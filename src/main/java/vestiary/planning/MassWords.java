@@ -69,6 +69,11 @@ public final class MassWords {
     return KINDS.get(mass.kind());
   }
 
+  /** What is celebrated, as a noun: "Mass", "confirmation", "Benediction". */
+  public static String noun(DatedMass mass) {
+    return mass.kind() == MassKind.VARIOUS_NEEDS ? "Mass" : KINDS.getOrDefault(mass.kind(), "Mass");
+  }
+
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */
   public static String whole(DatedMass mass, Locale locale) {
     String celebration = mass.option().celebration().name().in(locale);

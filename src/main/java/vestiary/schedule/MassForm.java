@@ -73,6 +73,11 @@ public record MassForm(
     people = List.copyOf(people);
   }
 
+  /** The id of the Mass; empty for a new one. */
+  public String massId() {
+    return action.substring(Math.min(action.length(), "/masses/".length()));
+  }
+
   /**
    * @param named concelebrants and deacons by name, with commas between
    * @param bishop whether a bishop presides

@@ -27,6 +27,7 @@ class ForeignIdsTest {
       List.of(
           "/day/{date}",
           "/week/{date}",
+          "/celebrants/{date}",
           "/review/{date}",
           "/api/coverage/{week}/sign",
           "/plans/of/{date}",

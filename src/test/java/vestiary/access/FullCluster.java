@@ -107,6 +107,7 @@ class FullCluster {
             .toString();
     Browsing.send("/people/silas-umberley/arrivals/" + theirs, Map.of("arrives", List.of("14:40")))
         .leadsTo("/people/silas-umberley/arrivals?done=saved");
+    nameSomebodyElse();
     chasing.note();
     Browsing.send("/churches/sj/closing", Map.of("from", List.of("2099-12-07")))
         .leadsTo("/churches/sj/closing?done=closed");
@@ -117,6 +118,26 @@ class FullCluster {
                 "first", List.of("2026-09-01"),
                 "last", List.of("2026-12-18")))
         .leadsTo("/patterns/terms?done=kept");
+  }
+
+  /** One celebrant in the place of another. */
+  private static void nameSomebodyElse() {
+    Sending.post(
+            "/api/celebrants/assignments",
+            Map.of(
+                "assignments",
+                List.of(
+                    Map.of(
+                        "mass",
+                        Asking.mass("ht", "2026-12-16T12:10").get("id"),
+                        "celebrant",
+                        "cosmas-ilverton",
+                        "expected",
+                        "ambrose-tarnwick")),
+                "inPlace",
+                true))
+        .then()
+        .statusCode(201);
   }
 
   private static void photographAndCount() {

@@ -143,6 +143,26 @@ class OneOfEverything {
     first.put("/api/sets/", "HT-W1");
     first.put("/s/", "HT-W1");
     first.put("/api/whereabouts/", "HT-W1");
+    String assignment =
+        Sending.post(
+                "/api/celebrants/assignments",
+                Map.of(
+                    "assignments",
+                    List.of(
+                        Map.of(
+                            "mass",
+                            Asking.mass("ht", "2026-12-16T12:10").get("id"),
+                            "celebrant",
+                            "cosmas-ilverton",
+                            "expected",
+                            "ambrose-tarnwick"))))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+    first.put("/celebrants/assignments/", assignment);
+    first.put("/api/celebrants/assignments/", assignment);
+    first.put("/api/celebrants/masses/", mass);
     first.put("/masses/", mass);
     first.put("/api/masses/", mass);
     first.put("/patterns/terms/", term());

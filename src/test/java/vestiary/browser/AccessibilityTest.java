@@ -109,6 +109,11 @@ class AccessibilityTest {
         Sheet.of("an inventory", "/inventories/pp"),
         Sheet.of("the stocktakes", "/stocktakes"),
         Sheet.of("a stocktake", stocktake()),
+        Sheet.of("who celebrates where", "/celebrants/" + nextWeek),
+        Sheet.of(
+            "a proposal of celebrants",
+            "/celebrants/proposal?from=%s&to=%s".formatted(nextWeek, nextWeek.plusDays(6))),
+        Sheet.of("who could celebrate a Mass", "/masses/" + mass + "/celebrant"),
         Sheet.of("a new Mass", "/masses/new?date=" + nextWeek),
         Sheet.of("a Mass", "/masses/" + mass),
         Sheet.of(

@@ -42,12 +42,16 @@ final class TieredSearch {
     }
     Program narrowed = program.copy();
     long[] start = hint;
+    boolean asLow = true;
     for (int tier = 0; tier < tiers.size(); tier++) {
-      long bound = proven && tier < least.size() ? least.get(tier) : 0;
+      // What a later measure can be at least says nothing once an earlier one is not at its least.
+      asLow &= proven && tier < least.size();
+      long bound = asLow ? least.get(tier) : 0;
       if (!settle(narrowed, tier, bound, start, work)) {
         return Answer.none(tiers.size(), work.units() - left);
       }
       start = best;
+      asLow &= tier < least.size() && values[tier] == least.get(tier);
     }
     return new Answer(best, values, bounds, work.units() - left);
   }

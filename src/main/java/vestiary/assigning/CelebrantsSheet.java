@@ -1,0 +1,134 @@
+package vestiary.assigning;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.calendar.Day;
+import vestiary.calendar.MassKind;
+import vestiary.cluster.CountBy;
+import vestiary.people.Person;
+import vestiary.planning.MassWords;
+import vestiary.schedule.DatedMass;
+import vestiary.web.English;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+import vestiary.web.Ribbon;
+
+/** Sets out who celebrates where. */
+@ApplicationScoped
+class CelebrantsSheet {
+
+  private final Frames frames;
+
+  CelebrantsSheet(Frames frames) {
+    this.frames = frames;
+  }
+
+  CelebrantsView of(Scene scene, List<CelebrantsView.Done> done) {
+    Dates dates = new Dates(scene.first(), scene.last());
+    return new CelebrantsView(
+        frames.of("week", dates.address()),
+        English.span(scene.first(), scene.last()),
+        lead(scene),
+        done,
+        turn(dates),
+        scene.first().datesUntil(scene.last().plusDays(1)).map(date -> day(scene, date)).toList(),
+        CountShares.of(scene, scene.asNow()),
+        sharesNote(scene),
+        isAhead(scene)
+            ? new Link("Propose celebrants", "/celebrants/proposal?" + dates.query())
+            : Link.NONE,
+        scene.priests().stream()
+            .map(priest -> scene.person(priest.id()))
+            .map(one -> new CelebrantsView.Choosable(one.slug(), one.calledName()))
+            .toList(),
+        scene.first().toString(),
+        scene.last().toString());
+  }
+
+  static List<Link> turn(Dates dates) {
+    return List.of(
+        new Link("← earlier", dates.earlier().address()),
+        new Link("later →", dates.later().address()),
+        dates.isWeek()
+            ? new Link("The month", Dates.month(dates.first()).address())
+            : new Link("A week", Dates.week(dates.first()).address()),
+        new Link("The Masses", "/week/" + dates.first()));
+  }
+
+  private static String lead(Scene scene) {
+    List<DatedMass> masses =
+        scene.masses().stream().filter(scene::isWithin).filter(m -> m.kind().isMass()).toList();
+    long open = masses.stream().filter(CelebrantsSheet::isOpen).count();
+    String all = English.sentence(English.count(masses.size(), "Mass")) + ".";
+    return open == 0
+        ? all + " Somebody is named for each."
+        : "%s Nobody is named for %s of them.".formatted(all, English.count((int) open));
+  }
+
+  private static boolean isOpen(DatedMass mass) {
+    return mass.findCelebrant().isEmpty() && !mass.ministers().bishop();
+  }
+
+  private static boolean isAhead(Scene scene) {
+    return scene.masses().stream()
+        .anyMatch(mass -> scene.isWithin(mass) && mass.start().toInstant().isAfter(scene.now()));
+  }
+
+  static String sharesNote(Scene scene) {
+    return "Early is before %s, far is %d minutes or more from the church in which he celebrates most; minutes are those of driving. %s Concelebrating counts (can. 905)."
+        .formatted(
+            Ask.EARLY,
+            Ask.FAR.toMinutes(),
+            scene.cluster().policies().countBy() == CountBy.CALENDAR
+                ? "Masses are counted by the calendar day."
+                : "Masses are counted by the liturgical day, evenings before with their Sunday.");
+  }
+
+  private static CelebrantsView.OnDay day(Scene scene, LocalDate date) {
+    List<DatedMass> masses =
+        scene.masses().stream().filter(mass -> mass.date().equals(date)).toList();
+    Locale locale = scene.cluster().language();
+    String kept =
+        masses.stream()
+            .map(mass -> scene.days().get(mass.church()).get(date))
+            .map(Day::kept)
+            .map(celebration -> celebration.name().in(locale))
+            .findFirst()
+            .orElse("");
+    return new CelebrantsView.OnDay(
+        English.day(date),
+        kept,
+        masses.stream()
+            .map(mass -> scene.days().get(mass.church()).get(date))
+            .anyMatch(Day::obligation),
+        masses.stream().map(mass -> line(mass, scene)).toList());
+  }
+
+  private static CelebrantsView.Line line(DatedMass mass, Scene scene) {
+    return new CelebrantsView.Line(
+        English.clock(mass.start()),
+        mass.church().name(),
+        mass.kind() == MassKind.OF_THE_DAY
+            ? English.sentence(MassWords.noun(mass))
+            : English.sentence(MassWords.whole(mass, scene.cluster().language())),
+        new Ribbon(mass.colour(), mass.colour().id()),
+        celebrant(mass),
+        mass.named().stream().map(Person::tightName).collect(Collectors.joining(", ")),
+        isOpen(mass) && mass.kind().isMass(),
+        mass.kind().isMass() && !mass.ministers().bishop()
+            ? "/masses/%s/celebrant".formatted(mass.id().value())
+            : "/masses/" + mass.id().value());
+  }
+
+  private static String celebrant(DatedMass mass) {
+    return Stream.concat(
+            mass.findCelebrant().map(Person::tightName).stream(),
+            Stream.of(mass.ministers().bishop() ? "the bishop" : ""))
+        .findFirst()
+        .orElseThrow();
+  }
+}

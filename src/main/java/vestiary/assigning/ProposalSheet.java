@@ -1,0 +1,137 @@
+package vestiary.assigning;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.ArrayList;
+import java.util.List;
+import vestiary.allocation.celebrant.Beside;
+import vestiary.allocation.celebrant.Levels;
+import vestiary.allocation.celebrant.MassToServe;
+import vestiary.allocation.celebrant.PriestId;
+import vestiary.allocation.celebrant.Proposal;
+import vestiary.allocation.celebrant.Want;
+import vestiary.planning.MassWords;
+import vestiary.schedule.DatedMass;
+import vestiary.web.English;
+import vestiary.web.Frames;
+import vestiary.web.Link;
+
+/** Sets out what a proposal would change. */
+@ApplicationScoped
+class ProposalSheet {
+
+  private final Frames frames;
+  private final AdviseOnMass advise;
+
+  ProposalSheet(Frames frames, AdviseOnMass advise) {
+    this.frames = frames;
+    this.advise = advise;
+  }
+
+  /**
+   * @param title for example "Proposal for 7 to 13 December 2026"
+   * @param address of the page itself
+   */
+  ProposalView of(ProposeCelebrants.Found found, String title, String address) {
+    Scene scene = found.scene();
+    Dates dates = new Dates(scene.first(), scene.last());
+    List<MassToServe> changed = found.changed();
+    return new ProposalView(
+        frames.of("week", address),
+        title,
+        lead(found, changed.size()),
+        how(found.proposal()),
+        List.of(new Link("← Who celebrates where", dates.address())),
+        changed.stream().map(mass -> changed(mass, found)).toList(),
+        changed.stream().map(mass -> value(mass, found)).toList(),
+        found.proposal().wants().stream().map(want -> wanting(want, found)).toList(),
+        shares(found),
+        CelebrantsSheet.sharesNote(scene),
+        dates.address());
+  }
+
+  private static String lead(ProposeCelebrants.Found found, int changed) {
+    String all =
+        English.sentence(English.count(found.question().masses().size(), "Mass")) + " looked at.";
+    int wants = found.proposal().wants().size();
+    return "%s %s %s"
+        .formatted(
+            all,
+            changed == 0
+                ? "None gets another celebrant."
+                : changed == 1
+                    ? "One gets another celebrant."
+                    : English.sentence(English.count(changed)) + " get another celebrant.",
+            wants == 0
+                ? "Nobody is wanting."
+                : "For " + English.count(wants) + " there is nobody.");
+  }
+
+  private static String how(Proposal proposal) {
+    Levels values = proposal.values();
+    String best =
+        proposal.proven()
+            ? "No division is better: this is proven."
+            : "A better one may exist; the search was ended where it would have taken long.";
+    return values.beyondOne() == 0
+        ? best + " Nobody celebrates more than once a day beyond what the law itself allows."
+        : best
+            + " Some celebrate more than once a day, as few as there can be: only because priests are wanting (can. 905 § 2).";
+  }
+
+  private ProposalView.Changed changed(MassToServe mass, ProposeCelebrants.Found found) {
+    Scene scene = found.scene();
+    DatedMass dated = scene.find(mass.id()).orElseThrow();
+    PriestId celebrant = found.proposal().findCelebrant(mass.id()).orElseThrow();
+    BesideWords words = new BesideWords(scene, new WhyNotWords(scene, found.question().pace()));
+    return new ProposalView.Changed(
+        when(dated),
+        what(dated, scene),
+        scene.person(celebrant).calledName(),
+        dated.findCelebrant().map(one -> "in place of " + one.calledName()).orElse(""),
+        words.of(mass, celebrant, Beside.all(found.question(), found.proposal().given(), mass)),
+        value(mass, found),
+        "/masses/%s/celebrant".formatted(mass.id().value()));
+  }
+
+  private static String value(MassToServe mass, ProposeCelebrants.Found found) {
+    PriestId celebrant = found.proposal().findCelebrant(mass.id()).orElseThrow();
+    return Assigned.value(found.scene().find(mass.id()).orElseThrow(), celebrant.value());
+  }
+
+  private ProposalView.Wanting wanting(Want want, ProposeCelebrants.Found found) {
+    Scene scene = found.scene();
+    DatedMass dated = scene.find(want.mass()).orElseThrow();
+    Advice advice = advise.of(scene, dated, found.then());
+    WhyNotWords why = new WhyNotWords(scene, advice.pace());
+    return new ProposalView.Wanting(
+        when(dated),
+        what(dated, scene),
+        dated
+            .findCelebrant()
+            .map(one -> one.calledName() + " is named for it and cannot be there.")
+            .orElse(""),
+        new WantWords(scene).of(want),
+        AdviceSheet.reasons(advice, why),
+        new WayWords(scene, advice.mass()).all(advice.ways()),
+        "/masses/%s/celebrant".formatted(dated.id().value()));
+  }
+
+  private static List<ProposalView.ShareThen> shares(ProposeCelebrants.Found found) {
+    List<CelebrantsView.Share> before = CountShares.of(found.scene(), found.scene().asNow());
+    List<CelebrantsView.Share> after = CountShares.of(found.scene(), found.then());
+    List<ProposalView.ShareThen> shares = new ArrayList<>();
+    for (int place = 0; place < before.size(); place++) {
+      shares.add(new ProposalView.ShareThen(before.get(place), after.get(place)));
+    }
+    return shares;
+  }
+
+  static String when(DatedMass mass) {
+    return "%s, %s, %s"
+        .formatted(English.day(mass.date()), English.clock(mass.start()), mass.church().name());
+  }
+
+  static String what(DatedMass mass, Scene scene) {
+    return MassWords.whole(mass, scene.cluster().language());
+  }
+}
