@@ -33,6 +33,12 @@ class OwnPage {
 
   private static final int DAYS = 14;
 
+  private static final List<Link> WAYS =
+      List.of(
+          new Link("The week", "/week"),
+          new Link("Your letters", "/letters/mine"),
+          new Link("Your account", "/account"));
+
   private final CurrentVisitor current;
   private final PersonOfUser who;
   private final FindPeople people;
@@ -90,7 +96,7 @@ class OwnPage {
         frames.of("mine", "/mine"),
         person.calledName(),
         "%s: %s.".formatted(English.span(today, last), counted(masses.size(), trips.size())),
-        List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        WAYS,
         masses,
         trips);
   }
@@ -111,7 +117,7 @@ class OwnPage {
         frames.of("mine", "/mine"),
         "What concerns you",
         "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in; then your Masses and journeys stand here.",
-        List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        WAYS,
         List.of(),
         List.of());
   }
