@@ -31,8 +31,14 @@ final class DaySheet {
   private final Locale locale;
   private final LocalDate date;
   private final Day day;
+  private final List<DayNotices.Notice> notices;
 
-  DaySheet(SpanToCheck span, List<Clash> clashes, ChurchCalendars calendars) {
+  DaySheet(
+      SpanToCheck span,
+      List<Clash> clashes,
+      ChurchCalendars calendars,
+      List<DayNotices.Notice> notices) {
+    this.notices = List.copyOf(notices);
     this.span = span;
     this.clashes = List.copyOf(clashes);
     this.calendars = calendars;
@@ -65,7 +71,8 @@ final class DaySheet {
                     new DayView.Omitted(
                         o.name().in(locale), new DayView.Reason(o.reason(), o.source())))
             .toList(),
-        span.churches().stream().flatMap(this::own).toList());
+        span.churches().stream().flatMap(this::own).toList(),
+        notices);
   }
 
   private String monthAndYear() {

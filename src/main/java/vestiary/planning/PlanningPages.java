@@ -39,6 +39,7 @@ class PlanningPages {
   private final ChurchCalendars calendars;
   private final PlanFit fit;
   private final Frames frames;
+  private final DayNotices notices;
   private final Clock clock;
 
   PlanningPages(
@@ -47,12 +48,14 @@ class PlanningPages {
       ChurchCalendars calendars,
       PlanFit fit,
       Frames frames,
+      DayNotices notices,
       Clock clock) {
     this.check = check;
     this.cluster = cluster;
     this.calendars = calendars;
     this.fit = fit;
     this.frames = frames;
+    this.notices = notices;
     this.clock = clock;
   }
 
@@ -121,7 +124,8 @@ class PlanningPages {
   private TemplateInstance day(LocalDate date) {
     SpanToCheck span = check.load(date, date);
     return Templates.day(
-        new DaySheet(span, check.in(span), calendars).view(frames.of("day", "/day/" + date)));
+        new DaySheet(span, check.in(span), calendars, notices.of(span.asked()))
+            .view(frames.of("day", "/day/" + date)));
   }
 
   private ClashesView list(LocalDate first, LocalDate last) {

@@ -17,6 +17,7 @@ import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 import vestiary.sending.Chasing;
+import vestiary.telling.Lettering;
 import vestiary.users.LettingIn;
 import vestiary.vesting.MassId;
 
@@ -30,6 +31,7 @@ class FullCluster {
   private final Nights nights;
   private final Granting granting;
   private final Chasing chasing;
+  private final Lettering lettering;
 
   FullCluster(
       Scenario scenario,
@@ -37,7 +39,9 @@ class FullCluster {
       NoteConsent consents,
       Nights nights,
       Granting granting,
-      Chasing chasing) {
+      Chasing chasing,
+      Lettering lettering) {
+    this.lettering = lettering;
     this.chasing = chasing;
     this.nights = nights;
     this.scenario = scenario;
@@ -93,6 +97,19 @@ class FullCluster {
     Browsing.send("/labels/printed", Map.of("codes", List.of("HT-R1"), "which", List.of("all")))
         .leadsTo("/labels?done=printed");
     chasing.note();
+    tellPeople();
+  }
+
+  /** Letters, Mass times for the people, and the sheet for the bishop's office. */
+  private void tellPeople() {
+    Browsing.send("/letters/settings", Map.of("weekday", List.of("4")))
+        .leadsTo("/letters?done=saved");
+    Browsing.press("/times/publish").leadsTo("/times?done=published");
+    Sending.put("/api/masses/%s/office-sheet".formatted(mass()), Map.of("parking", "Here"))
+        .then()
+        .statusCode(200);
+    Asking.change(Asking.mass("ol", "2026-12-18T09:00"), Map.of("start", "2026-12-18T09:30"));
+    lettering.leaveTraces(letting.user("written-to", Role.READER));
   }
 
   private static void photographAndCount() {
