@@ -120,7 +120,8 @@ public class MailServer {
   /** Mail servers repeat whom they do not know, and that is nothing for a log or a list. */
   private static String answer(Throwable failure) {
     String said =
-        String.valueOf(failure.getMessage())
+        Optional.ofNullable(failure.getMessage())
+            .orElse("no answer within ten seconds")
             .replaceAll("\\S+@\\S+", "(an address)")
             .replaceAll("\\s+", " ")
             .strip();

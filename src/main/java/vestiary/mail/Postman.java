@@ -106,6 +106,7 @@ public class Postman {
       LOG.warnf("Letter %s was refused by the mail server.", row.id);
     } else if (handed instanceof Handed.NotNow waits) {
       row.answer = waits.answer();
+      LOG.infof("Letter %s waits after %d tries: %s", row.id, row.tries, waits.answer());
       if (now.isAfter(row.madeAt.plus(Pauses.LONGEST_WAY))) {
         row.end(LetterState.GIVEN_UP, now, waits.answer());
         LOG.warnf("Letter %s was given up after %d tries.", row.id, row.tries);

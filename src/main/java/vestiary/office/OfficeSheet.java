@@ -177,7 +177,8 @@ class OfficeSheet {
       String problem,
       DatedMass mass,
       SpanToCheck span) {
-    Entries entries = typed.values().isEmpty() ? stored(row, brought(mass, row), wanted(mass, row, span)) : typed;
+    Entries entries =
+        typed.values().isEmpty() ? stored(row, brought(mass, row), wanted(mass, row, span)) : typed;
     return new OfficeView.Forms(
         address,
         problem,
