@@ -135,7 +135,7 @@ class PostmanTest {
     Browsing.page("/letters").says("Two letters wait to be sent.", "the mail server was not there");
 
     smtp.start();
-    for (int hours = 24; hours <= 30; hours++) {
+    for (int hours = 24; hours <= 40; hours++) {
       deliver(NOON.plus(Duration.ofHours(hours)));
     }
 
