@@ -129,6 +129,14 @@ public enum Action {
       NOWHERE),
   SIGN_WEEKS(
       "Sign the review of a week", EVERYWHERE, NOWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE),
+  PUBLISH_TIMES(
+      "Publish Mass times for the people, keep the sheet for the bishop’s office",
+      EVERYWHERE,
+      NOWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
   SEND(
       "Say that vestments go out and come back, and undo it; note that labels are printed",
       EVERYWHERE,

@@ -19,6 +19,7 @@ class Identify {
   private final Clusters clusters;
   private final ServerToken server;
   private final WhoAsks who;
+  private final LinksInLetters letters;
   private final SharedDevices devices;
   private final Oversees oversees;
 
@@ -29,6 +30,7 @@ class Identify {
       Clusters clusters,
       ServerToken server,
       WhoAsks who,
+      LinksInLetters letters,
       SharedDevices devices,
       Oversees oversees) {
     this.devices = devices;
@@ -38,6 +40,7 @@ class Identify {
     this.clusters = clusters;
     this.server = server;
     this.who = who;
+    this.letters = letters;
     this.oversees = oversees;
   }
 
@@ -75,7 +78,7 @@ class Identify {
   private Optional<UUID> named(Wish wish) {
     for (Secret link : wish.secrets()) {
       cluster.assign(link.cluster());
-      if (who.isLink(link)) {
+      if (who.isLink(link) || letters.isLink(link)) {
         return Optional.of(link.cluster());
       }
     }

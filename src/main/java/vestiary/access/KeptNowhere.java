@@ -21,6 +21,7 @@ final class KeptNowhere {
           "api",
           "devices",
           "history",
+          "letters",
           "mail",
           "mine",
           "people",

@@ -60,6 +60,9 @@ final class FieldWords {
           sending: What went out
           sent_piece: Piece that went out
           printed_label: Label
+          office_sheet: Sheet for the bishop’s office
+          letter_wish: Letters of
+          telling: How people are told
           """);
 
   /** One kind's own words go before the colon as kind and column, those of all kinds alone. */
@@ -72,6 +75,21 @@ final class FieldWords {
           note: note
           intention: intention
           minutes: length in minutes
+          friday: letter of the week
+          arrival: arrival
+          vesting_place: where he vests
+          parking: parking
+          candidates: candidates
+          company: concelebrants and deacons
+          brought: vestments brought
+          wanted: vestments found here
+          sent_on: sent on
+          changes: letters about changes
+          letter_wish.language: language
+          weekday: weekday
+          hour: hour
+          office_days: sheet for the bishop’s office, days before
+          names_public: celebrants named in public
           journey.minutes: minutes on the way
           starts: start
           ends: end

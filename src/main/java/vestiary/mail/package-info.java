@@ -1,2 +1,6 @@
-/** The mail server that is named, if one is; whoever writes a mail words it. */
+/**
+ * Letters on their way: kept in the transaction of what they tell, handed to the mail server that
+ * is named, tried again while it is away. Whoever writes a letter words it. Start at {@link
+ * vestiary.mail.Outbox} and {@link vestiary.mail.Postman}.
+ */
 package vestiary.mail;

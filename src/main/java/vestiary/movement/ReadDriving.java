@@ -10,6 +10,7 @@ import java.util.UUID;
 import vestiary.asking.Asking;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
+import vestiary.plan.PlanResult;
 import vestiary.plan.TripView;
 import vestiary.plan.TripWords;
 import vestiary.pool.ReadPool;
@@ -47,6 +48,15 @@ public class ReadDriving {
         .filter(one -> isFor(one, person))
         .map(
             one -> trips.view(one.trip()).with(words.inShort(one), "/movements/" + one.trip().id()))
+        .toList();
+  }
+
+  /** The same journeys as they are kept. */
+  @Transactional
+  public List<PlanResult.Trip> trips(UUID person, LocalDate first, LocalDate last) {
+    return errands.between(first, last).errands().stream()
+        .filter(one -> isFor(one, person))
+        .map(Errand::trip)
         .toList();
   }
 

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
  * Lines folded so that none is longer than 75 octets, its end not counted. The writer of the
  * calendar's library counts characters, of which one may be four octets. Source: RFC 5545, 3.1.
  */
-final class FoldedLines {
+public final class FoldedLines {
 
   private static final int LONGEST_OCTETS = 75;
   private static final String END = "\r\n";
@@ -16,7 +16,7 @@ final class FoldedLines {
   private FoldedLines() {}
 
   /** The lines of the text, each ended by CR LF; no character is cut in two. */
-  static String of(String text) {
+  public static String of(String text) {
     return text.lines().map(FoldedLines::folded).collect(Collectors.joining(END, "", END));
   }
 

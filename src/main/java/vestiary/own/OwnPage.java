@@ -35,6 +35,12 @@ class OwnPage {
 
   private static final int DAYS = 14;
 
+  private static final List<Link> WAYS =
+      List.of(
+          new Link("The week", "/week"),
+          new Link("Your letters", "/letters/mine"),
+          new Link("Your account", "/account"));
+
   private final CurrentVisitor current;
   private final PersonOfUser who;
   private final FindPeople people;
@@ -109,6 +115,7 @@ class OwnPage {
             "Say when you are away",
             current.visitor().may(Action.SAY_OWN_ABSENCE) ? "/mine/absences" : ""),
         new Link("The week", "/week"),
+        new Link("Your letters", "/letters/mine"),
         new Link("Your account", "/account"));
   }
 
@@ -128,7 +135,7 @@ class OwnPage {
         frames.of("mine", "/mine"),
         "What concerns you",
         "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in; then your Masses and journeys stand here.",
-        List.of(new Link("The week", "/week"), new Link("Your account", "/account")),
+        WAYS,
         List.of(),
         List.of(),
         List.of());

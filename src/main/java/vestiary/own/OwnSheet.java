@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import vestiary.people.PersonRole;
 import vestiary.planning.MassWords;
 import vestiary.planning.PieceNouns;
+import vestiary.planning.RoleAt;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.PlannedWear;
 import vestiary.pool.PooledPiece;
@@ -54,29 +54,17 @@ final class OwnSheet {
         address + "/vesture");
   }
 
-  private boolean leads(DatedMass mass) {
-    return mass.findCelebrant().filter(p -> p.id().equals(person)).isPresent();
-  }
-
   private String deed(DatedMass mass) {
-    if (leads(mass)) {
-      return mass.kind().isMass() ? "You celebrate" : "You lead";
-    }
-    return role(mass) == Role.DEACON ? "You assist as deacon" : "You concelebrate";
-  }
-
-  /** Whoever leads is principal celebrant, or minister where it is no Mass. */
-  private Role role(DatedMass mass) {
-    if (leads(mass)) {
-      return mass.kind().isMass() ? Role.PRINCIPAL : Role.MINISTER;
-    }
-    boolean isDeacon =
-        mass.named().stream().anyMatch(p -> p.id().equals(person) && p.role() == PersonRole.DEACON);
-    return isDeacon ? Role.DEACON : Role.CONCELEBRANT;
+    return switch (RoleAt.of(mass, person)) {
+      case PRINCIPAL -> "You celebrate";
+      case MINISTER -> "You lead";
+      case DEACON -> "You assist as deacon";
+      default -> "You concelebrate";
+    };
   }
 
   private String wears(DatedMass mass) {
-    Role role = role(mass);
+    Role role = RoleAt.of(mass, person);
     List<Need> asked =
         span.needs(mass).stream().filter(n -> n.role() == role && n.ordinal() == 1).toList();
     if (asked.isEmpty()) {

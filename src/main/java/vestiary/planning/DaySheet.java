@@ -33,6 +33,7 @@ final class DaySheet {
   private final Locale locale;
   private final LocalDate date;
   private final Day day;
+  private final List<DayNotices.Notice> notices;
 
   /**
    * A sheet of one day.
@@ -40,7 +41,12 @@ final class DaySheet {
    * @param departing Masses of the day that are cancelled, or moved to or from it
    */
   DaySheet(
-      SpanToCheck span, List<DatedMass> departing, List<Clash> clashes, ChurchCalendars calendars) {
+      SpanToCheck span,
+      List<DatedMass> departing,
+      List<Clash> clashes,
+      ChurchCalendars calendars,
+      List<DayNotices.Notice> notices) {
+    this.notices = List.copyOf(notices);
     this.span = span;
     this.departing = List.copyOf(departing);
     this.clashes = List.copyOf(clashes);
@@ -75,7 +81,8 @@ final class DaySheet {
                     new DayView.Omitted(
                         o.name().in(locale), new DayView.Reason(o.reason(), o.source())))
             .toList(),
-        span.churches().stream().flatMap(this::own).toList());
+        span.churches().stream().flatMap(this::own).toList(),
+        notices);
   }
 
   private static DayView.Departure departure(DatedMass mass) {

@@ -27,6 +27,7 @@ import vestiary.web.Standing;
  * @param others what else may be celebrated; empty if nothing
  * @param left what was left out or moved, with the reason
  * @param own what single churches keep instead
+ * @param notices what else must be thought of, beside clashes
  */
 public record DayView(
     Frame frame,
@@ -47,7 +48,8 @@ public record DayView(
     List<Reason> reasons,
     List<Other> others,
     List<Omitted> left,
-    List<OwnDay> own) {
+    List<OwnDay> own,
+    List<DayNotices.Notice> notices) {
 
   public DayView {
     ribbons = List.copyOf(ribbons);
@@ -58,6 +60,7 @@ public record DayView(
     others = List.copyOf(others);
     left = List.copyOf(left);
     own = List.copyOf(own);
+    notices = List.copyOf(notices);
   }
 
   /**

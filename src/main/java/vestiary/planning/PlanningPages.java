@@ -41,6 +41,7 @@ class PlanningPages {
   private final ChurchCalendars calendars;
   private final PlanFit fit;
   private final Frames frames;
+  private final DayNotices notices;
   private final Clock clock;
 
   PlanningPages(
@@ -50,6 +51,7 @@ class PlanningPages {
       ChurchCalendars calendars,
       PlanFit fit,
       Frames frames,
+      DayNotices notices,
       Clock clock) {
     this.check = check;
     this.masses = masses;
@@ -57,6 +59,7 @@ class PlanningPages {
     this.calendars = calendars;
     this.fit = fit;
     this.frames = frames;
+    this.notices = notices;
     this.clock = clock;
   }
 
@@ -130,7 +133,12 @@ class PlanningPages {
   private TemplateInstance day(LocalDate date) {
     SpanToCheck span = check.load(date, date);
     return Templates.day(
-        new DaySheet(span, masses.departing(date, date), check.in(span), calendars)
+        new DaySheet(
+                span,
+                masses.departing(date, date),
+                check.in(span),
+                calendars,
+                notices.of(span.asked()))
             .view(frames.of("day", "/day/" + date)));
   }
 

@@ -8,6 +8,7 @@ import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.calendar.Day;
 import vestiary.cluster.ChurchCalendars;
+import vestiary.office.ReadDueSheets;
 import vestiary.planning.MassWords;
 import vestiary.planning.StandingWords;
 import vestiary.web.DayWords;
@@ -24,8 +25,10 @@ class ReviewSheet {
   private final ChurchCalendars calendars;
   private final Frames frames;
   private final CurrentVisitor visitor;
+  private final ReadDueSheets due;
 
-  ReviewSheet(ChurchCalendars calendars, Frames frames, CurrentVisitor visitor) {
+  ReviewSheet(ChurchCalendars calendars, Frames frames, CurrentVisitor visitor, ReadDueSheets due) {
+    this.due = due;
     this.calendars = calendars;
     this.frames = frames;
     this.visitor = visitor;
@@ -58,6 +61,7 @@ class ReviewSheet {
         review.changes(),
         MassesOfPriests.of(review.span()),
         review.signatures().stream().map(one -> earlier(monday, one)).toList(),
+        office(monday),
         visitor.visitor().may(Action.SIGN_WEEKS)
             ? List.of(signing(review, address, typed, problem))
             : List.of());
@@ -81,7 +85,18 @@ class ReviewSheet {
         List.of(),
         new ReviewView.Tally(List.of(), List.of(), ""),
         List.of(),
+        List.of(),
         List.of());
+  }
+
+  private List<ReviewView.Office> office(LocalDate monday) {
+    LocalDate today = due.today();
+    return due.pressingIn(monday).stream()
+        .map(
+            one ->
+                new ReviewView.Office(
+                    one.isLate(today), one.about() + ".", one.sentence(today), one.address()))
+        .toList();
   }
 
   private Day day(Review review, LocalDate date) {

@@ -22,6 +22,7 @@ import vestiary.web.Standing;
  * @param changes by date; none if the week reads as it was signed
  * @param priests how many Masses each has on each day; nobody in a week that is looked back at
  * @param earlier to the week as it was signed each time, the last first
+ * @param office sheets for the bishop's office that are due by the end of the week and not sent
  * @param signing the form; only for a week that is not merely looked back at
  */
 record ReviewView(
@@ -38,6 +39,7 @@ record ReviewView(
     List<WeekChange> changes,
     Tally priests,
     List<Link> earlier,
+    List<Office> office,
     List<Signing> signing) {
 
   ReviewView {
@@ -46,6 +48,7 @@ record ReviewView(
     notes = List.copyOf(notes);
     changes = List.copyOf(changes);
     earlier = List.copyOf(earlier);
+    office = List.copyOf(office);
     signing = List.copyOf(signing);
   }
 
@@ -83,6 +86,12 @@ record ReviewView(
   }
 
   record Mark(ClashMark mark, int number) {}
+
+  /**
+   * @param isLate whether its day is past
+   * @param about where and when the Mass is
+   */
+  record Office(boolean isLate, String about, String sentence, String address) {}
 
   /**
    * @param about where and when

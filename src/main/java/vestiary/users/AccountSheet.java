@@ -6,6 +6,8 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.MailServer;
@@ -100,11 +102,27 @@ class AccountSheet {
             outside.isLinked(id),
             new Field("", entries.error("outside-password"))),
         note.made(),
-        note.key().isEmpty() ? "" : here.of("/feeds/ordo.ics?key=" + note.key()),
+        note.key().isEmpty() ? List.of() : feeds(user, note.key()),
         tokens.of(id).stream().map(token -> token(token, zone)).toList(),
         entries.field("name"),
         entries.field("days"),
         entries.field("feed"));
+  }
+
+  private List<AccountView.Feed> feeds(UserRow user, String key) {
+    List<AccountView.Feed> feeds = new ArrayList<>();
+    if (user.personId != null) {
+      feeds.add(new AccountView.Feed("Your own Masses", here.of("/feeds/mine.ics?key=" + key)));
+    }
+    feeds.add(
+        new AccountView.Feed(
+            "Masses of all churches; for one add &church= and its short name",
+            here.of("/feeds/masses.ics?key=" + key)));
+    feeds.add(
+        new AccountView.Feed(
+            "The liturgical calendar; for one church likewise",
+            here.of("/feeds/ordo.ics?key=" + key)));
+    return feeds;
   }
 
   private AccountView.Mail mail(UserRow user, Entries entries) {

@@ -9,7 +9,7 @@ import vestiary.web.Frame;
  *
  * @param about role and churches in words
  * @param made a token just made, to be copied now; empty otherwise
- * @param feed the address of a calendar just made, to be copied now; empty otherwise
+ * @param feeds the addresses that a key just made opens, to be copied now; none otherwise
  * @param origin of the server, by which alone the keys of devices are good
  * @param passkeys the first added first
  * @param sessions how many are open, in words
@@ -30,7 +30,7 @@ record AccountView(
     Mail mail,
     Outside outside,
     String made,
-    String feed,
+    List<Feed> feeds,
     List<Token> tokens,
     Field tokenName,
     Field tokenDays,
@@ -39,7 +39,15 @@ record AccountView(
   AccountView {
     passkeys = List.copyOf(passkeys);
     tokens = List.copyOf(tokens);
+    feeds = List.copyOf(feeds);
   }
+
+  /**
+   * One calendar that a key opens.
+   *
+   * @param address the whole of it, the key included
+   */
+  record Feed(String about, String address) {}
 
   /**
    * A device that lets its user in.

@@ -8,8 +8,8 @@ import java.util.List;
  *
  * @param cluster the cluster's name; empty before it has one, and then no pages are offered
  * @param churches their number in words, for example "six churches"
- * @param section the page we are on: {@code week}, {@code day}, {@code year}, {@code clashes},
- *     {@code vestments}, {@code import}, {@code settings}; empty for none of them
+ * @param section the page we are on: {@code week}, {@code day}, {@code year}, {@code times}, {@code
+ *     clashes}, {@code vestments}, {@code import}, {@code settings}; empty for none of them
  * @param languages those offered; fewer than two and no choice is shown
  * @param demo the sentence of the demo; {@link Demo#NONE} elsewhere
  * @param printed when this was made, for paper, for example "Printed on 30 November 2026 at 10:42"

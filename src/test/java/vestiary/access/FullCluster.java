@@ -17,6 +17,7 @@ import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 import vestiary.sending.Chasing;
+import vestiary.telling.Lettering;
 import vestiary.users.LettingIn;
 import vestiary.vesting.MassId;
 
@@ -30,6 +31,7 @@ class FullCluster {
   private final Nights nights;
   private final Granting granting;
   private final Chasing chasing;
+  private final Lettering lettering;
 
   FullCluster(
       Scenario scenario,
@@ -37,7 +39,9 @@ class FullCluster {
       NoteConsent consents,
       Nights nights,
       Granting granting,
-      Chasing chasing) {
+      Chasing chasing,
+      Lettering lettering) {
+    this.lettering = lettering;
     this.chasing = chasing;
     this.nights = nights;
     this.scenario = scenario;
@@ -118,6 +122,7 @@ class FullCluster {
                 "first", List.of("2026-09-01"),
                 "last", List.of("2026-12-18")))
         .leadsTo("/patterns/terms?done=kept");
+    tellPeople();
   }
 
   /** One celebrant in the place of another. */
@@ -138,6 +143,18 @@ class FullCluster {
                 true))
         .then()
         .statusCode(201);
+  }
+
+  /** Letters, Mass times for the people, and the sheet for the bishop's office. */
+  private void tellPeople() {
+    Browsing.send("/letters/settings", Map.of("weekday", List.of("4")))
+        .leadsTo("/letters?done=saved");
+    Browsing.press("/times/publish").leadsTo("/times?done=published");
+    Sending.put("/api/masses/%s/office-sheet".formatted(mass()), Map.of("parking", "Here"))
+        .then()
+        .statusCode(200);
+    Asking.change(Asking.mass("ol", "2026-12-18T09:00"), Map.of("start", "2026-12-18T09:30"));
+    lettering.leaveTraces(letting.user("written-to", Role.READER));
   }
 
   private static void photographAndCount() {

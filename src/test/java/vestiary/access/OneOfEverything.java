@@ -14,6 +14,7 @@ import vestiary.scenario.Browsing;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
+import vestiary.telling.Lettering;
 import vestiary.users.LettingIn;
 
 /** One thing of each kind that addresses name. A new address needs a line here. */
@@ -23,8 +24,10 @@ class OneOfEverything {
   private final Scenario scenario;
   private final LettingIn letting;
   private final Granting granting;
+  private final Lettering lettering;
 
-  OneOfEverything(Scenario scenario, LettingIn letting, Granting granting) {
+  OneOfEverything(Scenario scenario, LettingIn letting, Granting granting, Lettering lettering) {
+    this.lettering = lettering;
     this.scenario = scenario;
     this.letting = letting;
     this.granting = granting;
@@ -131,6 +134,10 @@ class OneOfEverything {
     first.put("/history/people/", person);
     first.put("/history/churches/", "ht");
     first.put("/history/users/", user.toString());
+    Lettering.Traces letter = lettering.leaveTraces(user);
+    first.put("/letters/stop/", letter.link());
+    first.put("/letters/", letter.letter());
+    first.put("/api/letters/", letter.letter());
     first.put("/people/", person);
     first.put("/mine/absences/", person);
     first.put("/devices/churches/", "ht");

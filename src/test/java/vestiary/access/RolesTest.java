@@ -86,7 +86,7 @@ class RolesTest {
   }
 
   @Test
-  void only_signing_in_is_open_to_all() {
+  void only_signing_in_published_mass_times_and_ending_letters_are_open_to_all() {
     assertEquals(
         Set.of(
             "/sign-in",
@@ -100,7 +100,13 @@ class RolesTest {
             "/sign-out",
             "/welcome/{link}",
             "/recovery",
-            "/mail/{link}"),
+            "/mail/{link}",
+            "/letters/stop/{link}",
+            "/letters/stop/{link}/choice",
+            "/times",
+            "/times/door",
+            "/times/bulletin.txt",
+            "/feeds/times.ics"),
         ENDPOINTS.stream()
             .filter(e -> e.isOpenToAll())
             .map(Endpoint::path)
@@ -193,7 +199,7 @@ class RolesTest {
     table.append(
         """
 
-        In the demo everybody may read without signing in; in a real cluster nobody may, but for the sign-in page and the server's health. The token in `VESTIARY_ADMIN_TOKEN` does what an administrator does. Whoever looks into another cluster that lets them has the last column there, whatever they are at home, and keeps their account at home. An intention is seen only by those who may enter it.
+        In the demo everybody may read without signing in; in a real cluster nobody may, but for the sign-in page, published Mass times and the server's health. The token in `VESTIARY_ADMIN_TOKEN` does what an administrator does. Whoever looks into another cluster that lets them has the last column there, whatever they are at home, and keeps their account at home. An intention is seen only by those who may enter it.
         """);
     return table.toString().replace(" | \n", " |\n");
   }

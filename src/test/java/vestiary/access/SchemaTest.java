@@ -191,6 +191,17 @@ class SchemaTest {
           """);
       statement.execute(
           """
+          insert into mass_stamp (cluster_id, id, sequence, changed_at)
+          select cluster_id, id, 1, now() from mass limit 1 on conflict do nothing
+          """);
+      statement.execute(
+          """
+          insert into office_sheet (cluster_id, id, vesting_place, parking, company, brought, wanted,
+                                    note, version)
+          select cluster_id, id, '', '', '', '', '', '', 0 from mass limit 1
+          """);
+      statement.execute(
+          """
           insert into overdue_mail (cluster_id, id, sending_id, day)
           select cluster_id, gen_random_uuid(), id, date '2026-11-28' from sending limit 1
           """);

@@ -45,6 +45,10 @@ class LiveResourceTest {
           "device_hand",
           "erasure",
           "failed_sign_in",
+          "letter",
+          "letter_wish",
+          "mass_change",
+          "mass_stamp",
           "outside_sign_in",
           "overdue_mail",
           "passkey_challenge",
@@ -55,6 +59,7 @@ class LiveResourceTest {
           "retention",
           "sent_form",
           "shared_device",
+          "telling",
           "tidying",
           "user_church",
           "user_device",
@@ -63,7 +68,8 @@ class LiveResourceTest {
           "user_outside",
           "user_passkey",
           "user_session",
-          "user_token");
+          "user_token",
+          "week_told");
 
   @Inject Scenario scenario;
   @Inject OwnerDatabase database;

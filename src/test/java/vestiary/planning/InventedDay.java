@@ -72,7 +72,8 @@ final class InventedDay {
                 ribbon("white"),
                 new Celebrated("", "solemnity", "Solemnity", "Dedication of the church"),
                 "Its own anniversary.",
-                List.of(new Reason("It stands in number 4 of the table.", "UNLY 59 I.4")))));
+                List.of(new Reason("It stands in number 4 of the table.", "UNLY 59 I.4")))),
+        List.of());
   }
 
   static DayView empty(Frame frame) {
@@ -92,6 +93,7 @@ final class InventedDay {
         List.of(),
         List.of(),
         "White, for Christmas Time.",
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

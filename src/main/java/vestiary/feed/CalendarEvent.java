@@ -1,0 +1,25 @@
+package vestiary.feed;
+
+import java.time.Instant;
+import java.time.ZonedDateTime;
+
+/**
+ * One event of a calendar.
+ *
+ * @param uid the same for ever
+ * @param sequence grows with each change
+ * @param changed when it was changed last
+ * @param busy whether whoever has the calendar is engaged
+ * @param description whole sentences; may be empty
+ */
+public record CalendarEvent(
+    String uid,
+    int sequence,
+    Instant changed,
+    ZonedDateTime start,
+    ZonedDateTime end,
+    String summary,
+    String place,
+    String description,
+    boolean cancelled,
+    boolean busy) {}

@@ -1,0 +1,76 @@
+package vestiary.feed;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import vestiary.cluster.Cluster;
+import vestiary.people.Person;
+import vestiary.people.PersonRole;
+import vestiary.planning.RoleAt;
+import vestiary.schedule.DatedMass;
+import vestiary.schedule.ReadStamped;
+import vestiary.telling.Tongue;
+import vestiary.vesting.Window;
+
+/** Masses as events: for one who is named at them, or for whoever looks after a church. */
+final class MassEvents {
+
+  /** Whoever else is named may be a child: of them a church's calendar says nothing. */
+  private static final Set<PersonRole> NAMED =
+      EnumSet.of(PersonRole.PRIEST, PersonRole.DEACON, PersonRole.BISHOP);
+
+  private final Cluster cluster;
+  private final Tongue tongue;
+
+  MassEvents(Cluster cluster, Tongue tongue) {
+    this.cluster = cluster;
+    this.tongue = tongue;
+  }
+
+  /** One of that person's own: he is engaged. */
+  CalendarEvent ofPerson(ReadStamped.Stamped one, UUID person) {
+    DatedMass mass = one.mass();
+    String role = tongue.say("role." + RoleAt.of(mass, person).id());
+    return event(one, what(mass), role + ". " + setOut(mass), true);
+  }
+
+  /** One of a church. */
+  CalendarEvent ofChurch(ReadStamped.Stamped one) {
+    List<String> lines = new ArrayList<>();
+    one.mass()
+        .findCelebrant()
+        .filter(celebrant -> NAMED.contains(celebrant.role()))
+        .map(Person::tightName)
+        .ifPresent(name -> lines.add(name + "."));
+    lines.add(setOut(one.mass()));
+    return event(one, what(one.mass()), String.join(" ", lines), false);
+  }
+
+  private String what(DatedMass mass) {
+    return "%s (%s)".formatted(tongue.sentence(tongue.whole(mass)), tongue.colour(mass.colour()));
+  }
+
+  private String setOut(DatedMass mass) {
+    Window window = Window.of(mass.toVestedMass(), cluster.policies().vesting());
+    return tongue.say("setout.by", tongue.clock(window.setOut().atZone(cluster.zone())));
+  }
+
+  private CalendarEvent event(
+      ReadStamped.Stamped one, String summary, String description, boolean busy) {
+    DatedMass mass = one.mass();
+    String place = mass.church().place();
+    return new CalendarEvent(
+        "%s@%s".formatted(mass.id().value(), cluster.id()),
+        one.stamp().sequence(),
+        one.stamp().changed(),
+        mass.start(),
+        mass.end(),
+        summary,
+        place.isEmpty() ? mass.church().name() : mass.church().name() + ", " + place,
+        description,
+        mass.chosen().cancelled(),
+        busy);
+  }
+}

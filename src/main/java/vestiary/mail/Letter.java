@@ -1,0 +1,30 @@
+package vestiary.mail;
+
+import java.util.UUID;
+
+/**
+ * A letter to be mailed.
+ *
+ * @param reader id of the person, or of the user who is nobody of the schedule
+ * @param once what it is about: of two letters of the same, the second is not kept
+ * @param language BCP 47
+ * @param html the same as the plain text; empty if there is none
+ * @param stop the link by which its reader ends letters of this kind; {@link StopLink#NONE} for
+ *     letters that answer something
+ */
+public record Letter(
+    UUID reader,
+    LetterKind kind,
+    String once,
+    String language,
+    String subject,
+    String plain,
+    String html,
+    StopLink stop) {
+
+  /** One in English that answers or asks something, so that there is nothing to stop. */
+  public static Letter plain(
+      UUID reader, LetterKind kind, String once, String subject, String text) {
+    return new Letter(reader, kind, once, "en", subject, text, "", StopLink.NONE);
+  }
+}

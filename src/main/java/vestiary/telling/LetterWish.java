@@ -1,0 +1,22 @@
+package vestiary.telling;
+
+import vestiary.mail.LetterKind;
+
+/**
+ * Which letters somebody wants.
+ *
+ * @param week what is to come, once a week
+ * @param changes what has changed, at once
+ * @param language BCP 47; empty for that of the cluster
+ */
+record LetterWish(boolean week, boolean changes, String language) {
+
+  /** Of whoever has chosen nothing. */
+  static final LetterWish USUAL = new LetterWish(true, true, "");
+
+  /** The same without letters of that kind. */
+  LetterWish without(LetterKind kind) {
+    return new LetterWish(
+        week && kind != LetterKind.WEEK, changes && kind != LetterKind.CHANGE, language);
+  }
+}

@@ -1,0 +1,46 @@
+package vestiary.telling;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/**
+ * A Mass as it was, in what people are told of; every part is {@code null} for one that was not
+ * there yet.
+ *
+ * @param celebrant id; {@code null} for nobody
+ * @param named ids of concelebrants and deacons who are known by name
+ * @param colour the one that was chosen; empty for the usual one
+ */
+record MassBefore(
+    UUID church,
+    Instant starts,
+    UUID celebrant,
+    List<UUID> named,
+    String colour,
+    Boolean cancelled) {
+
+  MassBefore {
+    named = named == null ? List.of() : List.copyOf(named);
+  }
+
+  /** Whether the Mass was entered by the change. */
+  boolean absent() {
+    return starts == null;
+  }
+
+  boolean wasCancelled() {
+    return Boolean.TRUE.equals(cancelled);
+  }
+
+  Optional<UUID> findCelebrant() {
+    return Optional.ofNullable(celebrant);
+  }
+
+  /** Whoever was named there, by id. */
+  List<UUID> people() {
+    return Stream.concat(Stream.ofNullable(celebrant), named.stream()).distinct().toList();
+  }
+}

@@ -1,0 +1,116 @@
+package vestiary.telling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import vestiary.people.Person;
+import vestiary.plan.PlanResult;
+import vestiary.planning.RoleAt;
+import vestiary.pool.PlannedWear;
+import vestiary.schedule.DatedMass;
+import vestiary.vesting.Need;
+import vestiary.vesting.Role;
+
+/**
+ * What the week brings one who is named at Masses: where, when, which, in what, what he carries.
+ */
+final class PersonWeek {
+
+  private final WeekSeen week;
+  private final Tongue tongue;
+  private final Person person;
+  private final List<PlanResult.Trip> trips;
+
+  /**
+   * @param trips those he was asked to make, or makes anyway
+   */
+  PersonWeek(WeekSeen week, Tongue tongue, Person person, List<PlanResult.Trip> trips) {
+    this.week = week;
+    this.tongue = tongue;
+    this.person = person;
+    this.trips = List.copyOf(trips);
+  }
+
+  /** Whether that Mass is one of his. */
+  static boolean concerns(DatedMass mass, UUID person) {
+    return mass.people().stream().anyMatch(one -> one.id().equals(person));
+  }
+
+  /** None where nothing concerns him. */
+  List<LetterView.Section> sections() {
+    List<LetterView.Section> sections = new ArrayList<>();
+    List<LetterView.Item> masses = masses().stream().map(this::item).toList();
+    if (!masses.isEmpty()) {
+      sections.add(new LetterView.Section(tongue.say("masses"), masses));
+    }
+    if (!trips.isEmpty()) {
+      sections.add(
+          new LetterView.Section(tongue.say("carry"), trips.stream().map(this::trip).toList()));
+    }
+    return sections;
+  }
+
+  String lead() {
+    return tongue.say("week.person.lead", masses().size(), trips.size());
+  }
+
+  private List<DatedMass> masses() {
+    return week.span().asked().stream().filter(m -> concerns(m, person.id())).toList();
+  }
+
+  private LetterView.Item item(DatedMass mass) {
+    Role role = RoleAt.of(mass, person.id());
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        tongue.say("role." + role.id())
+            + ": "
+            + tongue.say("what", tongue.whole(mass), tongue.colour(mass.colour())));
+    lines.add(wears(mass, role));
+    named(mass, role, lines);
+    return new LetterView.Item(
+        "%s, %s".formatted(tongue.moment(mass.start()), MassPlace.of(mass)), lines);
+  }
+
+  private String wears(DatedMass mass, Role role) {
+    List<String> kinds =
+        week.span().needs(mass).stream()
+            .filter(need -> need.role() == role && need.ordinal() == 1)
+            .map(Need::kind)
+            .distinct()
+            .map(tongue::piece)
+            .toList();
+    return kinds.isEmpty() ? tongue.say("wears.nothing") : tongue.say("wears", tongue.list(kinds));
+  }
+
+  /** Who of several wears which piece, no plan says. */
+  private void named(DatedMass mass, Role role, List<String> lines) {
+    List<String> pieces =
+        week.worn(mass).stream()
+            .filter(one -> one.wearer().role() == role)
+            .map(PlannedWear::piece)
+            .toList();
+    if (!pieces.isEmpty()) {
+      String words =
+          switch (role) {
+            case CONCELEBRANT -> "named.concelebrants";
+            case DEACON -> "named.deacons";
+            default -> "named.you";
+          };
+      lines.add(tongue.say(words, tongue.list(week.names(pieces))));
+    }
+  }
+
+  private LetterView.Item trip(PlanResult.Trip trip) {
+    return new LetterView.Item(
+        tongue.say(
+            "carry.head",
+            tongue.day(week.local(trip.leaveBy()).toLocalDate()),
+            week.church(trip.from()),
+            tongue.clock(week.local(trip.leaveBy())),
+            week.church(trip.to()),
+            tongue.clock(week.local(trip.arriveBy()))),
+        List.of(
+            tongue.sentence(
+                tongue.say("carry.pieces", tongue.list(week.names(trip.pieces()))) + ".")));
+  }
+}

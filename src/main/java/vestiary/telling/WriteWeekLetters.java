@@ -1,0 +1,181 @@
+package vestiary.telling;
+
+import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import vestiary.cluster.Cluster;
+import vestiary.cluster.ReadCluster;
+import vestiary.mail.LetterKind;
+import vestiary.mail.MailServer;
+import vestiary.mail.ReaderAddresses;
+import vestiary.movement.ReadDriving;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
+import vestiary.plan.ReadMovements;
+import vestiary.planning.CheckClashes;
+import vestiary.problem.RaceLost;
+import vestiary.users.MailReaders;
+
+/**
+ * Writes, once a week, to each sacristan what is to be set out and to everybody who is named at a
+ * Mass what is theirs: of the seven days after the one on which the letters leave. Who wants none
+ * gets none, and whom nothing concerns neither.
+ */
+@ApplicationScoped
+class WriteWeekLetters {
+
+  static final int DAYS = 7;
+
+  /** Later they would speak of days that are over. */
+  private static final Duration NOT_AFTER = Duration.ofDays(1);
+
+  private final MailServer mail;
+  private final SettleTelling settings;
+  private final WeekToldRows told;
+  private final ReadCluster cluster;
+  private final CheckClashes check;
+  private final ReadMovements movements;
+  private final ReadDriving driving;
+  private final MailReaders readers;
+  private final ReaderAddresses addresses;
+  private final FindPeople people;
+  private final ChooseLetters choices;
+  private final PostLetter post;
+  private final Clock clock;
+
+  WriteWeekLetters(
+      MailServer mail,
+      SettleTelling settings,
+      WeekToldRows told,
+      ReadCluster cluster,
+      CheckClashes check,
+      ReadMovements movements,
+      ReadDriving driving,
+      MailReaders readers,
+      ReaderAddresses addresses,
+      FindPeople people,
+      ChooseLetters choices,
+      PostLetter post,
+      Clock clock) {
+    this.mail = mail;
+    this.settings = settings;
+    this.told = told;
+    this.cluster = cluster;
+    this.check = check;
+    this.movements = movements;
+    this.driving = driving;
+    this.readers = readers;
+    this.addresses = addresses;
+    this.people = people;
+    this.choices = choices;
+    this.post = post;
+    this.clock = clock;
+  }
+
+  /** Looks in the present cluster whether the hour has come, and writes if it has. */
+  void look() {
+    if (!mail.isOn()) {
+      return;
+    }
+    try {
+      QuarkusTransaction.requiringNew().run(this::write);
+    } catch (RuntimeException failure) {
+      if (!RaceLost.isBehind(failure)) {
+        throw failure;
+      }
+    }
+  }
+
+  private void write() {
+    Cluster here = cluster.cluster();
+    ZonedDateTime now = ZonedDateTime.now(clock.withZone(here.zone()));
+    ZonedDateTime due = settings.read().lastDue(now);
+    LocalDate day = due.toLocalDate();
+    if (due.plus(NOT_AFTER).isAfter(now) && told.isFirst(day)) {
+      LocalDate first = day.plusDays(1);
+      LocalDate last = day.plusDays(DAYS);
+      WeekSeen week = new WeekSeen(check.load(first, last), movements.between(first, last).trips());
+      Map<UUID, LetterWish> wishes = choices.all();
+      readers.sacristans().stream()
+          .filter(one -> wish(wishes, one.reader()).week())
+          .forEach(one -> toSacristan(one, week, tongue(wishes, one.reader(), here)));
+      named(week).stream()
+          .filter(one -> wish(wishes, one.id()).week())
+          .filter(one -> addresses.find(one.id()).isPresent())
+          .forEach(one -> toPerson(one, week, tongue(wishes, one.id(), here)));
+    }
+  }
+
+  /** Everybody of the schedule whom something of the week may concern. */
+  private Set<Person> named(WeekSeen week) {
+    Set<Person> named = new LinkedHashSet<>();
+    week.span().asked().forEach(mass -> named.addAll(mass.people()));
+    if (!week.trips().isEmpty()) {
+      named.addAll(people.all());
+    }
+    return named;
+  }
+
+  private void toSacristan(MailReaders.Sacristan one, WeekSeen week, Tongue tongue) {
+    SacristanWeek said = new SacristanWeek(week, tongue, one.churches());
+    List<LetterView.Section> sections = said.sections();
+    if (!sections.isEmpty()) {
+      post.post(
+          new PostLetter.Draft(
+              one.reader(),
+              LetterKind.WEEK,
+              once("to-set-out", one.reader(), week),
+              one.name(),
+              tongue.say("week.sacristan.subject", span(week, tongue)),
+              said.lead(),
+              sections,
+              "see.setout",
+              "/set-out?from=%s&to=%s".formatted(week.first(), week.last())),
+          tongue);
+    }
+  }
+
+  private void toPerson(Person person, WeekSeen week, Tongue tongue) {
+    PersonWeek said =
+        new PersonWeek(week, tongue, person, driving.trips(person.id(), week.first(), week.last()));
+    List<LetterView.Section> sections = said.sections();
+    if (!sections.isEmpty()) {
+      post.post(
+          new PostLetter.Draft(
+              person.id(),
+              LetterKind.WEEK,
+              once("own", person.id(), week),
+              "",
+              tongue.say("week.person.subject", span(week, tongue)),
+              said.lead(),
+              sections,
+              "see.mine",
+              "/mine"),
+          tongue);
+    }
+  }
+
+  private static String span(WeekSeen week, Tongue tongue) {
+    return tongue.span(week.first(), week.last());
+  }
+
+  private static String once(String what, UUID reader, WeekSeen week) {
+    return "week %s %s %s".formatted(week.first(), what, reader);
+  }
+
+  private static LetterWish wish(Map<UUID, LetterWish> wishes, UUID reader) {
+    return wishes.getOrDefault(reader, LetterWish.USUAL);
+  }
+
+  private static Tongue tongue(Map<UUID, LetterWish> wishes, UUID reader, Cluster here) {
+    return ChooseLetters.tongue(wish(wishes, reader), here);
+  }
+}

@@ -1,0 +1,207 @@
+package vestiary.telling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import vestiary.cluster.ReadCluster;
+import vestiary.mail.MailServer;
+import vestiary.mail.Postman;
+import vestiary.mail.ReaderAddresses;
+import vestiary.people.FindPeople;
+import vestiary.scenario.Asking;
+import vestiary.scenario.MailServerOfTests;
+import vestiary.scenario.OwnerDatabase;
+import vestiary.scenario.Scenario;
+import vestiary.scenario.Sending;
+import vestiary.scenario.WithSmtp;
+import vestiary.schedule.ReadMasses;
+import vestiary.users.MailReaders;
+
+/** Whoever has a Mass that is moved, cancelled or given to another hears of it within minutes. */
+@QuarkusTest
+@TestProfile(WithSmtp.class)
+class ChangesTest {
+
+  private static final String COSMAS = "cosmas@home.example";
+  private static final String AMBROSE = "ambrose@home.example";
+
+  @Inject Scenario scenario;
+  @Inject MailServer mail;
+  @Inject MassChangeRows changes;
+  @Inject ReadMasses masses;
+  @Inject ReadCluster cluster;
+  @Inject FindPeople people;
+  @Inject ReaderAddresses addresses;
+  @Inject MailReaders readers;
+  @Inject ChooseLetters choices;
+  @Inject PostLetter post;
+  @Inject Postman postman;
+  @Inject OwnerDatabase database;
+
+  @ConfigProperty(name = "quarkus.mailer.port")
+  int port;
+
+  private MailServerOfTests smtp;
+
+  @BeforeEach
+  void two_priests_can_be_written_to_and_nothing_is_to_be_told() {
+    scenario.load();
+    Sending.put("/api/people/cosmas-ilverton/mail", Map.of("address", COSMAS))
+        .then()
+        .statusCode(204);
+    Sending.put("/api/people/ambrose-tarnwick/mail", Map.of("address", AMBROSE))
+        .then()
+        .statusCode(204);
+    scenario.within(scenario.ours(), changes::deleteAll);
+    smtp = new MailServerOfTests(port);
+    smtp.start();
+  }
+
+  @AfterEach
+  void stop() {
+    smtp.close();
+  }
+
+  @Test
+  void a_mass_that_is_moved_is_told_with_the_old_hour_and_the_new() throws SQLException {
+    Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
+
+    look(Duration.ofMinutes(2));
+    assertEquals(List.of(), smtp.received());
+    look(Duration.ofMinutes(6));
+    look(Duration.ofMinutes(30));
+
+    MailServerOfTests.Received letter = Asking.only(smtp.received());
+    assertEquals(COSMAS, letter.to());
+    assertEquals("Changed: Sunday 6 December, 11:15, Saint Anne", letter.header("Subject"));
+    assertTrue(
+        letter
+            .words()
+            .contains(
+                "Moved: was Sunday 6 December, 10:45, Saint Anne, is now Sunday 6 December, 11:15, Saint Anne."),
+        letter.words());
+  }
+
+  @Test
+  void ten_changes_are_one_letter() throws SQLException {
+    for (String date : List.of("2026-12-02", "2026-12-09", "2026-12-16")) {
+      Asking.change(mass("sa", date + "T08:00"), Map.of("start", date + "T08:15"));
+      Asking.change(mass("sa", date + "T08:15"), Map.of("start", date + "T08:30"));
+    }
+
+    look(Duration.ofMinutes(6));
+
+    MailServerOfTests.Received letter = Asking.only(smtp.received());
+    assertEquals("3 changes to your Masses", letter.header("Subject"));
+    assertFalse(letter.words().contains("08:15"), letter.words());
+  }
+
+  @Test
+  void what_is_again_as_it_was_is_no_news() throws SQLException {
+    Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
+    Asking.change(mass("sa", "2026-12-06T11:15"), Map.of("start", "2026-12-06T10:45"));
+
+    look(Duration.ofMinutes(6));
+
+    assertEquals(List.of(), smtp.received());
+  }
+
+  @Test
+  void both_hear_of_a_mass_that_is_given_to_another() throws SQLException {
+    Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("celebrant", "ambrose-tarnwick"));
+
+    look(Duration.ofMinutes(6));
+
+    assertTrue(
+        to(COSMAS).words().contains("You are named here no more; Father Ambrose Tarnwick is."),
+        to(COSMAS).words());
+    assertTrue(to(AMBROSE).words().contains("You are named here now."), to(AMBROSE).words());
+  }
+
+  @Test
+  void a_mass_that_is_cancelled_is_told_and_a_past_one_is_not() throws SQLException {
+    Sending.delete("/api/masses/" + mass("sa", "2026-12-06T10:45").get("id"))
+        .then()
+        .statusCode(204);
+    look(Duration.ofMinutes(6));
+    assertTrue(to(COSMAS).words().contains("Cancelled: "), to(COSMAS).words());
+
+    Sending.delete("/api/masses/" + mass("ol", "2026-11-20T09:00").get("id"))
+        .then()
+        .statusCode(204);
+    look(Duration.ofMinutes(6));
+
+    assertEquals(1, smtp.received().size());
+  }
+
+  @Test
+  void whoever_wants_no_such_letters_has_none() throws SQLException {
+    UUID cosmas =
+        UUID.fromString(
+            Asking.only(
+                    Asking.list("/api/people").stream()
+                        .filter(one -> "cosmas-ilverton".equals(one.get("slug")))
+                        .toList())
+                .getOrDefault("id", cosmasByName())
+                .toString());
+    scenario.within(scenario.ours(), () -> choices.choose(cosmas, new LetterWish(true, false, "")));
+
+    Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
+    look(Duration.ofMinutes(6));
+
+    assertEquals(List.of(), smtp.received());
+  }
+
+  private UUID cosmasByName() {
+    UUID[] found = new UUID[1];
+    scenario.within(
+        scenario.ours(), () -> found[0] = people.findBySlug("cosmas-ilverton").orElseThrow().id());
+    return found[0];
+  }
+
+  private static Map<String, Object> mass(String church, String start) {
+    return Asking.mass(church, start);
+  }
+
+  private MailServerOfTests.Received to(String address) {
+    return Asking.only(smtp.received().stream().filter(m -> m.to().equals(address)).toList());
+  }
+
+  /** As the jobs do so long after the last change, which the database times by its own clock. */
+  private void look(Duration after) throws SQLException {
+    Clock then = Clock.fixed(lastChange().plus(after), ZoneOffset.UTC);
+    TellChanges tell =
+        new TellChanges(mail, changes, masses, cluster, people, addresses, choices, post, then);
+    scenario.within(scenario.ours(), tell::look);
+    scenario.within(scenario.ours(), postman::deliver);
+  }
+
+  private Instant lastChange() throws SQLException {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet found =
+            statement.executeQuery("select coalesce(max(at), now()) from mass_change")) {
+      found.next();
+      return found.getTimestamp(1).toInstant();
+    }
+  }
+}

@@ -1,0 +1,275 @@
+package vestiary.telling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.quarkus.test.junit.QuarkusTest;
+import io.quarkus.test.junit.TestProfile;
+import io.restassured.specification.RequestSpecification;
+import jakarta.inject.Inject;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import vestiary.access.Role;
+import vestiary.cluster.ReadCluster;
+import vestiary.mail.MailServer;
+import vestiary.mail.Postman;
+import vestiary.mail.ReaderAddresses;
+import vestiary.movement.ReadDriving;
+import vestiary.people.FindPeople;
+import vestiary.plan.ReadMovements;
+import vestiary.planning.CheckClashes;
+import vestiary.scenario.Asking;
+import vestiary.scenario.Browsing;
+import vestiary.scenario.MailServerOfTests;
+import vestiary.scenario.Page;
+import vestiary.scenario.Planning;
+import vestiary.scenario.Scenario;
+import vestiary.scenario.Sending;
+import vestiary.scenario.WithSmtp;
+import vestiary.users.LettingIn;
+import vestiary.users.MailReaders;
+
+/**
+ * On Friday at nine each sacristan and everybody who is named at a Mass has a letter about the week
+ * to come, once, and may end it by one press.
+ */
+@QuarkusTest
+@TestProfile(WithSmtp.class)
+class WeekLettersTest {
+
+  private static final String PRIEST = "cosmas@home.example";
+  private static final String SACRISTAN = "ysolde@home.example";
+
+  /** Nine on Friday 4 December by the scenario's clock. */
+  private static final Instant DUE = Instant.parse("2026-12-04T15:00:00Z");
+
+  @Inject Scenario scenario;
+  @Inject LettingIn letting;
+  @Inject MailServer mail;
+  @Inject SettleTelling settings;
+  @Inject WeekToldRows told;
+  @Inject ReadCluster cluster;
+  @Inject CheckClashes check;
+  @Inject ReadMovements movements;
+  @Inject ReadDriving driving;
+  @Inject MailReaders readers;
+  @Inject ReaderAddresses addresses;
+  @Inject FindPeople people;
+  @Inject ChooseLetters choices;
+  @Inject PostLetter post;
+  @Inject Postman postman;
+
+  @ConfigProperty(name = "quarkus.mailer.port")
+  int port;
+
+  private MailServerOfTests smtp;
+
+  @BeforeEach
+  void a_priest_and_a_sacristan_can_be_written_to() {
+    scenario.load();
+    Sending.put("/api/people/cosmas-ilverton/mail", Map.of("address", PRIEST))
+        .then()
+        .statusCode(204);
+    UUID sacristan = letting.named("ysolde", "Ysolde Hatherby", Role.SACRISTAN, "ht");
+    letting.writtenTo(sacristan, SACRISTAN);
+    smtp = new MailServerOfTests(port);
+    smtp.start();
+  }
+
+  @AfterEach
+  void stop() {
+    smtp.close();
+  }
+
+  @Test
+  void before_friday_at_nine_nothing_is_written_and_a_day_later_neither() {
+    look(DUE.minusSeconds(1));
+    look(DUE.plusSeconds(24 * 3600));
+
+    assertEquals(List.of(), smtp.received());
+  }
+
+  @Test
+  void each_has_one_letter_with_what_is_theirs() {
+    Planning.applied("2026-12-05", "2026-12-11");
+    look(DUE);
+    look(DUE.plusSeconds(600));
+
+    String priest = only(PRIEST).words();
+    assertEquals(
+        "Your week: Saturday 5 December to Friday 11 December", only(PRIEST).header("Subject"));
+    for (String part :
+        List.of(
+            "Father Cosmas Ilverton,",
+            "* Saturday 5 December, 17:00, Our Lady of the Rosary",
+            "You celebrate: of Sunday, Second Sunday of Advent; colour: violet.",
+            "You wear: chasuble and stole.",
+            "https://vestments.example/mine",
+            "<li><b>Saturday 5 December, 17:00, Our Lady of the Rosary")) {
+      assertTrue(priest.contains(part), part + " not in: " + priest);
+    }
+    String sacristan = only(SACRISTAN).words();
+    for (String part :
+        List.of(
+            "Ysolde Hatherby,",
+            "* Saturday 5 December, 10:30",
+            "Set out by 09:30.",
+            "Confirmation; colour: red.",
+            "5 concelebrants and 2 deacons",
+            "Lay out ",
+            "What leaves Holy Trinity")) {
+      assertTrue(sacristan.contains(part), part + " not in: " + sacristan);
+    }
+    assertFalse(sacristan.contains("Our Lady of the Rosary, Mill"), sacristan);
+  }
+
+  @Test
+  void whoever_chose_spanish_has_it_in_spanish() {
+    send(PRIEST);
+    choose(stop(PRIEST), Map.of("week", "true", "changes", "true", "language", "es"));
+
+    lookNextWeek();
+
+    String letter = last(PRIEST).words();
+    for (String part :
+        List.of(
+            "P. Cosmas Ilverton:", "Usted celebra: ", "color: morado.", "Usted viste: casulla")) {
+      assertTrue(letter.contains(part), part + " not in: " + letter);
+    }
+    assertEquals("es", last(PRIEST).header("Content-Language"));
+  }
+
+  @Test
+  void opening_the_link_changes_nothing_and_one_press_ends_the_letters_without_sign_in() {
+    send(PRIEST);
+    String link = stop(PRIEST);
+    assertEquals("List-Unsubscribe=One-Click", last(PRIEST).header("List-Unsubscribe-Post"));
+    assertEquals(
+        "<https://vestments.example%s>".formatted(link), last(PRIEST).header("List-Unsubscribe"));
+
+    Page.of(nobody().get(link).then().statusCode(200).extract().asString())
+        .says("Send me no more letters of the week");
+    // As mail programs send it: RFC 8058, 3.2.
+    nobody()
+        .contentType("application/x-www-form-urlencoded")
+        .body("List-Unsubscribe=One-Click")
+        .post(link)
+        .then()
+        .statusCode(200);
+    lookNextWeek();
+
+    assertEquals(1, smtp.received().stream().filter(m -> m.to().equals(PRIEST)).count());
+    assertEquals(2, smtp.received().stream().filter(m -> m.to().equals(SACRISTAN)).count());
+    choose(link, Map.of("week", "true", "language", ""));
+    Page.of(nobody().get(link).asString()).says("Send me no more letters of the week");
+  }
+
+  @Test
+  void a_link_that_nobody_was_sent_opens_nothing() {
+    send(PRIEST);
+    String link = stop(PRIEST);
+
+    nobody().get(link.substring(0, link.length() - 4) + "AAAA").then().statusCode(404);
+    nobody().post("/letters/stop/x").then().statusCode(404);
+    nobody().formParam("language", "tlh").post(link + "/choice").then().statusCode(400);
+  }
+
+  @Test
+  void what_people_write_is_no_part_of_the_page() {
+    Map<String, Object> mass = Asking.mass("ht", "2026-12-05T10:30");
+    Asking.change(mass, Map.of("note", "<script>alert(1)</script> & more"));
+
+    look(DUE);
+
+    String words = only(SACRISTAN).words();
+    assertTrue(words.contains("<br>&lt;script&gt;alert(1)&lt;/script&gt; &amp; more"), words);
+  }
+
+  @Test
+  void who_has_signed_in_chooses_under_their_own_name() {
+    UUID user = letting.user("nell", Role.READER);
+    letting.writtenTo(user, "nell@home.example");
+    String session = letting.session(user);
+    Page page =
+        Page.of(LettingIn.browser(session).get("/letters/mine").asString())
+            .says("They go to nell@home.example.");
+    LettingIn.browser(session)
+        .formParam("form-token", LettingIn.formToken(page.html()))
+        .formParam("changes", "true")
+        .formParam("language", "es")
+        .post("/letters/mine")
+        .then()
+        .statusCode(303);
+
+    LetterWish[] wish = new LetterWish[1];
+    scenario.within(scenario.ours(), () -> wish[0] = choices.of(user));
+
+    assertEquals(new LetterWish(false, true, "es"), wish[0]);
+  }
+
+  @Test
+  void another_day_and_hour_are_the_cluster_s_to_choose() {
+    Browsing.send(
+            "/letters/settings",
+            Map.of("weekday", List.of("4"), "hour", List.of("18:30"), "officeDays", List.of("10")))
+        .leadsTo("/letters?done=saved");
+
+    look(Instant.parse("2026-12-04T00:29:00Z"));
+    assertEquals(List.of(), smtp.received());
+    look(Instant.parse("2026-12-04T00:31:00Z"));
+
+    assertEquals(2, smtp.received().size());
+    Browsing.send("/letters/settings", Map.of("hour", List.of("noon"))).is(400);
+  }
+
+  private void send(String to) {
+    look(DUE);
+    assertTrue(smtp.received().stream().anyMatch(m -> m.to().equals(to)));
+  }
+
+  private void lookNextWeek() {
+    look(DUE.plusSeconds(7 * 24 * 3600));
+  }
+
+  /** As the jobs do at that moment. */
+  private void look(Instant moment) {
+    Clock then = Clock.fixed(moment, ZoneOffset.UTC);
+    WriteWeekLetters write =
+        new WriteWeekLetters(
+            mail, settings, told, cluster, check, movements, driving, readers, addresses, people,
+            choices, post, then);
+    scenario.within(scenario.ours(), write::look);
+    scenario.within(scenario.ours(), postman::deliver);
+  }
+
+  private static void choose(String link, Map<String, String> form) {
+    nobody().formParams(form).post(link + "/choice").then().statusCode(303);
+  }
+
+  private static RequestSpecification nobody() {
+    return LettingIn.browser();
+  }
+
+  private String stop(String to) {
+    return last(to).header("List-Unsubscribe").replaceAll("[<>]|https://vestments.example", "");
+  }
+
+  private MailServerOfTests.Received only(String to) {
+    return Asking.only(smtp.received().stream().filter(m -> m.to().equals(to)).toList());
+  }
+
+  private MailServerOfTests.Received last(String to) {
+    List<MailServerOfTests.Received> all =
+        smtp.received().stream().filter(m -> m.to().equals(to)).toList();
+    return all.get(all.size() - 1);
+  }
+}
