@@ -2,19 +2,25 @@ package vestiary.assigning;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import vestiary.allocation.celebrant.Absence;
 import vestiary.allocation.celebrant.Permitted;
 import vestiary.allocation.celebrant.Priest;
 import vestiary.allocation.celebrant.PriestId;
 import vestiary.cluster.Policies;
 import vestiary.people.FindPeople;
+import vestiary.people.Ministry;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
+import vestiary.people.ReadAbsences;
+import vestiary.people.ReadMinistries;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
 
@@ -26,22 +32,36 @@ import vestiary.vesting.ChurchId;
 class ReadPriests {
 
   private final FindPeople people;
+  private final ReadMinistries ministries;
+  private final ReadAbsences absences;
 
-  ReadPriests(FindPeople people) {
+  ReadPriests(FindPeople people, ReadMinistries ministries, ReadAbsences absences) {
     this.people = people;
+    this.ministries = ministries;
+    this.absences = absences;
   }
 
   /**
    * All of them.
    *
-   * @param masses from which it is told where each sets out from: the church in which he celebrates
-   *     most often
+   * @param masses from which it is told where each sets out from, unless he serves one church: the
+   *     one in which he celebrates most often
+   * @param until not included
    */
   @Transactional
-  List<Priest> all(Policies policies, List<DatedMass> masses) {
+  List<Priest> all(Policies policies, List<DatedMass> masses, Instant from, Instant until) {
+    Map<UUID, Ministry> serving = ministries.all();
+    List<vestiary.people.Absence> away = absences.between(from, until);
     return people.all().stream()
         .filter(person -> person.role() == PersonRole.PRIEST && !person.isVisiting())
-        .map(person -> priest(person, policies, masses))
+        .map(
+            person ->
+                priest(
+                    person,
+                    serving.getOrDefault(person.id(), Ministry.UNSAID),
+                    policies,
+                    away,
+                    masses))
         .toList();
   }
 
@@ -53,16 +73,29 @@ class ReadPriests {
         .toList();
   }
 
-  private static Priest priest(Person person, Policies policies, List<DatedMass> masses) {
+  private static Priest priest(
+      Person person,
+      Ministry ministry,
+      Policies policies,
+      List<vestiary.people.Absence> away,
+      List<DatedMass> masses) {
     return new Priest(
         new PriestId(person.id()),
-        Priest.NO_BOUND_OF_HIS_OWN,
-        new Permitted(policies.permittedWeekday(), policies.permittedSunday()),
-        Set.of(),
-        Set.of(),
-        List.of(),
-        Set.of(),
-        home(person, masses));
+        ministry.mostADay() == 0 ? Priest.NO_BOUND_OF_HIS_OWN : ministry.mostADay(),
+        ministry
+            .findPermission()
+            .map(one -> new Permitted(one.weekday(), one.sunday()))
+            .orElse(new Permitted(policies.permittedWeekday(), policies.permittedSunday())),
+        ministry.churches(),
+        ministry.days(),
+        away.stream()
+            .filter(one -> one.person().equals(person.id()))
+            .map(one -> new Absence(one.from(), one.to()))
+            .toList(),
+        Set.copyOf(ministry.languages()),
+        ministry.churches().size() == 1
+            ? List.copyOf(ministry.churches())
+            : home(person, masses));
   }
 
   private static List<ChurchId> home(Person person, List<DatedMass> masses) {

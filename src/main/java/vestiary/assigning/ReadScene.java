@@ -74,7 +74,11 @@ class ReadScene {
         clock.instant(),
         around,
         days(here, churches, from, to.plusDays(1)),
-        priests.all(here.policies(), around),
+        priests.all(
+            here.policies(),
+            around,
+            from.atStartOfDay(here.zone()).toInstant(),
+            to.plusDays(1).atStartOfDay(here.zone()).toInstant()),
         priests.visiting(),
         people.byId(),
         asked.of(around),

@@ -166,6 +166,51 @@ class CelebrantsTest {
   }
 
   @Test
+  void where_nobody_can_come_each_has_his_reason_and_ways_out_are_shown() {
+    String asked =
+        Sending.mass(
+                Map.of(
+                    "church", "sm", "start", SUNDAY + "T09:45", "minutes", 60,
+                    "celebrant", "cosmas-ilverton"))
+            .get("id")
+            .toString();
+
+    JsonPath advice = get("/api/celebrants/masses/" + asked).jsonPath();
+
+    assertEquals(List.of(), advice.getList("priests.findAll { it.can }"));
+    assertEquals(
+        "takes one Mass a day and has 17:30 at Holy Trinity",
+        advice.getString("priests.find { it.priest == 'fintan-oakhallow' }.why"));
+    List<String> ways = advice.getList("waysOut");
+    assertEquals("Begin at 12:25: then Father Ambrose Tarnwick can take it.", ways.get(0));
+    assertTrue(
+        ways.contains("People go to Saint Anne, 16 minutes away, for the Mass of 10:45."),
+        ways.toString());
+    assertTrue(ways.stream().anyMatch(way -> way.startsWith("Ask a visiting priest (")));
+  }
+
+  @Test
+  void how_days_are_counted_decides_whether_he_who_takes_one_a_day_may_take_the_eve_too() {
+    String eve =
+        Sending.mass(
+                Map.of(
+                    "church", "ht", "start", "2026-12-07T18:00", "minutes", 60,
+                    "celebrant", "ambrose-tarnwick"))
+            .get("id")
+            .toString();
+
+    JsonPath advice = get("/api/celebrants/masses/" + eve).jsonPath();
+
+    assertTrue(advice.getBoolean("priests.find { it.priest == 'fintan-oakhallow' }.can"));
+    assertTrue(
+        advice
+            .getList("effects")
+            .contains(
+                "Oakhallow: counted by the calendar day it is his first Mass on Monday 7 December, which he may celebrate; counted by the liturgical day it is his second Mass for Tuesday 8 December, one too many. The settings say: by the calendar day."),
+        advice.getList("effects").toString());
+  }
+
+  @Test
   void whoever_is_ill_is_replaced_and_nobody_else_is_moved() {
     JsonPath proposal =
         get("/api/celebrants?from=2026-12-01&to=2026-12-04&without=ambrose-tarnwick").jsonPath();
