@@ -93,9 +93,7 @@ class ReadPriests {
             .map(one -> new Absence(one.from(), one.to()))
             .toList(),
         Set.copyOf(ministry.languages()),
-        ministry.churches().size() == 1
-            ? List.copyOf(ministry.churches())
-            : home(person, masses));
+        ministry.churches().size() == 1 ? List.copyOf(ministry.churches()) : home(person, masses));
   }
 
   private static List<ChurchId> home(Person person, List<DatedMass> masses) {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -20,6 +21,7 @@ import vestiary.people.Person;
 import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
+import vestiary.schedule.Usual;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Ministers;
 import vestiary.web.Entries;
@@ -76,10 +78,11 @@ class TypedMass {
     MassRuling ruling =
         masses.ruling(church, start, input.text("mass"), input.text("votiveOf"), Leave.NONE);
     MassOption option = ruling.options().get(0);
+    ZonedDateTime begin = start.atZone(cluster.cluster().zone());
     return new DatedMass(
         new MassId(id(input)),
         church,
-        start.atZone(cluster.cluster().zone()),
+        begin,
         Duration.ofMinutes(minutes(input)),
         ruling,
         option,
@@ -87,7 +90,9 @@ class TypedMass {
         celebrant.stream().toList(),
         List.of(),
         new Ministers(false, 0, 0, List.of()),
-        new DatedMass.Chosen("", "", "", "", "", -1, "", "", false, false, false, false, 0));
+        new DatedMass.Chosen("", "", "", "", "", -1, "", "", false, false, false, false, 0),
+        new Usual(false, begin, church),
+        List.of());
   }
 
   /** A new Mass has no id as yet, and takes nobody's place. */

@@ -170,8 +170,14 @@ class CelebrantsTest {
     String asked =
         Sending.mass(
                 Map.of(
-                    "church", "sm", "start", SUNDAY + "T09:45", "minutes", 60,
-                    "celebrant", "cosmas-ilverton"))
+                    "church",
+                    "sm",
+                    "start",
+                    SUNDAY + "T09:45",
+                    "minutes",
+                    60,
+                    "celebrant",
+                    "cosmas-ilverton"))
             .get("id")
             .toString();
 
@@ -194,8 +200,14 @@ class CelebrantsTest {
     String eve =
         Sending.mass(
                 Map.of(
-                    "church", "ht", "start", "2026-12-07T18:00", "minutes", 60,
-                    "celebrant", "ambrose-tarnwick"))
+                    "church",
+                    "ht",
+                    "start",
+                    "2026-12-07T18:00",
+                    "minutes",
+                    60,
+                    "celebrant",
+                    "ambrose-tarnwick"))
             .get("id")
             .toString();
 
