@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriBuilder;
+import java.util.function.Function;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
@@ -132,11 +133,10 @@ class ScanPage {
     Item item = get(code);
     Entries typed = Entries.of(sent);
     boolean atOnce = typed.all("whom").isEmpty();
-    return FormAnswer.of(
-        () -> {
-          send.send(item, SendingForms.outRequest(typed));
-          return to(item, "out");
-        },
+    return said(
+        item,
+        "out",
+        () -> send.send(item, SendingForms.outRequest(typed)),
         refusal ->
             atOnce
                 ? again(item, refusal)
@@ -159,11 +159,10 @@ class ScanPage {
     Item item = get(code);
     Entries typed = Entries.of(sent);
     boolean atOnce = typed.all("taker").isEmpty();
-    return FormAnswer.of(
-        () -> {
-          take.take(item, SendingForms.backRequest(typed));
-          return to(item, "back");
-        },
+    return said(
+        item,
+        "back",
+        () -> take.take(item, SendingForms.backRequest(typed)),
         refusal ->
             atOnce
                 ? again(item, refusal)
@@ -176,11 +175,10 @@ class ScanPage {
   @Path("/{code}/home")
   public Response home(@RestPath String code) {
     Item item = get(code);
-    return FormAnswer.of(
-        () -> {
-          home.take(new TakeHome.Request(item.codes()));
-          return to(item, "home");
-        },
+    return said(
+        item,
+        "home",
+        () -> home.take(new TakeHome.Request(item.codes())),
         refusal -> again(item, refusal));
   }
 
@@ -191,14 +189,25 @@ class ScanPage {
     Item item = get(code);
     Entries typed = Entries.of(sent);
     boolean out = !typed.text("out").isEmpty();
+    return said(
+        item,
+        "undone",
+        () ->
+            undo.undo(
+                out ? typed.text("out") : typed.text("back"),
+                out ? UndoSending.Act.OUT : UndoSending.Act.BACK),
+        refusal -> again(item, refusal));
+  }
+
+  /** Does it, and leads back to the page of the thing, which says that it was done. */
+  private static Response said(
+      Item item, String done, Runnable deed, Function<Refusal, Response> refused) {
     return FormAnswer.of(
         () -> {
-          undo.undo(
-              out ? typed.text("out") : typed.text("back"),
-              out ? UndoSending.Act.OUT : UndoSending.Act.BACK);
-          return to(item, "undone");
+          deed.run();
+          return to(item, done);
         },
-        refusal -> again(item, refusal));
+        refused);
   }
 
   private Item get(String code) {
