@@ -3,13 +3,16 @@ package vestiary.assigning;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import vestiary.allocation.celebrant.CountedDay;
 import vestiary.allocation.celebrant.Engagement;
 import vestiary.allocation.celebrant.MassToServe;
+import vestiary.allocation.celebrant.Occasion;
 import vestiary.allocation.celebrant.Pace;
 import vestiary.allocation.celebrant.Precept;
 import vestiary.allocation.celebrant.Priest;
@@ -17,6 +20,7 @@ import vestiary.allocation.celebrant.PriestId;
 import vestiary.allocation.celebrant.Question;
 import vestiary.allocation.celebrant.Stay;
 import vestiary.calendar.Day;
+import vestiary.calendar.MassKind;
 import vestiary.cluster.CountBy;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
@@ -30,6 +34,10 @@ final class Ask {
 
   /** A church that is so far from home is a far one (common practice, no source). */
   static final Duration FAR = Duration.ofMinutes(20);
+
+  /** Rites for certain persons at an hour that is settled with them. */
+  private static final Set<MassKind> RITES =
+      Set.copyOf(EnumSet.range(MassKind.WEDDING, MassKind.DEDICATION));
 
   private final Scene scene;
   private final CountBy countBy;
@@ -111,15 +119,24 @@ final class Ask {
     return new MassToServe(
         stay(mass),
         counted(mass),
-        Precept.isFulfilledBy(
-            mass.start().toLocalDateTime(),
-            civil(mass, 0),
-            civil(mass, 1),
-            scene.cluster().calendar().evenings().from()),
+        occasion(mass),
         mass.start().toLocalTime().isBefore(EARLY),
         "",
         asked.map(List::of).orElse(named),
         named);
+  }
+
+  private Occasion occasion(DatedMass mass) {
+    boolean obliges =
+        Precept.isFulfilledBy(
+            mass.start().toLocalDateTime(),
+            civil(mass, 0),
+            civil(mass, 1),
+            scene.cluster().calendar().evenings().from());
+    if (obliges) {
+      return Occasion.PRECEPT;
+    }
+    return RITES.contains(mass.kind()) ? Occasion.RITE : Occasion.OTHER;
   }
 
   private Engagement engagement(Priest priest, DatedMass mass, Question question) {

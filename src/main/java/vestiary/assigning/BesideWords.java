@@ -41,7 +41,7 @@ final class BesideWords {
 
   private static String more(Beside.Worse worse) {
     return switch (worse.level()) {
-      case UNSERVED_OBLIGATORY, UNSERVED -> "another Mass would then be without a priest";
+      case UNSERVED_FIRST, UNSERVED -> "another Mass would then be without a priest";
       case BEYOND_ONE -> "one priest would then celebrate more often that day than he need";
       case NOT_AS_ASKED -> "somebody else was asked for, or usually says it";
       case OTHER_TONGUE -> "he does not celebrate in its language";

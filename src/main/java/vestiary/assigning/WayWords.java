@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import vestiary.allocation.celebrant.MassToServe;
+import vestiary.allocation.celebrant.Occasion;
 import vestiary.allocation.celebrant.WaysOut;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
@@ -39,7 +40,7 @@ final class WayWords {
     if (!scene.visiting().isEmpty()) {
       all.add(visiting());
     }
-    if (mass.obliges()) {
+    if (mass.occasion() == Occasion.PRECEPT) {
       all.add(
           plain(
               "A liturgy of the word, where the diocesan bishop provides for it; it is no Mass (can. 1248 § 2)."));

@@ -2,6 +2,9 @@ package vestiary.mail;
 
 import io.quarkus.mailer.Mail;
 import io.quarkus.mailer.reactive.ReactiveMailer;
+import io.smallrye.mutiny.Uni;
+import io.vertx.core.Context;
+import io.vertx.core.Vertx;
 import io.vertx.ext.mail.SMTPException;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
@@ -26,14 +29,17 @@ public class MailServer {
   private static final int LONGEST_ANSWER = 300;
 
   private final ReactiveMailer mailer;
+  private final Context context;
   private final String server;
   private final String host;
 
   MailServer(
       ReactiveMailer mailer,
+      Vertx vertx,
       @ConfigProperty(name = "quarkus.mailer.host") String server,
       @ConfigProperty(name = "quarkus.mailer.from") String from) {
     this.mailer = mailer;
+    this.context = vertx.getOrCreateContext();
     this.server = server;
     this.host = from.replaceFirst(".*@", "").replaceAll("[^A-Za-z0-9.-]", "");
   }
@@ -66,13 +72,13 @@ public class MailServer {
    * @throws RuntimeException of the mailer, if it did not leave
    */
   public void send(String to, String subject, String text) {
-    mailer.send(Mail.withText(to, subject, text)).await().atMost(PATIENCE);
+    leave(Mail.withText(to, subject, text));
   }
 
   /** Hands over a letter and tells what the server said, ten seconds being waited at most. */
   Handed hand(Sending letter) {
     try {
-      mailer.send(mail(letter)).await().atMost(PATIENCE);
+      leave(mail(letter));
       return new Handed.Taken();
     } catch (RuntimeException failure) {
       Optional<SMTPException> said = findAnswer(failure);
@@ -81,6 +87,20 @@ public class MailServer {
           ? new Handed.Refused(answer)
           : new Handed.NotNow(answer);
     }
+  }
+
+  /**
+   * All mails are sent from one place of the event loop: the mailer's connections are lost sight of
+   * when threads that follow one another hand them back and take them at the same moment.
+   */
+  private void leave(Mail mail) {
+    Uni.createFrom()
+        .<Void>emitter(
+            left ->
+                context.runOnContext(
+                    go -> mailer.send(mail).subscribe().with(left::complete, left::fail)))
+        .await()
+        .atMost(PATIENCE);
   }
 
   /**

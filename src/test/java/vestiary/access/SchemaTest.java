@@ -202,6 +202,55 @@ class SchemaTest {
           """);
       statement.execute(
           """
+          update mass set usual_church_id = church_id, usual_starts = starts, cancelled = true,
+                 taken_over_by = (select id from mass order by id limit 1)
+          """);
+      statement.execute(
+          """
+          update parish set merged_from = date '2099-12-07',
+                 merged_into_id = (select id from parish order by id limit 1)
+          where id <> (select id from parish order by id limit 1)
+          """);
+      statement.execute(
+          """
+          insert into merger (cluster_id, id, kind, church_id, parish_id, holds_from, pieces, note, noted_at)
+          select c.cluster_id, gen_random_uuid(), 'closing', c.id, p.id, date '2099-12-07', 0, '', now()
+          from church c, parish p limit 1
+          """);
+      statement.execute(
+          """
+          insert into absence (cluster_id, id, person_id, starts, reason, version)
+          select cluster_id, gen_random_uuid(), id, now(), '', 0 from person limit 1
+          """);
+      statement.execute(
+          """
+          insert into ministry (cluster_id, id, languages, days, wishes, own_set, granted_by, version)
+          select cluster_id, id, '{}', '{}', '', '', '', 0 from person limit 1 on conflict do nothing
+          """);
+      statement.execute(
+          """
+          insert into person_church (cluster_id, id, person_id, church_id)
+          select c.cluster_id, gen_random_uuid(), p.id, c.id from church c, person p limit 1
+          on conflict do nothing
+          """);
+      statement.execute(
+          """
+          insert into child (cluster_id, id, whole_name, responsible, version)
+          select cluster_id, id, 'Ida Fennimore', 'Her parents', 0 from person order by id desc limit 1
+          on conflict do nothing
+          """);
+      statement.execute(
+          """
+          insert into arrival (cluster_id, id, mass_id, person_id, arrives, brings, version)
+          select m.cluster_id, gen_random_uuid(), m.id, p.id, now(), 'own', 0 from mass m, person p limit 1
+          """);
+      statement.execute(
+          """
+          insert into asked_celebrant (cluster_id, id, asked_id, named_id, version)
+          select m.cluster_id, m.id, p.id, p.id, 0 from mass m, person p limit 1
+          """);
+      statement.execute(
+          """
           insert into overdue_mail (cluster_id, id, sending_id, day)
           select cluster_id, gen_random_uuid(), id, date '2026-11-28' from sending limit 1
           """);

@@ -123,7 +123,8 @@ class InventoryTest {
               "/api/history",
               "/api/history.csv",
               "/api/inventories")) {
-        String answer = as(token).get(address).asString();
+        // Ids are random, and some would hold these digits.
+        String answer = as(token).get(address).asString().replaceAll("[0-9a-f-]{36}", "");
         assertFalse(answer.replace(",", "").contains("7319"), role + " " + address);
       }
     }

@@ -28,7 +28,7 @@ public sealed interface Beside {
 
   /** What a division is judged by, the weightiest first, as in {@link Levels}. */
   enum Level {
-    UNSERVED_OBLIGATORY,
+    UNSERVED_FIRST,
     UNSERVED,
     BEYOND_ONE,
     NOT_AS_ASKED,

@@ -60,7 +60,7 @@ final class Choice {
       tiers.add(costs(duty -> duty.costs()[place]));
     }
     for (MassToServe mass : masses) {
-      tiers.get(mass.obliges() ? 0 : 1)[unserved.get(mass.id())] = 1;
+      tiers.get(mass.occasion().comesFirst() ? 0 : 1)[unserved.get(mass.id())] = 1;
     }
     return tiers;
   }

@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * How good a division of Masses is, the weightiest first; less is better in all of them.
  *
- * @param unservedObligatory Masses without a celebrant by which an obligation is fulfilled
+ * @param unservedFirst Masses without a celebrant that cannot be left out: by which an obligation
+ *     is fulfilled, or with a rite for certain persons
  * @param unserved other Masses without a celebrant
  * @param beyondOne what priests celebrate beyond one Mass a day and what the law itself allows: 1
  *     for a second, 2 more for a third, so that thirds come last
@@ -17,7 +18,7 @@ import java.util.List;
  * @param changes Masses that somebody else says than is named now
  */
 public record Levels(
-    long unservedObligatory,
+    long unservedFirst,
     long unserved,
     long beyondOne,
     long notAsAsked,
@@ -41,7 +42,7 @@ public record Levels(
   /** The weightiest first. */
   public List<Long> asList() {
     return List.of(
-        unservedObligatory,
+        unservedFirst,
         unserved,
         beyondOne,
         notAsAsked,

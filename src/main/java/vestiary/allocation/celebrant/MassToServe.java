@@ -9,7 +9,7 @@ import vestiary.vesting.MassId;
  * A Mass for which a celebrant is looked for.
  *
  * @param day the one it counts on
- * @param obliges whether taking part in it fulfils an obligation (canon 1248)
+ * @param occasion for what people come to it
  * @param early whether it is one of those for which one rises early
  * @param language tag of the language of its community; empty if none is said
  * @param asked who was asked for, or usually celebrates it; empty if nobody, else one
@@ -18,7 +18,7 @@ import vestiary.vesting.MassId;
 public record MassToServe(
     Stay stay,
     CountedDay day,
-    boolean obliges,
+    Occasion occasion,
     boolean early,
     String language,
     List<PriestId> asked,
@@ -31,6 +31,7 @@ public record MassToServe(
   public MassToServe {
     Objects.requireNonNull(stay, "stay");
     Objects.requireNonNull(day, "day");
+    Objects.requireNonNull(occasion, "occasion");
     Objects.requireNonNull(language, "language");
     asked = List.copyOf(asked);
     now = List.copyOf(now);

@@ -42,7 +42,7 @@ public final class Reckoning {
 
   private void addMass(MassToServe mass, Optional<PriestId> celebrant, long[] values) {
     if (celebrant.isEmpty()) {
-      values[mass.obliges() ? 0 : 1]++;
+      values[mass.occasion().comesFirst() ? 0 : 1]++;
       values[8] += mass.now().isEmpty() ? 0 : 1;
       return;
     }

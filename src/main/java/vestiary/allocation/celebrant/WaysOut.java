@@ -80,7 +80,7 @@ public final class WaysOut {
     return new MassToServe(
         new Stay(stay.mass(), stay.church(), date, start, start.plus(length)),
         mass.day(),
-        mass.obliges(),
+        mass.occasion(),
         mass.early(),
         mass.language(),
         mass.asked(),

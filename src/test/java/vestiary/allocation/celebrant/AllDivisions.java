@@ -128,7 +128,7 @@ final class AllDivisions {
     for (int place = 0; place < celebrants.length; place++) {
       MassToServe mass = question.masses().get(place);
       if (celebrants[place] < 0) {
-        level[mass.obliges() ? 0 : 1]++;
+        level[mass.occasion() == Occasion.OTHER ? 1 : 0]++;
         level[8] += mass.now().size();
       } else {
         Priest priest = question.priests().get(celebrants[place]);

@@ -98,7 +98,9 @@ public final class InventedPriests {
     return new MassToServe(
         stay,
         new CountedDay(stay.date(), Portion.DAY, sunday, 1),
-        sunday || stay.date().getDayOfWeek() == DayOfWeek.SATURDAY,
+        sunday || stay.date().getDayOfWeek() == DayOfWeek.SATURDAY
+            ? Occasion.PRECEPT
+            : Occasion.OTHER,
         stay.start().atZone(ZoneOffset.UTC).getHour() < 9,
         language,
         usual,
@@ -145,7 +147,7 @@ public final class InventedPriests {
     return new MassToServe(
         stay(number, random.nextInt(churches), start, 30 + 30 * random.nextInt(2)),
         new CountedDay(counted, Portion.DAY, sunday, 1),
-        random.nextBoolean(),
+        Occasion.values()[random.nextInt(Occasion.values().length)],
         start.getHour() < 9,
         random.nextInt(3) == 0 ? "es" : "",
         somebody(priests),

@@ -151,7 +151,7 @@ class WorkedDaysTest {
     return new MassToServe(
         mass.stay(),
         new CountedDay(counted, Portion.DAY, byLiturgy, 1),
-        true,
+        Occasion.PRECEPT,
         false,
         "",
         List.of(),
@@ -217,7 +217,7 @@ class WorkedDaysTest {
     return new MassToServe(
         stay,
         new CountedDay(date, Portion.DAY, true, 1),
-        true,
+        Occasion.PRECEPT,
         false,
         "",
         List.of(celebrant.id()),
