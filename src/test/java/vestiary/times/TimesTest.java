@@ -43,11 +43,11 @@ class TimesTest {
 
     String page = people("/times");
 
-    assertTrue(page.contains("No Mass is entered."), page);
+    assertTrue(page.contains("No Mass times are published for this week."), page);
     assertFalse(page.contains("Holy Trinity, Tollbridge"), page);
     assertFalse(page.contains("/times/publish"), page);
     LettingIn.browser().post("/times/publish").then().statusCode(not(200));
-    assertTrue(people("/times").contains("No Mass is entered."));
+    assertTrue(people("/times").contains("No Mass times are published for this week."));
   }
 
   @Test
@@ -178,7 +178,7 @@ class TimesTest {
 
     Browsing.send("/times/publish", Map.of("weeks", List.of("99"))).is(400);
 
-    assertTrue(people("/times").contains("No Mass is entered."));
+    assertTrue(people("/times").contains("No Mass times are published for this week."));
     LettingIn.browser().get("/times?church=nowhere").then().statusCode(404);
     LettingIn.browser().get("/times?week=yesterday").then().statusCode(404);
     LettingIn.browser()
