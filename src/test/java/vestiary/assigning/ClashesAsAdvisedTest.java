@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Sending.put;
 
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.LocalDate;
@@ -48,7 +47,7 @@ class ClashesAsAdvisedTest {
     celebrates(funeral(), "fintan-oakhallow");
     concelebrate("ambrose-tarnwick");
 
-    Map<String, Object> clash = Asking.only(people(SATURDAY));
+    Map<String, Object> clash = Asking.only(limits(SATURDAY, "Tarnwick"));
     assertEquals("limit", clash.get("kind"));
     assertEquals("must", clash.get("severity"));
     assertEquals(
@@ -61,62 +60,61 @@ class ClashesAsAdvisedTest {
 
     countBy("liturgical");
 
-    assertEquals(List.of(), people(SATURDAY));
+    assertEquals(List.of(), limits(SATURDAY, "Tarnwick"));
   }
 
   @Test
   void nobody_celebrates_a_funeral_while_he_concelebrates_elsewhere() {
     concelebrate("ambrose-tarnwick");
 
-    Map<String, Object> clash = Asking.only(doubleBooked(SATURDAY));
+    Map<String, Object> clash = Asking.only(doubleBooked(SATURDAY, "Tarnwick"));
     assertEquals("must", clash.get("severity"));
     assertEquals(List.of(id("ht", "T10:30"), id("sj", "T11:00")), clash.get("masses"));
     says(
         clash,
         "Father Ambrose Tarnwick is named here and at 11:00 at Saint Joseph, and the two overlap.",
         "18 minutes away: he could begin there at 13:03 at the earliest.",
-        "From 13:03 on it would do.",
-        "Father Fintan Oakhallow could take the one at 11:00 at Saint Joseph.");
+        "Father Cosmas Ilverton or Father Fintan Oakhallow could take the one at 11:00 at Saint Joseph.");
     Browsing.page("/clashes/%s/%s".formatted(SATURDAY, clash.get("id")))
         .says("the two overlap", "Who can celebrate at 11:00 at Saint Joseph")
         .links("/masses/%s/celebrant".formatted(id("sj", "T11:00")));
 
     celebrates(funeral(), "fintan-oakhallow");
 
-    assertEquals(List.of(), doubleBooked(SATURDAY));
+    assertEquals(List.of(), doubleBooked(SATURDAY, "Tarnwick"));
   }
 
   @Test
   void a_mass_that_the_road_leaves_no_time_for_is_to_be_decided_and_said_from_when_it_would_do() {
     Map<String, Object> late = asked("sm", SUNDAY + "T14:00", "ambrose-tarnwick");
-    assertEquals(List.of(), doubleBooked(SUNDAY));
+    assertEquals(List.of(), doubleBooked(SUNDAY, "Tarnwick"));
 
     Asking.change(late, Map.of("start", SUNDAY + "T12:00"));
 
-    Map<String, Object> clash = Asking.only(doubleBooked(SUNDAY));
+    Map<String, Object> clash = Asking.only(doubleBooked(SUNDAY, "Tarnwick"));
     assertEquals("decide", clash.get("severity"));
     says(
         clash,
         "Father Ambrose Tarnwick is named here and at 12:00 at",
         "and cannot be there in time. He is here until 11:45",
-        "he could begin there at 12:25 at the earliest. From 12:25 on it would do.");
+        "he could begin there at 12:22 at the earliest. From 12:22 on it would do.");
   }
 
   @Test
   void the_eve_of_a_holy_day_is_a_second_mass_for_it_by_the_liturgical_day_alone() {
     asked("ht", EVE + "T18:00", "fintan-oakhallow");
-    assertEquals(List.of(), people(EVE));
+    assertEquals(List.of(), limits(EVE, "Oakhallow"));
 
     countBy("liturgical");
 
-    Map<String, Object> clash = Asking.only(people(EVE));
+    Map<String, Object> clash = Asking.only(limits(EVE, "Oakhallow"));
     assertEquals("limit", clash.get("kind"));
     assertEquals("decide", clash.get("severity"));
     says(
         clash,
         "Father Fintan Oakhallow has two Masses for Tuesday 8 December, and takes one a day.",
         "Counted by the calendar day he would keep within it.");
-    assertEquals(List.of(clash), people("2026-12-08"));
+    assertEquals(List.of(clash), limits("2026-12-08", "Oakhallow"));
   }
 
   @Test
@@ -124,7 +122,7 @@ class ClashesAsAdvisedTest {
     assists(Asking.mass("ht", SUNDAY + "T10:30"), "tobias-greywater");
     assists(Asking.mass("sa", SUNDAY + "T10:45"), "tobias-greywater");
 
-    Map<String, Object> clash = Asking.only(doubleBooked(SUNDAY));
+    Map<String, Object> clash = Asking.only(doubleBooked(SUNDAY, "Greywater"));
 
     assertEquals("must", clash.get("severity"));
     says(clash, "Deacon Tobias Greywater is named here and at 10:45 at Saint Anne");
@@ -138,16 +136,15 @@ class ClashesAsAdvisedTest {
     asked("sa", EVE + "T18:45", "fintan-oakhallow");
     for (String countBy : List.of("calendar", "liturgical")) {
       countBy(countBy);
-      compare();
+      scenario.within(scenario.ours(), this::compare);
     }
   }
 
   private void compare() {
     LocalDate first = LocalDate.parse("2026-11-30");
     LocalDate last = LocalDate.parse("2026-12-13");
-    List<DatedMass> masses =
-        QuarkusTransaction.requiringNew().call(() -> check.load(first, last).asked());
-    List<Clash> clashes = QuarkusTransaction.requiringNew().call(() -> check.between(first, last));
+    List<DatedMass> masses = check.load(first, last).asked();
+    List<Clash> clashes = check.between(first, last);
     int cannot = 0;
     for (DatedMass mass : masses) {
       Optional<Advice.Advised> his = celebrant(mass);
@@ -169,11 +166,7 @@ class ClashesAsAdvisedTest {
   private Optional<Advice.Advised> celebrant(DatedMass mass) {
     return mass.findCelebrant()
         .filter(one -> mass.kind().isMass() && !mass.ministers().bishop())
-        .flatMap(
-            one ->
-                QuarkusTransaction.requiringNew()
-                    .call(() -> advise.of(mass.id().value().toString()))
-                    .find(new PriestId(one.id())));
+        .flatMap(one -> advise.of(mass.id().value().toString()).find(new PriestId(one.id())));
   }
 
   private static Set<ClashKind> found(List<Clash> clashes, DatedMass mass) {
@@ -193,14 +186,24 @@ class ClashesAsAdvisedTest {
     }
   }
 
-  private static List<Map<String, Object>> people(String date) {
-    return Asking.clashes(date, date).stream()
-        .filter(clash -> Set.of("limit", "double-booked").contains(clash.get("kind")))
-        .toList();
+  private static List<Map<String, Object>> limits(String date, String surname) {
+    return of("limit", date, surname);
   }
 
-  private static List<Map<String, Object>> doubleBooked(String date) {
-    return people(date).stream().filter(one -> one.get("kind").equals("double-booked")).toList();
+  private static List<Map<String, Object>> doubleBooked(String date, String surname) {
+    return of("double-booked", date, surname);
+  }
+
+  private static List<Map<String, Object>> of(String kind, String date, String surname) {
+    return Asking.clashes(date, date).stream()
+        .filter(clash -> clash.get("kind").equals(kind))
+        .filter(
+            clash ->
+                clash
+                    .get("sentence")
+                    .toString()
+                    .matches(".*: \\w+ \\w+ " + surname + " (is|has) .*"))
+        .toList();
   }
 
   private static void countBy(String countBy) {
