@@ -18,11 +18,11 @@ import vestiary.allocation.celebrant.Precept;
 import vestiary.allocation.celebrant.Priest;
 import vestiary.allocation.celebrant.PriestId;
 import vestiary.allocation.celebrant.Question;
-import vestiary.allocation.celebrant.Stay;
 import vestiary.calendar.Day;
 import vestiary.calendar.MassKind;
 import vestiary.cluster.CountBy;
 import vestiary.people.Person;
+import vestiary.planning.Serving;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
 
@@ -117,7 +117,7 @@ final class Ask {
     Optional<PriestId> asked =
         Optional.ofNullable(scene.asked().get(mass.id())).filter(scene::isPriest);
     return new MassToServe(
-        stay(mass),
+        Serving.stay(mass),
         counted(mass),
         occasion(mass),
         mass.start().toLocalTime().isBefore(EARLY),
@@ -152,18 +152,8 @@ final class Ask {
             : 0);
   }
 
-  static Stay stay(DatedMass mass) {
-    return new Stay(
-        mass.id(),
-        mass.church().id(),
-        mass.date(),
-        mass.start().toInstant(),
-        mass.end().toInstant());
-  }
-
   private CountedDay counted(DatedMass mass) {
-    Day day = countBy == CountBy.CALENDAR ? civil(mass, 0) : mass.ruling().day();
-    return CountedDay.of(mass.kind(), day);
+    return Serving.counted(mass, countBy, civil(mass, 0));
   }
 
   private Day civil(DatedMass mass, int later) {

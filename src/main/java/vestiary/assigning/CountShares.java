@@ -11,6 +11,7 @@ import vestiary.allocation.celebrant.PriestId;
 import vestiary.allocation.celebrant.Question;
 import vestiary.allocation.celebrant.Reckoning;
 import vestiary.allocation.celebrant.Stay;
+import vestiary.planning.Serving;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
 
@@ -56,7 +57,7 @@ final class CountShares {
         stays.add(his.get().stay());
       } else if (scene.isWithin(mass) && isNamed(priest, mass)) {
         masses += mass.kind().isMass() ? 1 : 0;
-        stays.add(Ask.stay(mass));
+        stays.add(Serving.stay(mass));
       }
     }
     return new CelebrantsView.Share(

@@ -6,21 +6,19 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import vestiary.allocation.celebrant.Absence;
-import vestiary.allocation.celebrant.Permitted;
 import vestiary.allocation.celebrant.Priest;
-import vestiary.allocation.celebrant.PriestId;
 import vestiary.cluster.Policies;
+import vestiary.people.Absence;
 import vestiary.people.FindPeople;
 import vestiary.people.Ministry;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
 import vestiary.people.ReadAbsences;
 import vestiary.people.ReadMinistries;
+import vestiary.planning.Serving;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
 
@@ -51,7 +49,7 @@ class ReadPriests {
   @Transactional
   List<Priest> all(Policies policies, List<DatedMass> masses, Instant from, Instant until) {
     Map<UUID, Ministry> serving = ministries.all();
-    List<vestiary.people.Absence> away = absences.between(from, until);
+    List<Absence> away = absences.between(from, until);
     return people.all().stream()
         .filter(person -> person.role() == PersonRole.PRIEST && !person.isVisiting())
         .map(
@@ -77,22 +75,13 @@ class ReadPriests {
       Person person,
       Ministry ministry,
       Policies policies,
-      List<vestiary.people.Absence> away,
+      List<Absence> away,
       List<DatedMass> masses) {
-    return new Priest(
-        new PriestId(person.id()),
-        ministry.mostADay() == 0 ? Priest.NO_BOUND_OF_HIS_OWN : ministry.mostADay(),
-        ministry
-            .findPermission()
-            .map(one -> new Permitted(one.weekday(), one.sunday()))
-            .orElse(new Permitted(policies.permittedWeekday(), policies.permittedSunday())),
-        ministry.churches(),
-        ministry.days(),
-        away.stream()
-            .filter(one -> one.person().equals(person.id()))
-            .map(one -> new Absence(one.from(), one.to()))
-            .toList(),
-        Set.copyOf(ministry.languages()),
+    return Serving.priest(
+        person,
+        ministry,
+        policies,
+        away,
         ministry.churches().size() == 1 ? List.copyOf(ministry.churches()) : home(person, masses));
   }
 

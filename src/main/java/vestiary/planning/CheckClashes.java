@@ -19,10 +19,12 @@ import vestiary.allocation.Shortage;
 import vestiary.allocation.ShortageKind;
 import vestiary.calendar.Verdict;
 import vestiary.cluster.Church;
+import vestiary.cluster.ChurchCalendars;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.KeepHeight;
 import vestiary.people.ReadAbsences;
+import vestiary.people.ReadMinistries;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.pool.ReadTaken;
@@ -46,6 +48,8 @@ public class CheckClashes {
   private final AcceptSteps steps;
   private final KeepHeight heights;
   private final ReadAbsences absences;
+  private final ReadMinistries ministries;
+  private final ChurchCalendars calendars;
 
   CheckClashes(
       ReadCluster cluster,
@@ -54,7 +58,11 @@ public class CheckClashes {
       ReadTaken taken,
       AcceptSteps steps,
       KeepHeight heights,
-      ReadAbsences absences) {
+      ReadAbsences absences,
+      ReadMinistries ministries,
+      ChurchCalendars calendars) {
+    this.ministries = ministries;
+    this.calendars = calendars;
     this.absences = absences;
     this.heights = heights;
     this.steps = steps;
@@ -94,7 +102,11 @@ public class CheckClashes {
         taken.lying(from, until),
         steps.of(around.stream().map(DatedMass::id).toList()),
         heights.all(),
-        absences.attendance(from, until));
+        absences.attendance(from, until),
+        new Serving(
+            ministries.all(),
+            churches.stream()
+                .collect(Collectors.toMap(Church::id, church -> calendars.of(here, church)))));
   }
 
   /** The clashes with a Mass that begins in the span, by the first of their Masses. */
@@ -111,6 +123,7 @@ public class CheckClashes {
         .filter(m -> m.chosen().celebrantLost())
         .map(CheckClashes::withoutCelebrant)
         .forEach(clashes::add);
+    clashes.addAll(WhatPeopleServe.of(span));
     span.asked().stream().map(m -> AwayFromMass.of(m, span)).forEach(clashes::addAll);
     span.masses().stream().map(m -> SubstituteWords.of(m, span)).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =

@@ -17,6 +17,7 @@ import vestiary.web.Link;
  * @param masses those concerned, by start, one or more
  * @param words what is said of it
  * @param proofs the shortage behind it; none where pieces play no part
+ * @param ways to pages on which it can be mended; none where its own page is the only one
  */
 public record Clash(
     String id,
@@ -24,11 +25,24 @@ public record Clash(
     ClashSeverity severity,
     List<DatedMass> masses,
     ClashWords words,
-    List<Shortage> proofs) {
+    List<Shortage> proofs,
+    List<Link> ways) {
 
   public Clash {
     masses = List.copyOf(masses);
     proofs = List.copyOf(proofs);
+    ways = List.copyOf(ways);
+  }
+
+  /** One that is mended on its own page, or where its Masses are changed. */
+  public Clash(
+      String id,
+      ClashKind kind,
+      ClashSeverity severity,
+      List<DatedMass> masses,
+      ClashWords words,
+      List<Shortage> proofs) {
+    this(id, kind, severity, masses, words, proofs, List.of());
   }
 
   /** The shortage behind it; empty where pieces play no part. */
@@ -55,8 +69,10 @@ public record Clash(
     return "/clashes/%s/%s".formatted(first().date(), id);
   }
 
-  /** To what mends it; without an address where pieces play no part. */
+  /** To what mends it; without an address where there is no page for it. */
   public Link mends() {
-    return proofs.isEmpty() ? new Link("", "") : new Link("What mends it", address() + "#mends");
+    return proofs.isEmpty()
+        ? ways.stream().findFirst().orElse(Link.NONE)
+        : new Link("What mends it", address() + "#mends");
   }
 }

@@ -16,6 +16,10 @@ public enum ClashKind implements Term {
   NO_CELEBRANT,
   /** Somebody who is named to concelebrate or assist cannot be there. */
   MINISTER,
+  /** Somebody is named at two liturgies that he cannot both serve. */
+  DOUBLE_BOOKED,
+  /** A priest has more Masses on one day than he may or will celebrate. */
+  LIMIT,
   /** No alb that is there fits whoever wears one. */
   SIZE
 }

@@ -40,7 +40,7 @@ final class ClashSheet {
         CountPicture.Drawing.NONE,
         JourneyPicture.Drawing.NONE,
         ProofView.COUNTED,
-        List.of(clash.words().title() + ".", clash.words().more()),
+        List.of(clash.words().title() + ".", clash.words().more(), clash.words().lawful()),
         "",
         "",
         List.of(),
@@ -111,6 +111,7 @@ final class ClashSheet {
                     new Link(
                         "Change %s, %s".formatted(English.clock(m.start()), m.church().name()),
                         "/masses/" + m.id().value())));
+    turn.addAll(clash.ways());
     return new ClashView(
         frame,
         clash.severity().mark(),
@@ -147,7 +148,9 @@ final class ClashSheet {
             .map(n -> n.endsWith(".") ? n : n + ".")
             .collect(Collectors.joining(" "));
     String calm =
-        clash.severity() == ClashSeverity.DECIDE ? " Mass can be celebrated all the same." : "";
+        clash.severity() == ClashSeverity.DECIDE && clash.kind() != ClashKind.DOUBLE_BOOKED
+            ? " Mass can be celebrated all the same."
+            : "";
     return "%s: %s. %s%s".formatted(English.sentence(colours()), which, notes, calm).strip();
   }
 

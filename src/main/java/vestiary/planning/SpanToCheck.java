@@ -51,6 +51,7 @@ import vestiary.vesting.Window;
  * @param heights of those priests, deacons and bishops of whom they are known, in centimetres, by
  *     their ids
  * @param attendance who is away over the same days
+ * @param serving how much anybody may serve
  */
 public record SpanToCheck(
     Cluster cluster,
@@ -65,7 +66,8 @@ public record SpanToCheck(
     Lying lying,
     List<AcceptedStep> accepted,
     Map<UUID, Integer> heights,
-    Attendance attendance) {
+    Attendance attendance,
+    Serving serving) {
 
   public SpanToCheck {
     accepted = List.copyOf(accepted);
@@ -124,7 +126,8 @@ public record SpanToCheck(
         lying,
         substitutes,
         heights,
-        attendance);
+        attendance,
+        serving);
   }
 
   /** The same for those who need not know how tall anybody is. */
@@ -142,7 +145,8 @@ public record SpanToCheck(
         lying,
         accepted,
         Map.of(),
-        attendance);
+        attendance,
+        serving);
   }
 
   /** The same for some of its dates, as if these alone had been asked for. */
@@ -170,7 +174,8 @@ public record SpanToCheck(
         lying,
         accepted,
         heights,
-        attendance);
+        attendance,
+        serving);
   }
 
   /** How long an alb suits whoever wears it, as far as his height is known. */

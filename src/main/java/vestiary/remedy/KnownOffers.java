@@ -52,7 +52,9 @@ class KnownOffers {
               days.kept(),
               days.taken(),
               days.lying(),
-              days.accepted()),
+              days.accepted(),
+              days.attendance(),
+              days.serving().ministries()),
           days.churches().stream().flatMap(from -> from(from, days).stream()).toList());
     }
 

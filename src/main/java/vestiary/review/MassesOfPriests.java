@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import vestiary.cluster.CountBy;
 import vestiary.cluster.Policies;
 import vestiary.people.Person;
 import vestiary.planning.SpanToCheck;
@@ -16,21 +17,30 @@ import vestiary.schedule.DatedMass;
 import vestiary.web.English;
 
 /**
- * Counts how many Masses each priest has on each day by the schedule, concelebrating included. It
- * judges nothing: more than one needs the local ordinary's leave.
+ * Counts how many Masses each priest has on each day by the schedule, concelebrating included,
+ * counted as the cluster counts; where the other kind of day gives another number, both are told.
+ * It judges nothing: more than one needs the local ordinary's leave.
  *
  * <p>Source: Code of Canon Law, canon 905.
  */
 final class MassesOfPriests {
 
-  private MassesOfPriests() {}
+  private final SpanToCheck span;
+  private final List<LocalDate> days;
+
+  private MassesOfPriests(SpanToCheck span) {
+    this.span = span;
+    this.days = IntStream.range(0, ReadReview.DAYS).mapToObj(span.first()::plusDays).toList();
+  }
 
   /** Of the week, by surname. */
   static ReviewView.Tally of(SpanToCheck span) {
-    List<LocalDate> days =
-        IntStream.range(0, ReadReview.DAYS).mapToObj(span.first()::plusDays).toList();
+    return new MassesOfPriests(span).tally();
+  }
+
+  private ReviewView.Tally tally() {
     Map<Person, List<DatedMass>> masses = new LinkedHashMap<>();
-    span.asked().stream()
+    span.masses().stream()
         .filter(mass -> mass.kind().isMass())
         .forEach(
             mass ->
@@ -39,30 +49,73 @@ final class MassesOfPriests {
                     .forEach(
                         priest ->
                             masses.computeIfAbsent(priest, none -> new ArrayList<>()).add(mass)));
-    return new ReviewView.Tally(
-        days.stream().map(day -> String.valueOf(day.getDayOfMonth())).toList(),
+    List<Count> counts =
         masses.entrySet().stream()
             .sorted(Comparator.comparing(one -> one.getKey().shortName()))
-            .map(one -> priest(one.getKey(), one.getValue(), days))
-            .toList(),
-        permitted(span.cluster().policies()));
+            .map(one -> count(one.getKey(), one.getValue()))
+            .filter(one -> !one.byDay().isEmpty())
+            .toList();
+    return new ReviewView.Tally(
+        days.stream().map(day -> String.valueOf(day.getDayOfMonth())).toList(),
+        counts.stream().map(this::priest).toList(),
+        permitted(span.cluster().policies()),
+        counts.stream().flatMap(one -> differing(one).stream()).toList());
   }
 
-  private static ReviewView.Priest priest(
-      Person priest, List<DatedMass> masses, List<LocalDate> days) {
-    Map<LocalDate, Long> byDay =
-        masses.stream()
-            .map(DatedMass::date)
-            .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+  /** What one priest has on each day, counted as the cluster counts, and otherwise. */
+  private record Count(Person priest, Map<LocalDate, Long> byDay, Map<LocalDate, Long> otherwise) {}
+
+  private Count count(Person priest, List<DatedMass> masses) {
+    CountBy usual = span.cluster().policies().countBy();
+    return new Count(priest, byDay(masses, usual), byDay(masses, other(usual)));
+  }
+
+  private Map<LocalDate, Long> byDay(List<DatedMass> masses, CountBy countBy) {
+    return masses.stream()
+        .map(mass -> span.serving().counted(mass, countBy).date())
+        .filter(days::contains)
+        .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+  }
+
+  private ReviewView.Priest priest(Count count) {
     return new ReviewView.Priest(
-        priest.tightName(),
-        days.stream().map(day -> byDay.containsKey(day) ? byDay.get(day).toString() : "").toList(),
-        masses.size());
+        count.priest().tightName(),
+        days.stream()
+            .map(day -> count.byDay().containsKey(day) ? count.byDay().get(day).toString() : "")
+            .toList(),
+        (int) count.byDay().values().stream().mapToLong(Long::longValue).sum());
+  }
+
+  private List<String> differing(Count count) {
+    CountBy usual = span.cluster().policies().countBy();
+    return days.stream()
+        .filter(day -> number(count.byDay(), day) != number(count.otherwise(), day))
+        .map(
+            day ->
+                "%s, %s: by the %s day %d, by the %s day %d."
+                    .formatted(
+                        count.priest().tightName(),
+                        English.day(day),
+                        usual.id(),
+                        number(count.byDay(), day),
+                        other(usual).id(),
+                        number(count.otherwise(), day)))
+        .toList();
+  }
+
+  private static long number(Map<LocalDate, Long> byDay, LocalDate day) {
+    return byDay.getOrDefault(day, 0L);
+  }
+
+  private static CountBy other(CountBy countBy) {
+    return countBy == CountBy.CALENDAR ? CountBy.LITURGICAL : CountBy.CALENDAR;
   }
 
   private static String permitted(Policies policies) {
-    return "Leave on file: %s on a weekday, %s on Sundays and holy days (can. 905). Concelebrating counts; counted by the calendar day."
+    return "Leave on file: %s on a weekday, %s on Sundays and holy days (can. 905), unless a priest has his own. Concelebrating counts; counted by the %s day."
         .formatted(
-            English.count(policies.permittedWeekday()), English.count(policies.permittedSunday()));
+            English.count(policies.permittedWeekday()),
+            English.count(policies.permittedSunday()),
+            policies.countBy().id());
   }
 }

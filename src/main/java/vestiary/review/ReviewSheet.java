@@ -83,7 +83,7 @@ class ReviewSheet {
         table.notes(),
         "",
         List.of(),
-        new ReviewView.Tally(List.of(), List.of(), ""),
+        new ReviewView.Tally(List.of(), List.of(), "", List.of()),
         List.of(),
         List.of(),
         List.of());

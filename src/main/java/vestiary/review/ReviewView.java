@@ -102,11 +102,13 @@ record ReviewView(
   /**
    * @param days numbers of the days of the month
    * @param permitted how many are permitted, as far as it is on file
+   * @param differing where the other kind of day gives another number, one sentence each
    */
-  record Tally(List<String> days, List<Priest> priests, String permitted) {
+  record Tally(List<String> days, List<Priest> priests, String permitted, List<String> differing) {
     Tally {
       days = List.copyOf(days);
       priests = List.copyOf(priests);
+      differing = List.copyOf(differing);
     }
   }
 

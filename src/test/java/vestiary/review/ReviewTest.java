@@ -66,6 +66,24 @@ class ReviewTest {
   }
 
   @Test
+  void masses_of_priests_are_counted_as_the_cluster_counts_and_both_ways_where_they_differ() {
+    page(PAGE)
+        .says(
+            "counted by the calendar day",
+            "Tarnwick, Saturday 12 December: by the calendar day 1, by the liturgical day 0.",
+            "Tarnwick, Sunday 13 December: by the calendar day 2, by the liturgical day 3.");
+
+    put("/api/settings", Map.of("policies", Map.of("countBy", "liturgical")))
+        .then()
+        .statusCode(200);
+
+    page(PAGE)
+        .says(
+            "counted by the liturgical day",
+            "Tarnwick, Sunday 13 December: by the liturgical day 3, by the calendar day 2.");
+  }
+
+  @Test
   void once_planned_it_says_what_is_worn_and_what_brings_it() {
     Planning.applied("2026-12-07", "2026-12-13");
 

@@ -1,13 +1,13 @@
 package vestiary.allocation.celebrant;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import vestiary.vesting.MassId;
 
 /**
@@ -23,6 +23,12 @@ public final class Timetable {
   /** What he is engaged for he does beside nothing else, another part in the same Mass included. */
   private record Entry(Stay stay, CountedDay day, boolean counts, boolean engaged) {}
 
+  private Timetable(Question question, Priest priest, Stream<Entry> all) {
+    this.question = question;
+    this.priest = priest;
+    all.sorted(Comparator.comparing((Entry one) -> one.stay().start())).forEach(entries::add);
+  }
+
   /** His engagements and nothing else. */
   public Timetable(Question question, Priest priest) {
     this(question, priest, List.of());
@@ -30,13 +36,24 @@ public final class Timetable {
 
   /** His engagements and the Masses that he is given. */
   public Timetable(Question question, Priest priest, List<MassToServe> given) {
-    this.question = question;
-    this.priest = priest;
-    question
-        .engagements(priest)
-        .forEach(one -> entries.add(new Entry(one.stay(), one.day(), one.counts(), true)));
-    given.forEach(one -> entries.add(new Entry(one.stay(), one.day(), true, false)));
-    entries.sort(Comparator.comparing((Entry one) -> one.stay().start()));
+    this(
+        question,
+        priest,
+        Stream.concat(
+            question.engagements(priest).stream()
+                .map(one -> new Entry(one.stay(), one.day(), one.counts(), true)),
+            given.stream().map(one -> new Entry(one.stay(), one.day(), true, false))));
+  }
+
+  /**
+   * What he is named for, and no engagement of the question: whichever of it is asked about is left
+   * aside.
+   */
+  public static Timetable asNamed(Question question, Priest priest, List<Engagement> named) {
+    return new Timetable(
+        question,
+        priest,
+        named.stream().map(one -> new Entry(one.stay(), one.day(), one.counts(), false)));
   }
 
   /** Of every priest, with what each is given. */
@@ -57,10 +74,15 @@ public final class Timetable {
    * Mass itself, should he have it already, is left aside.
    */
   public Optional<WhyNot> findWhyNot(MassToServe mass) {
-    return findAway(mass)
-        .or(() -> findNotServed(mass.stay()))
-        .or(() -> findElsewhere(mass.stay()))
-        .or(() -> findTooMany(mass.id(), mass.day()));
+    return findWhyNot(mass.stay(), mass.day());
+  }
+
+  /** The same of a Mass at that place and time that counts on that day. */
+  public Optional<WhyNot> findWhyNot(Stay stay, CountedDay day) {
+    return findAway(stay)
+        .or(() -> findNotServed(stay))
+        .or(() -> findElsewhere(stay))
+        .or(() -> findTooMany(stay.mass(), day));
   }
 
   /** The number that a Mass on a day would have among his that day, itself counted once. */
@@ -90,9 +112,9 @@ public final class Timetable {
     return Duration.ofMinutes(drive.minutes(priest, with) - drive.minutes(priest, others));
   }
 
-  private Optional<WhyNot> findAway(MassToServe mass) {
+  private Optional<WhyNot> findAway(Stay stay) {
     return priest.absences().stream()
-        .filter(absence -> absence.meets(mass.stay().start(), mass.stay().end()))
+        .filter(absence -> absence.meets(stay.start(), stay.end()))
         .min(Comparator.comparing(Absence::from))
         .map(WhyNot.Away::new);
   }
@@ -102,41 +124,15 @@ public final class Timetable {
   }
 
   private Optional<WhyNot> findElsewhere(Stay here) {
+    Apart apart = new Apart(question);
     return entries.stream()
         .filter(one -> one.engaged() || !one.stay().mass().equals(here.mass()))
-        .map(Entry::stay)
-        .filter(stay -> !question.pace().goTogether(stay, here, question.journeys()))
-        .findFirst()
-        .map(stay -> elsewhere(stay, here));
+        .flatMap(one -> apart.find(one.stay(), here).stream())
+        .findFirst();
   }
 
-  private WhyNot elsewhere(Stay stay, Stay here) {
-    boolean before = stay.start().isBefore(here.end());
-    Optional<Duration> way =
-        before
-            ? question.journeys().find(stay.church(), here.church())
-            : question.journeys().find(here.church(), stay.church());
-    if (way.isEmpty()) {
-      return new WhyNot.NoRoad(stay);
-    }
-    Pace pace = question.pace();
-    return before
-        ? new WhyNot.Before(
-            stay,
-            way.get(),
-            pace.findEarliest(stay, here.church(), question.journeys()).orElseThrow())
-        : new WhyNot.After(stay, way.get(), latest(here, stay, way.get(), pace));
-  }
-
-  /** So as to be ready for what follows, and not too soon after one another. */
-  private static Instant latest(Stay here, Stay next, Duration way, Pace pace) {
-    Duration length = Duration.between(here.start(), here.end());
-    Instant ready = next.start().minus(pace.before()).minus(way).minus(pace.after()).minus(length);
-    Instant apart = next.start().minus(pace.leastGap());
-    return ready.isBefore(apart) ? ready : apart;
-  }
-
-  private Optional<WhyNot> findTooMany(MassId mass, CountedDay day) {
+  /** Whether he would have more on that day than he may or will, a Mass itself counted once. */
+  Optional<WhyNot.TooMany> findTooMany(MassId mass, CountedDay day) {
     List<Stay> others = others(mass, day);
     int most = priest.most(day);
     return others.size() < most
