@@ -2,17 +2,20 @@ package vestiary.backup;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.agroal.api.AgroalDataSource;
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import vestiary.access.CurrentCluster;
 import vestiary.access.Elsewhere;
 
 /**
@@ -20,7 +23,7 @@ import vestiary.access.Elsewhere;
  * into a server that does not have it, or has it with nothing in it.
  */
 @ApplicationScoped
-class RestoreBackup {
+public class RestoreBackup {
 
   /** Characters of lines that are handed to the database in one go. */
   private static final int MUCH = 4 << 20;
@@ -32,11 +35,14 @@ class RestoreBackup {
   private static final Set<String> UNFIT = Set.of("22", "23");
 
   private final AgroalDataSource database;
+  private final CurrentCluster current;
   private final Elsewhere elsewhere;
   private final ObjectMapper json;
 
-  RestoreBackup(AgroalDataSource database, Elsewhere elsewhere, ObjectMapper json) {
+  RestoreBackup(
+      AgroalDataSource database, CurrentCluster current, Elsewhere elsewhere, ObjectMapper json) {
     this.database = database;
+    this.current = current;
     this.elsewhere = elsewhere;
     this.json = json;
   }
@@ -57,6 +63,22 @@ class RestoreBackup {
             bringIn(archive);
             return manifest;
           });
+    }
+  }
+
+  /**
+   * Restores the first cluster of a server that has none yet; the archive may be of any size.
+   *
+   * @return what the cluster is called
+   * @throws vestiary.problem.Refused as {@link #restore}
+   */
+  public String restoreFirst(Path file, Duration longest) {
+    try (Archive archive = Archive.open(file, schema(), json)) {
+      current.assign(cluster(archive.manifest()));
+      QuarkusTransaction.requiringNew()
+          .timeout((int) longest.toSeconds())
+          .run(() -> bringIn(archive));
+      return archive.manifest().name();
     }
   }
 
