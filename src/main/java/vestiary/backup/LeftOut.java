@@ -11,7 +11,8 @@ final class LeftOut {
   /** Tables, each with the reason. */
   static final Map<String, String> TABLES =
       Map.ofEntries(
-          Map.entry("user_session", "Who is signed in just now: it opens the door to whoever has it"),
+          Map.entry(
+              "user_session", "Who is signed in just now: it opens the door to whoever has it"),
           Map.entry("user_link", "Links that open the door; they are made anew"),
           Map.entry("user_token", "Tokens of programs open the door; they are made anew"),
           Map.entry("user_device", "Browsers that are known; they are asked once more"),
@@ -33,7 +34,8 @@ final class LeftOut {
   /** Columns that are written empty, by table and column. */
   static final Map<String, String> COLUMNS =
       Map.of(
-          "app_user.password", "Could be guessed at by whoever has the file; chosen anew by a link");
+          "app_user.password",
+          "Could be guessed at by whoever has the file; chosen anew by a link");
 
   private LeftOut() {}
 }

@@ -132,8 +132,7 @@ public class RestoreBackup {
     for (KeptTable table : tables) {
       isUsed |=
           !FROM_THE_START.contains(table.name())
-              && isTrue(
-                  connection, "select exists (select 1 from \"%s\")".formatted(table.name()));
+              && isTrue(connection, "select exists (select 1 from \"%s\")".formatted(table.name()));
     }
     if (isUsed) {
       throw BadArchive.because(BadArchive.NOT_EMPTY, manifest.name());

@@ -50,8 +50,7 @@ class WriteBackup {
   private final ObjectMapper json;
   private final Clock clock;
 
-  WriteBackup(
-      AgroalDataSource database, CurrentCluster current, ObjectMapper json, Clock clock) {
+  WriteBackup(AgroalDataSource database, CurrentCluster current, ObjectMapper json, Clock clock) {
     this.database = database;
     this.current = current;
     this.json = json;

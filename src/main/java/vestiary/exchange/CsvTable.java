@@ -121,8 +121,7 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
         .filter(column -> column.getValue() < record.size())
         .forEach(
             column ->
-                cells.put(
-                    column.getKey(), Cell.asWritten(record.get(column.getValue()).strip())));
+                cells.put(column.getKey(), Cell.asWritten(record.get(column.getValue()).strip())));
     return new CsvLine(number, cells);
   }
 }

@@ -36,8 +36,7 @@ class ExportResource {
             .orElseThrow(() -> new Refused(new Refusal.NotThere("list", what)));
     return Response.ok(lists.text(list), TABLE)
         .header(
-            HttpHeaders.CONTENT_DISPOSITION,
-            "attachment; filename=\"%s.csv\"".formatted(list.id()))
+            HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"%s.csv\"".formatted(list.id()))
         .build();
   }
 }

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.calendar.CalendarSettings;
-import vestiary.vesting.ChurchId;
 import vestiary.calendar.Proper;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
@@ -24,6 +23,7 @@ import vestiary.cluster.ReadCluster;
 import vestiary.inventory.ReadStocktakes;
 import vestiary.proper.EnteredProper;
 import vestiary.proper.ReadPropers;
+import vestiary.vesting.ChurchId;
 
 /** The settings, the churches, the ways between them and the days of their own, as lists. */
 @ApplicationScoped
@@ -82,7 +82,9 @@ class WriteCluster {
         .map(
             church ->
                 church(church)
-                    .with("lastInventory", last.containsKey(church.id()) ? last.get(church.id()) : ""))
+                    .with(
+                        "lastInventory",
+                        last.containsKey(church.id()) ? last.get(church.id()) : ""))
         .toList();
   }
 
@@ -153,14 +155,12 @@ class WriteCluster {
                     .with("spanish", name.spanish()),
             () -> line.with("celebration", proper.celebration()));
     return line.withAll("day", proper.findDay().map(WriteCluster::text).stream())
-        .withAll(
-            "colour", proper.find(Proper.Inscribed.class).map(p -> p.colour().id()).stream())
+        .withAll("colour", proper.find(Proper.Inscribed.class).map(p -> p.colour().id()).stream())
         .withAll("place", proper.findPlace().map(Term::id).stream())
         .withAll(
             "churches",
             proper.everywhere() ? Stream.of() : proper.churches().stream().map(slugs::get))
-        .withAll(
-            "onSunday", proper.find(Proper.OnSunday.class).map(p -> p.sunday().id()).stream())
+        .withAll("onSunday", proper.find(Proper.OnSunday.class).map(p -> p.sunday().id()).stream())
         .withAll("keptOn", proper.find(Proper.KeptOn.class).map(Proper.KeptOn::date).stream());
   }
 

@@ -71,10 +71,7 @@ class WriteCsv {
     Map<String, List<WrittenLine>> byFirst = new HashMap<>();
     lines(what)
         .forEach(
-            line ->
-                byFirst
-                    .computeIfAbsent(line.cell(first), cell -> new ArrayList<>())
-                    .add(line));
+            line -> byFirst.computeIfAbsent(line.cell(first), cell -> new ArrayList<>()).add(line));
     return new Known(first, byFirst);
   }
 

@@ -52,9 +52,7 @@ class WritePeople {
         .map(
             person ->
                 ministry(
-                    person(person),
-                    served.getOrDefault(person.id(), Ministry.UNSAID),
-                    churches))
+                    person(person), served.getOrDefault(person.id(), Ministry.UNSAID), churches))
         .toList();
   }
 
@@ -86,7 +84,10 @@ class WritePeople {
         .withAll("languages", served.languages().stream())
         .withAll(
             "days",
-            served.days().stream().sorted().map(DayOfWeek::name).map(day -> day.toLowerCase(Locale.ROOT)))
+            served.days().stream()
+                .sorted()
+                .map(DayOfWeek::name)
+                .map(day -> day.toLowerCase(Locale.ROOT)))
         .withCount("mostADay", served.mostADay())
         .with("wishes", served.wishes())
         .with("ownSet", served.ownSet());

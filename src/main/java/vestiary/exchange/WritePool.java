@@ -107,9 +107,7 @@ class WritePool {
     Map<UUID, List<Sent>> together =
         sent.open().stream()
             .filter(one -> days.isFrom(one.went()) && days.isFrom(one.due()))
-            .collect(
-                Collectors.groupingBy(
-                    Sent::sending, LinkedHashMap::new, Collectors.toList()));
+            .collect(Collectors.groupingBy(Sent::sending, LinkedHashMap::new, Collectors.toList()));
     List<WrittenLine> lines = new ArrayList<>();
     for (List<Sent> pieces : together.values()) {
       Sent first = pieces.get(0);
@@ -131,7 +129,8 @@ class WritePool {
         .with("from", days.first(one.went()))
         .with("due", days.last(one.due()))
         .withAll(
-            "carrier", one.carriers().stream().flatMap(id -> people.find(id).stream()).map(Person::slug))
+            "carrier",
+            one.carriers().stream().flatMap(id -> people.find(id).stream()).map(Person::slug))
         .with("condition", one.condition());
   }
 

@@ -53,8 +53,7 @@ public class CareAgain {
                     row.ends == null ? List.of() : List.of(row.ends),
                     row.reason,
                     row.awaited ? row.careKind : ""))
-        .sorted(
-            Comparator.comparing(SaidCare::from).thenComparing(SaidCare::piece))
+        .sorted(Comparator.comparing(SaidCare::from).thenComparing(SaidCare::piece))
         .toList();
   }
 }

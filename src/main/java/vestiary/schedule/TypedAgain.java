@@ -72,8 +72,8 @@ public class TypedAgain {
   }
 
   /**
-   * Masses that were entered or changed by hand and are not cancelled, by start and church; all others follow
-   * from the recurring times. Intentions are left out for whoever may not see them.
+   * Masses that were entered or changed by hand and are not cancelled, by start and church; all
+   * others follow from the recurring times. Intentions are left out for whoever may not see them.
    */
   public List<TypedMass> massesByHand() {
     ZoneId zone = cluster.cluster().zone();
@@ -131,8 +131,7 @@ public class TypedAgain {
             Stream.of(row.except).map(Objects::toString).toList()));
   }
 
-  private SaveMass.Request mass(
-      MassRow row, String church, Map<UUID, String> names, ZoneId zone) {
+  private SaveMass.Request mass(MassRow row, String church, Map<UUID, String> names, ZoneId zone) {
     return new SaveMass.Request(
         church,
         local(row, zone).toLocalDateTime().toString(),

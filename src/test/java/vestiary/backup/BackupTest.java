@@ -93,7 +93,8 @@ class BackupTest {
     String all = String.join("", unpacked(takeOut()).values());
 
     assertTrue(all.contains("\"password\":\"\""), "no user in it");
-    assertTrue(!all.contains("$argon2") && !all.contains("$2a$") && !all.contains("\"password\":\"$"));
+    assertTrue(
+        !all.contains("$argon2") && !all.contains("$2a$") && !all.contains("\"password\":\"$"));
   }
 
   @Test

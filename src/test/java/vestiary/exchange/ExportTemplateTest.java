@@ -18,9 +18,17 @@ class ExportTemplateTest {
                 Invented.frame("import"),
                 List.of(
                     new ListOut(
-                        "Care", "3 lines", "What is not over.", "/api/exports/care.csv", "care.csv"),
+                        "Care",
+                        "3 lines",
+                        "What is not over.",
+                        "/api/exports/care.csv",
+                        "care.csv"),
                     new ListOut(
-                        "People", "nothing in it yet", "", "/api/exports/people.csv", "people.csv"))));
+                        "People",
+                        "nothing in it yet",
+                        "",
+                        "/api/exports/people.csv",
+                        "people.csv"))));
 
     page.keepsTheHouseRules()
         .says("Care 3 lines What is not over. care.csv", "registers")

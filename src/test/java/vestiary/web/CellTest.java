@@ -10,7 +10,19 @@ class CellTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"=1+1", "+44 20", "-97.5", "@SUM(A1)", "\t=1", "'=1", "''-1", "'tis", "'", "", "a"})
+      strings = {
+        "=1+1",
+        "+44 20",
+        "-97.5",
+        "@SUM(A1)",
+        "\t=1",
+        "'=1",
+        "''-1",
+        "'tis",
+        "'",
+        "",
+        "a"
+      })
   void a_text_comes_back_from_its_cell_as_it_was(String text) {
     assertEquals(text, Cell.asWritten(Cell.harmless(text)));
   }
