@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import vestiary.problem.Refused;
 
 /** What whoever starts the server can do about a start that failed. */
 final class WhyNotStarted {
@@ -37,6 +38,9 @@ final class WhyNotStarted {
       return Optional.of(
           "The PostgreSQL in QUARKUS_DATASOURCE_JDBC_URL does not answer: %s Start it, or look at that address."
               .formatted(sql.getMessage()));
+    }
+    if (cause instanceof Refused refused) {
+      return Optional.of(refused.refusal().detail());
     }
     return Optional.empty();
   }

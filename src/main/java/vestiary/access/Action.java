@@ -169,6 +169,22 @@ public enum Action {
       NOWHERE,
       NOWHERE,
       NOWHERE),
+  TAKE_OUT(
+      "Take lists out as files, with all that stands in them",
+      EVERYWHERE,
+      NOWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
+  KEEP_BACKUPS(
+      "Take the whole cluster out as a backup; bring one back",
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
   LET_DEVICES(
       "Let a shared phone or computer of a sacristy stay signed in; shut it out",
       EVERYWHERE,

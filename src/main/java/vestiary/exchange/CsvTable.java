@@ -13,6 +13,7 @@ import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import vestiary.web.Cell;
 
 /**
  * A CSV file (RFC 4180) as header and numbered lines. Either it has faults, and then no lines are
@@ -118,7 +119,9 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
     Map<String, String> cells = new HashMap<>();
     header.places().entrySet().stream()
         .filter(column -> column.getValue() < record.size())
-        .forEach(column -> cells.put(column.getKey(), record.get(column.getValue()).strip()));
+        .forEach(
+            column ->
+                cells.put(column.getKey(), Cell.asWritten(record.get(column.getValue()).strip())));
     return new CsvLine(number, cells);
   }
 }

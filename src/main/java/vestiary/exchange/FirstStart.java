@@ -6,6 +6,7 @@ import io.quarkus.runtime.StartupEvent;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.enterprise.event.Observes;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -17,11 +18,12 @@ import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import vestiary.access.CurrentCluster;
+import vestiary.backup.RestoreBackup;
 import vestiary.cluster.OpenCluster;
 
 /**
- * On an empty database: opens the first cluster, with the demo in it if that is wanted, and then
- * the small one beside it.
+ * On an empty database: opens the first cluster, from a backup if one is named, else with the demo
+ * in it if that is wanted, and then the small one beside it.
  */
 @ApplicationScoped
 class FirstStart {
@@ -38,6 +40,8 @@ class FirstStart {
   private final CurrentCluster current;
   private final OpenCluster open;
   private final Demo demo;
+  private final RestoreBackup restore;
+  private final Optional<Path> backup;
   private final boolean wantsDemo;
 
   FirstStart(
@@ -45,12 +49,16 @@ class FirstStart {
       CurrentCluster current,
       OpenCluster open,
       Demo demo,
+      RestoreBackup restore,
+      @ConfigProperty(name = "vestiary.restore") Optional<Path> backup,
       @ConfigProperty(name = "vestiary.demo") Optional<Boolean> chosen,
       @ConfigProperty(name = "vestiary.database.local", defaultValue = "false") boolean local) {
     this.database = database;
     this.current = current;
     this.open = open;
     this.demo = demo;
+    this.restore = restore;
+    this.backup = backup;
     this.wantsDemo = chosen.orElse(local);
   }
 
@@ -72,6 +80,10 @@ class FirstStart {
   }
 
   private void openFirstCluster() {
+    if (backup.isPresent()) {
+      LOG.infof("%s is back from its backup.", restore.restoreFirst(backup.get(), LONGEST));
+      return;
+    }
     open(wantsDemo ? demo::load : () -> {});
     if (wantsDemo) {
       open(demo::loadSecond);

@@ -4,10 +4,13 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import vestiary.cluster.OneByOne;
 import vestiary.problem.FieldFault;
 
@@ -19,10 +22,12 @@ import vestiary.problem.FieldFault;
 class ImportCsv {
 
   private final LineKeeper keeper;
+  private final WriteCsv written;
   private final OneByOne turns;
 
-  ImportCsv(LineKeeper keeper, OneByOne turns) {
+  ImportCsv(LineKeeper keeper, WriteCsv written, OneByOne turns) {
     this.keeper = keeper;
+    this.written = written;
     this.turns = turns;
   }
 
@@ -30,15 +35,22 @@ class ImportCsv {
    * What came of it.
    *
    * @param lines number of good lines
+   * @param unchanged how many of them say nothing but what is so already
    * @param bad what is wrong, by line; nothing was brought in unless it is empty
    * @param unknownColumns columns of the file that were not used
    * @param done whether the lines were brought in
    */
   record Outcome(
-      ImportWhat what, int lines, List<BadLine> bad, List<String> unknownColumns, boolean done) {}
+      ImportWhat what,
+      int lines,
+      int unchanged,
+      List<BadLine> bad,
+      List<String> unknownColumns,
+      boolean done) {}
 
   /**
-   * Reads a list and, unless it is a dry run or a line is bad, brings it in.
+   * Reads a list and, unless it is a dry run or a line is bad, brings it in. Lines that say nothing
+   * but what is so already are neither held against anything nor kept.
    *
    * @param dates how date cells are understood
    */
@@ -47,103 +59,75 @@ class ImportCsv {
     if (!dryRun) {
       turns.waitForTurn();
     }
+    Run run = new Run(what, unchanged(what, file), dryRun);
     return switch (what) {
       case CLUSTER ->
-          run(
-              what,
-              ClusterLine.read(file),
-              ClusterLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
+          run.of(ClusterLine.read(file), ClusterLine::line, keeper::faults, keeper::keep);
       case CHURCHES ->
-          run(
-              what,
-              ChurchLine.read(file, dates),
-              ChurchLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
+          run.of(ChurchLine.read(file, dates), ChurchLine::line, keeper::faults, keeper::keep);
       case PROPERS ->
-          run(
-              what,
-              ProperLine.read(file),
-              ProperLine::line,
-              keeper.properFaults(),
-              keeper::keep,
-              dryRun);
+          run.of(ProperLine.read(file), ProperLine::line, keeper.properFaults(), keeper::keep);
       case JOURNEYS ->
-          run(
-              what,
-              JourneyLine.read(file),
-              JourneyLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
-      case PEOPLE ->
-          run(what, PersonLine.read(file), PersonLine::line, keeper::faults, keeper::keep, dryRun);
+          run.of(JourneyLine.read(file), JourneyLine::line, keeper::faults, keeper::keep);
+      case PEOPLE -> run.of(PersonLine.read(file), PersonLine::line, keeper::faults, keeper::keep);
       case PATTERNS ->
-          run(
-              what,
-              PatternLine.read(file),
-              PatternLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
+          run.of(PatternLine.read(file), PatternLine::line, keeper::faults, keeper::keep);
       case MASSES ->
-          run(
-              what,
-              MassLine.read(file, dates),
-              MassLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
+          run.of(MassLine.read(file, dates), MassLine::line, keeper::faults, keeper::keep);
       case ABSENCES ->
-          run(
-              what,
-              AbsenceLine.read(file, dates),
-              AbsenceLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
-      case PIECES ->
-          run(what, PieceLine.read(file), PieceLine::line, keeper::faults, keeper::keep, dryRun);
-      case CARE ->
-          run(
-              what,
-              CareLine.read(file, dates),
-              CareLine::line,
-              keeper::faults,
-              keeper::keep,
-              dryRun);
-      case OUT ->
-          run(what, OutLine.read(file, dates), OutLine::line, keeper::faults, keeper::keep, dryRun);
+          run.of(AbsenceLine.read(file, dates), AbsenceLine::line, keeper::faults, keeper::keep);
+      case PIECES -> run.of(PieceLine.read(file), PieceLine::line, keeper::faults, keeper::keep);
+      case CARE -> run.of(CareLine.read(file, dates), CareLine::line, keeper::faults, keeper::keep);
+      case OUT -> run.of(OutLine.read(file, dates), OutLine::line, keeper::faults, keeper::keep);
     };
   }
 
-  private static <T> Outcome run(
-      ImportWhat what,
-      Reading<T> reading,
-      ToIntFunction<T> number,
-      Function<T, List<FieldFault>> faults,
-      Consumer<T> keep,
-      boolean dryRun) {
-    List<BadLine> bad = new ArrayList<>(reading.bad());
-    int good = 0;
-    for (T line : reading.lines()) {
-      List<FieldFault> found = faults.apply(line);
-      found.forEach(f -> bad.add(badLine(number.applyAsInt(line), f, what)));
-      good += found.isEmpty() ? 1 : 0;
-      if (bad.size() > CsvTable.MOST_FAULTS) {
-        break;
+  private Set<Integer> unchanged(ImportWhat what, byte[] file) {
+    WriteCsv.Known known = written.known(what);
+    return CsvTable.parse(file, what).lines().stream()
+        .filter(known::has)
+        .map(CsvLine::number)
+        .collect(Collectors.toSet());
+  }
+
+  /**
+   * One file on its way in.
+   *
+   * @param unchanged numbers of the lines that say nothing but what is so already
+   */
+  private record Run(ImportWhat what, Set<Integer> unchanged, boolean dryRun) {
+
+    <T> Outcome of(
+        Reading<T> reading,
+        ToIntFunction<T> number,
+        Function<T, List<FieldFault>> faults,
+        Consumer<T> keep) {
+      List<BadLine> bad = new ArrayList<>(reading.bad());
+      List<T> changing = new ArrayList<>();
+      Set<Integer> understood = new HashSet<>();
+      int good = 0;
+      for (T line : reading.lines()) {
+        understood.add(number.applyAsInt(line));
+        if (unchanged.contains(number.applyAsInt(line))) {
+          good++;
+          continue;
+        }
+        changing.add(line);
+        List<FieldFault> found = faults.apply(line);
+        found.forEach(f -> bad.add(badLine(number.applyAsInt(line), f, what)));
+        good += found.isEmpty() ? 1 : 0;
+        if (bad.size() > CsvTable.MOST_FAULTS) {
+          break;
+        }
       }
+      bad.removeIf(fault -> unchanged.contains(fault.line()) && !understood.contains(fault.line()));
+      bad.sort(Comparator.comparingInt(BadLine::line));
+      boolean done = bad.isEmpty() && !dryRun;
+      if (done) {
+        changing.forEach(keep);
+      }
+      return new Outcome(what, good, unchanged.size(), bad, reading.unknownColumns(), done);
     }
-    bad.sort(Comparator.comparingInt(BadLine::line));
-    boolean done = bad.isEmpty() && !dryRun;
-    if (done) {
-      reading.lines().forEach(keep);
-    }
-    return new Outcome(what, good, bad, reading.unknownColumns(), done);
   }
 
   private static BadLine badLine(int number, FieldFault fault, ImportWhat what) {

@@ -65,6 +65,13 @@ final class ImportWords {
     if (!outcome.bad().isEmpty() && outcome.lines() > 0) {
       counts.add(English.count(outcome.lines(), "line") + " understood");
     }
+    if (outcome.unchanged() > 0) {
+      counts.add(
+          "%s %s nothing new"
+              .formatted(
+                  English.count(outcome.unchanged(), "line"),
+                  outcome.unchanged() == 1 ? "says" : "say"));
+    }
     if (!outcome.unknownColumns().isEmpty()) {
       counts.add("columns not used: " + English.list(outcome.unknownColumns()));
     }

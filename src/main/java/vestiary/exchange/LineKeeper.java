@@ -143,7 +143,12 @@ class LineKeeper {
   }
 
   List<FieldFault> faults(MassLine line) {
-    return withCelebrant(line.celebrant(), masses.findFaults(request(line)));
+    List<FieldFault> all =
+        new ArrayList<>(withCelebrant(line.celebrant(), masses.findFaults(request(line))));
+    line.named().stream()
+        .filter(name -> known.findCalled(name).isEmpty())
+        .forEach(name -> all.add(nobody("named", name)));
+    return all;
   }
 
   void keep(MassLine line) {
@@ -156,22 +161,21 @@ class LineKeeper {
       return faults;
     }
     List<FieldFault> all = new ArrayList<>(faults);
-    all.add(
-        new FieldFault(
-            "celebrant",
-            "celebrant \"%s\" is nobody in this cluster; bring in the list of people first."
-                .formatted(celebrant)));
+    all.add(nobody("celebrant", celebrant));
     return all;
+  }
+
+  private static FieldFault nobody(String field, String name) {
+    return new FieldFault(
+        field,
+        "%s \"%s\" is nobody in this cluster; bring in the list of people first."
+            .formatted(field, name));
   }
 
   List<FieldFault> faults(AbsenceLine line) {
     List<FieldFault> all = new ArrayList<>(absences.findFaults(line.toRequest()));
     if (known.findBySlug(line.person()).isEmpty()) {
-      all.add(
-          new FieldFault(
-              "person",
-              "person \"%s\" is nobody in this cluster; bring in the list of people first."
-                  .formatted(line.person())));
+      all.add(nobody("person", line.person()));
     }
     return all;
   }
@@ -307,7 +311,7 @@ class LineKeeper {
         line.celebrant(),
         line.concelebrants(),
         line.deacons(),
-        List.of(),
+        line.named(),
         line.brings().stream().map(b -> new BringsValue(b.role(), b.count(), b.kinds())).toList(),
         line.bishop(),
         ministers(line.ministers()),

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param colour id of the chosen {@link vestiary.calendar.Colour}
  * @param celebrant key of the principal celebrant, or of the minister who presides
  * @param concelebrants number of them, 0 or more; likewise deacons
+ * @param named keys of concelebrants and deacons who are known by name
  * @param ministers who else vests
  * @param also what whoever presides puts on besides: cope, humeral-veil
  * @param setOutMinutes {@link Cells#NOT_SAID} where the usual number holds
@@ -41,6 +42,7 @@ record MassLine(
     String celebrant,
     int concelebrants,
     int deacons,
+    List<String> named,
     List<Bringing> brings,
     boolean bishop,
     List<MinistersEntry> ministers,
@@ -66,6 +68,9 @@ record MassLine(
           optional("concelebrants", "Number of concelebrants, 0 to 200; empty is none"),
           optional("deacons", "Number of deacons, 0 to 200; empty is none"),
           optional(
+              "named",
+              "Keys of concelebrants and deacons who are known by name, with bars between; they are counted in the numbers"),
+          optional(
               "brings",
               "Who brings what of his own, for example principal:chasuble+stole, or concelebrant 2:alb"),
           optional("bishop", "Whether a bishop presides who is not the celebrant named"),
@@ -87,6 +92,7 @@ record MassLine(
               "Intention; seen by the administrator, the pastor and the celebrant only"));
 
   MassLine {
+    named = List.copyOf(named);
     brings = List.copyOf(brings);
     ministers = List.copyOf(ministers);
     also = List.copyOf(also);
@@ -123,6 +129,7 @@ record MassLine(
         cells.name("celebrant", Form.KEY),
         cells.number("concelebrants", Range.MINISTERS, 0),
         cells.number("deacons", Range.MINISTERS, 0),
+        cells.all("named", Form.KEY::find, Form.KEY.wanted()),
         cells.all("brings", Bringing::find, Bringing.WANTED),
         cells.flag("bishop"),
         cells.all("ministers", MinistersEntry::find, MinistersEntry.WANTED),

@@ -53,6 +53,7 @@ final class FieldWords {
           stocktake: Stocktake
           stocktake_line: Found in a stocktake
           retention: How long things are kept
+          taken_backup: Backup taken out
           shared_device: Shared device
           device_hand: Who acts on shared devices
           oversight: Leave to look in
@@ -114,6 +115,8 @@ final class FieldWords {
           absence.starts: away from
           absence.ends: back
           at: hour
+          taken_backup.at: when
+          bytes: size in bytes
           rrule: how often
           kind: kind
           mass.kind: which Mass

@@ -72,6 +72,14 @@ public class ReadPool {
     return pieces.streamAll().collect(Collectors.toMap(p -> p.code, p -> p.id));
   }
 
+  /** The codes of what is borrowed from another cluster, which alone describes it. */
+  public Set<String> borrowed() {
+    return pieces.byCode().stream()
+        .filter(p -> p.lendingId != null)
+        .map(p -> p.code)
+        .collect(Collectors.toSet());
+  }
+
   /** Whatever was withdrawn from use, by code. */
   public List<PooledPiece> withdrawn() {
     return pieces.withdrawn().stream()

@@ -123,6 +123,7 @@ class FullCluster {
                 "last", List.of("2026-12-18")))
         .leadsTo("/patterns/terms?done=kept");
     tellPeople();
+    RestAssured.get("/api/backups/newest.zip").then().statusCode(200);
   }
 
   /** One celebrant in the place of another. */

@@ -127,6 +127,8 @@ class AccessibilityTest {
         Sheet.of("the parishes", "/parishes"),
         Sheet.of("the closing of a church", "/churches/sj/closing"),
         Sheet.of("the import", "/import"),
+        Sheet.of("the lists to take out", "/take-out"),
+        Sheet.of("the backup", "/backup"),
         Sheet.of("the settings", "/settings"),
         Sheet.of("a new church", "/churches/new"),
         Sheet.of("a church", "/churches/sa"),

@@ -59,6 +59,7 @@ class LiveResourceTest {
           "retention",
           "sent_form",
           "shared_device",
+          "taken_backup",
           "telling",
           "tidying",
           "user_church",

@@ -1,0 +1,97 @@
+package vestiary.backup;
+
+import java.sql.Array;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What tables there are, asked of the database itself. */
+final class Catalogue {
+
+  private static final String TABLES =
+      """
+      select c.relname,
+        array(select a.attname::text from pg_attribute a
+          where a.attrelid = c.oid and a.attnum > 0 and not a.attisdropped and a.attgenerated = ''
+          order by a.attname),
+        array(select a.attname::text from pg_index i
+          cross join lateral unnest(i.indkey) with ordinality k (attnum, place)
+          join pg_attribute a on a.attrelid = c.oid and a.attnum = k.attnum
+          where i.indrelid = c.oid and i.indisprimary order by k.place),
+        array(select distinct t.relname::text from pg_constraint f join pg_class t on t.oid = f.confrelid
+          where f.conrelid = c.oid and f.contype = 'f')
+      from pg_class c join pg_namespace n on n.oid = c.relnamespace
+      where n.nspname = 'public' and c.relkind in ('r', 'p') and exists (
+        select 1 from pg_attribute a
+        where a.attrelid = c.oid and a.attname = 'cluster_id' and not a.attisdropped)
+      order by c.relname <> 'cluster', c.relname
+      """;
+
+  private static final String SCHEMA = "select schema_version()";
+
+  private Catalogue() {}
+
+  /**
+   * All tables that a backup holds, the cluster itself first, each after those that its rows name.
+   *
+   * @throws IllegalStateException if two tables name each other: a bug of ours
+   */
+  static List<KeptTable> tables(Connection connection) throws SQLException {
+    List<KeptTable> left = new ArrayList<>();
+    try (PreparedStatement query = connection.prepareStatement(TABLES);
+        ResultSet found = query.executeQuery()) {
+      while (found.next()) {
+        if (!LeftOut.TABLES.containsKey(found.getString(1))) {
+          left.add(
+              new KeptTable(
+                  found.getString(1),
+                  texts(found.getArray(2)),
+                  texts(found.getArray(3)),
+                  Set.copyOf(texts(found.getArray(4)))));
+        }
+      }
+    }
+    return inOrder(left);
+  }
+
+  /** The version of the newest migration, for example 72. */
+  static String schema(Connection connection) throws SQLException {
+    try (PreparedStatement query = connection.prepareStatement(SCHEMA);
+        ResultSet found = query.executeQuery()) {
+      found.next();
+      return found.getString(1);
+    }
+  }
+
+  private static List<KeptTable> inOrder(List<KeptTable> tables) {
+    List<KeptTable> left = new ArrayList<>(tables);
+    List<KeptTable> ordered = new ArrayList<>();
+    Set<String> waiting = new HashSet<>(left.stream().map(KeptTable::name).toList());
+    while (!left.isEmpty()) {
+      Optional<KeptTable> next =
+          left.stream()
+              .filter(
+                  table ->
+                      table.pointsTo().stream()
+                          .noneMatch(to -> waiting.contains(to) && !to.equals(table.name())))
+              .findFirst();
+      KeptTable table =
+          next.orElseThrow(() -> new IllegalStateException("tables name each other: " + waiting));
+      ordered.add(table);
+      left.remove(table);
+      waiting.remove(table.name());
+    }
+    return ordered;
+  }
+
+  private static List<String> texts(Array array) throws SQLException {
+    return Arrays.asList((String[]) array.getArray());
+  }
+}
