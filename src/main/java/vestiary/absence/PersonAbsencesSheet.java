@@ -105,7 +105,8 @@ class PersonAbsencesSheet {
 
   private PersonAbsencesView.Touching touching(Person person, Absence one, ZoneId zone) {
     TouchedWords words = new TouchedWords(person, touches.by(one), zone);
-    return new PersonAbsencesView.Touching(words.sentence(), words.nobodyLeft(), words.masses());
+    return new PersonAbsencesView.Touching(
+        words.sentence(), words.nobodyLeft(), words.masses(), words.standIn());
   }
 
   private PersonAbsencesView.Spell spell(

@@ -41,8 +41,10 @@ record PersonAbsencesView(
   /**
    * @param sentence how many Masses it touches
    * @param nobodyLeft that nobody is left to celebrate; empty while somebody is
+   * @param standIn where it is proposed who celebrates instead; without an address if he celebrates
+   *     none of them
    */
-  record Touching(String sentence, String nobodyLeft, List<Link> masses) {
+  record Touching(String sentence, String nobodyLeft, List<Link> masses, Link standIn) {
     Touching {
       masses = List.copyOf(masses);
     }

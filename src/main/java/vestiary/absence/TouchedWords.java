@@ -1,5 +1,6 @@
 package vestiary.absence;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import vestiary.people.AbsenceWords;
@@ -45,15 +46,30 @@ record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
     return touched.masses().stream().map(this::mass).toList();
   }
 
+  /** Where it is proposed who celebrates instead; no address if the person celebrates none. */
+  Link standIn() {
+    List<LocalDate> dates =
+        touched.masses().stream().filter(this::leads).map(DatedMass::date).toList();
+    return dates.isEmpty()
+        ? new Link("", "")
+        : new Link(
+            "Who could celebrate instead",
+            "/celebrants/proposal?from=%s&to=%s&without=%s"
+                .formatted(dates.get(0), dates.get(dates.size() - 1), person.slug()));
+  }
+
+  private boolean leads(DatedMass mass) {
+    return mass.findCelebrant().filter(p -> p.id().equals(person.id())).isPresent();
+  }
+
   private Link mass(DatedMass mass) {
-    boolean leads = mass.findCelebrant().filter(p -> p.id().equals(person.id())).isPresent();
     return new Link(
         "%s, %s, %s: %s"
             .formatted(
                 English.day(mass.date()),
                 English.clock(mass.start()),
                 mass.church().name(),
-                leads ? "celebrates" : "named"),
+                leads(mass) ? "celebrates" : "named"),
         "/masses/" + mass.id().value());
   }
 }

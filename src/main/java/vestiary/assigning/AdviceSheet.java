@@ -23,7 +23,7 @@ class AdviceSheet {
     this.frames = frames;
   }
 
-  AdviceView of(Advice advice, List<CelebrantsView.Done> done) {
+  AdviceView of(Advice advice, List<Done> done) {
     DatedMass mass = advice.dated();
     String address = "/masses/%s/celebrant".formatted(mass.id().value());
     return new AdviceView(

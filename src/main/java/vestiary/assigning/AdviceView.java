@@ -16,7 +16,7 @@ record AdviceView(
     String title,
     String what,
     String lead,
-    List<CelebrantsView.Done> done,
+    List<Done> done,
     List<Link> turn,
     List<Line> priests,
     List<String> effects,

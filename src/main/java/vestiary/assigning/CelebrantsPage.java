@@ -138,7 +138,8 @@ class CelebrantsPage {
   private static Response to(String back, String id) {
     boolean ours =
         back != null
-            && back.matches("/(celebrants|masses)/[-0-9a-z]{1,40}(/celebrant)?(\\?to=[-0-9]{10})?");
+            && back.matches(
+                "/(celebrants|masses|review)/[-0-9a-z]{1,40}(/celebrant)?(\\?to=[-0-9]{10})?");
     return PageAnswer.seeOther(
         UriBuilder.fromUri(ours ? back : "/celebrants").queryParam("done", id).build());
   }

@@ -27,7 +27,7 @@ class CelebrantsSheet {
     this.frames = frames;
   }
 
-  CelebrantsView of(Scene scene, List<CelebrantsView.Done> done) {
+  CelebrantsView of(Scene scene, List<Done> done) {
     Dates dates = new Dates(scene.first(), scene.last());
     return new CelebrantsView(
         frames.of("week", dates.address()),

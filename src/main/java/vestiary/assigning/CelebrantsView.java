@@ -27,12 +27,6 @@ record CelebrantsView(
     String from,
     String to) {
 
-  /**
-   * @param undo where a press undoes it; empty once it is undone
-   * @param back where the page is to be shown again
-   */
-  record Done(String sentence, String undo, String back) {}
-
   /** One day. */
   record OnDay(String name, String celebration, boolean redLetter, List<Line> masses) {}
 

@@ -21,15 +21,15 @@ class DoneWords {
    * @param id of the assignment; {@code null} or empty if there is none
    * @throws vestiary.problem.Refused if there is no such assignment
    */
-  List<CelebrantsView.Done> of(String id, String back) {
+  List<Done> of(String id, String back) {
     if (id == null || id.isBlank()) {
       return List.of();
     }
     Optional<Integer> size = assign.findSize(id);
     return List.of(
         size.isEmpty()
-            ? new CelebrantsView.Done("Undone: it is as it was before.", "", back)
-            : new CelebrantsView.Done(
+            ? new Done("Undone: it is as it was before.", "", back)
+            : new Done(
                 "Named: %s a new celebrant. What he wears follows him; a plan that is applied for that week offers itself anew."
                     .formatted(
                         size.get() == 1

@@ -93,7 +93,7 @@ class ProposalSheet {
         "/masses/%s/celebrant".formatted(mass.id().value()));
   }
 
-  private static String value(MassToServe mass, ProposeCelebrants.Found found) {
+  static String value(MassToServe mass, ProposeCelebrants.Found found) {
     PriestId celebrant = found.proposal().findCelebrant(mass.id()).orElseThrow();
     return Assigned.value(found.scene().find(mass.id()).orElseThrow(), celebrant.value());
   }

@@ -75,12 +75,15 @@ class ProposeCelebrants {
    */
   Found proposeWithout(UUID person, LocalDate first, LocalDate last) {
     Scene scene = read.between(first, last).without(person);
-    Predicate<DatedMass> his =
-        mass ->
-            scene.isWithin(mass)
-                && !mass.start().toInstant().isBefore(scene.now())
-                && mass.celebrants().stream().anyMatch(one -> one.id().equals(person));
-    return answer(scene, Ask.of(scene, scene.cluster().policies().countBy(), his));
+    return replace(
+        scene, mass -> mass.celebrants().stream().anyMatch(one -> one.id().equals(person)));
+  }
+
+  /** For some Masses ahead alone, on the dates of the scene: all others keep who is named. */
+  Found replace(Scene scene, Predicate<DatedMass> which) {
+    Predicate<DatedMass> ahead =
+        mass -> scene.isWithin(mass) && !mass.start().toInstant().isBefore(scene.now());
+    return answer(scene, Ask.of(scene, scene.cluster().policies().countBy(), ahead.and(which)));
   }
 
   private static Found answer(Scene scene, Question question) {

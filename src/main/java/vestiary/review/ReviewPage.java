@@ -8,6 +8,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
@@ -59,14 +60,14 @@ class ReviewPage {
   @Transactional
   public TemplateInstance coming() {
     LocalDate tomorrow = LocalDate.now(clock.withZone(cluster.cluster().zone())).plusDays(1);
-    return page(WeekAddress.monday(tomorrow), Entries.empty(), "");
+    return page(WeekAddress.monday(tomorrow), "", Entries.empty(), "");
   }
 
   @GET
   @Transactional
   @Path("/{date}")
-  public TemplateInstance week(@RestPath String date) {
-    return page(WeekAddress.ofDate(date), Entries.empty(), "");
+  public TemplateInstance week(@RestPath String date, @QueryParam("done") String done) {
+    return page(WeekAddress.ofDate(date), done, Entries.empty(), "");
   }
 
   @POST
@@ -89,7 +90,7 @@ class ReviewPage {
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, Map.of());
           String problem = FormAnswer.problem(refusal, marked, FIELDS);
-          return PageAnswer.of(refusal.status(), page(monday, marked, problem));
+          return PageAnswer.of(refusal.status(), page(monday, "", marked, problem));
         });
   }
 
@@ -101,7 +102,7 @@ class ReviewPage {
     return Templates.review(sheet.asSigned(reviews.kept(id, cluster.cluster().zone())));
   }
 
-  private TemplateInstance page(LocalDate monday, Entries typed, String problem) {
-    return Templates.review(sheet.now(reviews.of(monday), typed, problem));
+  private TemplateInstance page(LocalDate monday, String done, Entries typed, String problem) {
+    return Templates.review(sheet.now(reviews.of(monday), done, typed, problem));
   }
 }

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.UUID;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
+import vestiary.assigning.StandIns;
+import vestiary.assigning.StandInsView;
 import vestiary.calendar.Day;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.office.ReadDueSheets;
+import vestiary.planning.ClashKind;
 import vestiary.planning.MassWords;
 import vestiary.planning.StandingWords;
 import vestiary.web.DayWords;
@@ -26,9 +29,16 @@ class ReviewSheet {
   private final Frames frames;
   private final CurrentVisitor visitor;
   private final ReadDueSheets due;
+  private final StandIns standIns;
 
-  ReviewSheet(ChurchCalendars calendars, Frames frames, CurrentVisitor visitor, ReadDueSheets due) {
+  ReviewSheet(
+      ChurchCalendars calendars,
+      Frames frames,
+      CurrentVisitor visitor,
+      ReadDueSheets due,
+      StandIns standIns) {
     this.due = due;
+    this.standIns = standIns;
     this.calendars = calendars;
     this.frames = frames;
     this.visitor = visitor;
@@ -37,10 +47,11 @@ class ReviewSheet {
   /**
    * The week as it is.
    *
+   * @param done id of the celebrants who were just named; {@code null} or empty if none were
    * @param typed what stands in the form
    * @param problem what is wrong with it; may be empty
    */
-  ReviewView now(Review review, Entries typed, String problem) {
+  ReviewView now(Review review, String done, Entries typed, String problem) {
     LocalDate monday = review.now().monday();
     WeekTable table = new WeekTable(review.now(), review.reader(), true);
     String address = "/review/" + monday;
@@ -62,6 +73,8 @@ class ReviewSheet {
         MassesOfPriests.of(review.span()),
         review.signatures().stream().map(one -> earlier(monday, one)).toList(),
         office(monday),
+        standIns(review, address),
+        standIns.done(done, address),
         visitor.visitor().may(Action.SIGN_WEEKS)
             ? List.of(signing(review, address, typed, problem))
             : List.of());
@@ -86,7 +99,19 @@ class ReviewSheet {
         new ReviewView.Tally(List.of(), List.of(), "", List.of()),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         List.of());
+  }
+
+  /** They are worked out only where a celebrant is away, since most weeks have none. */
+  private List<StandInsView> standIns(Review review, String address) {
+    boolean wanting =
+        review.clashes().stream().anyMatch(clash -> clash.kind() == ClashKind.NO_CELEBRANT);
+    LocalDate monday = review.now().monday();
+    return wanting
+        ? standIns.on(monday, monday.plusDays(ReadReview.DAYS - 1L), address)
+        : List.of();
   }
 
   private List<ReviewView.Office> office(LocalDate monday) {

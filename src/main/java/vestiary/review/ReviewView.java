@@ -1,6 +1,8 @@
 package vestiary.review;
 
 import java.util.List;
+import vestiary.assigning.Done;
+import vestiary.assigning.StandInsView;
 import vestiary.web.ClashMark;
 import vestiary.web.Field;
 import vestiary.web.Frame;
@@ -23,6 +25,8 @@ import vestiary.web.Standing;
  * @param priests how many Masses each has on each day; nobody in a week that is looked back at
  * @param earlier to the week as it was signed each time, the last first
  * @param office sheets for the bishop's office that are due by the end of the week and not sent
+ * @param standIns who could take the Masses whose celebrant is away; none if nobody is
+ * @param done what the last press did, with what undoes it; none or one
  * @param signing the form; only for a week that is not merely looked back at
  */
 record ReviewView(
@@ -40,6 +44,8 @@ record ReviewView(
     Tally priests,
     List<Link> earlier,
     List<Office> office,
+    List<StandInsView> standIns,
+    List<Done> done,
     List<Signing> signing) {
 
   ReviewView {
@@ -49,6 +55,8 @@ record ReviewView(
     changes = List.copyOf(changes);
     earlier = List.copyOf(earlier);
     office = List.copyOf(office);
+    standIns = List.copyOf(standIns);
+    done = List.copyOf(done);
     signing = List.copyOf(signing);
   }
 

@@ -1,12 +1,16 @@
 package vestiary.telling;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
 import vestiary.mail.KeptLetters;
 import vestiary.mail.Letter;
 import vestiary.mail.LetterKind;
 import vestiary.mail.Outbox;
+import vestiary.mail.Postman;
 import vestiary.mail.StopLink;
 import vestiary.scenario.Scenario;
 
@@ -14,23 +18,50 @@ import vestiary.scenario.Scenario;
 @ApplicationScoped
 public class Lettering {
 
+  private static final Duration TEN_MINUTES = Duration.ofMinutes(10);
+
   private final Scenario scenario;
   private final Outbox outbox;
   private final KeptLetters letters;
   private final ChooseLetters choices;
   private final WeekToldRows told;
+  private final MassChangeRows changes;
+  private final TellChanges tell;
+  private final Postman postman;
+  private final Clock clock;
 
   Lettering(
       Scenario scenario,
       Outbox outbox,
       KeptLetters letters,
       ChooseLetters choices,
-      WeekToldRows told) {
+      WeekToldRows told,
+      MassChangeRows changes,
+      TellChanges tell,
+      Postman postman,
+      Clock clock) {
     this.scenario = scenario;
     this.outbox = outbox;
     this.letters = letters;
     this.choices = choices;
     this.told = told;
+    this.changes = changes;
+    this.tell = tell;
+    this.postman = postman;
+    this.clock = clock;
+  }
+
+  /** Whatever was changed so far is told to nobody. */
+  public void keepSilentOnChanges() {
+    scenario.within(scenario.ours(), changes::deleteAll);
+  }
+
+  /** As the jobs do when nothing was changed for ten minutes. */
+  public void tellChanges() {
+    Instant earlier = clock.instant().minus(TEN_MINUTES);
+    scenario.within(scenario.ours(), () -> changes.update("at = ?1", earlier));
+    scenario.within(scenario.ours(), tell::look);
+    scenario.within(scenario.ours(), postman::deliver);
   }
 
   /**
