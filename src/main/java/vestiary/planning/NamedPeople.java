@@ -23,9 +23,9 @@ import vestiary.people.PersonRole;
 import vestiary.schedule.DatedMass;
 
 /**
- * Who is named for what in a span, celebrating, concelebrating or assisting, and who else could
- * take it. A deacon says no Mass, and a bishop does not ask the local ordinary for leave: theirs
- * are not counted.
+ * Who is named for what in a span and is there, celebrating, concelebrating or assisting, and who
+ * else could take it. A deacon says no Mass, and a bishop does not ask the local ordinary for
+ * leave: theirs are not counted.
  */
 final class NamedPeople {
 
@@ -39,10 +39,17 @@ final class NamedPeople {
     this.question =
         new Question(List.of(), List.of(), List.of(), span.journeys(), Pace.USUAL, Duration.ZERO);
     for (DatedMass mass : span.masses()) {
-      for (Person person : mass.people()) {
-        named.computeIfAbsent(person, none -> new ArrayList<>()).add(mass);
-      }
+      mass.people().stream()
+          .filter(person -> isThere(person, mass))
+          .forEach(person -> named.computeIfAbsent(person, none -> new ArrayList<>()).add(mass));
     }
+  }
+
+  /** Where he is away he serves nothing, and that alone is said of it. */
+  private boolean isThere(Person person, DatedMass mass) {
+    return span.attendance()
+        .find(person.id(), mass.start().toInstant(), mass.end().toInstant())
+        .isEmpty();
   }
 
   /** Everybody who is named twice or more, and what he cannot do. */

@@ -78,6 +78,12 @@ final class OverTheLimit {
     WhoElse others = new WhoElse(people);
     masses.stream().flatMap(one -> others.sentence(one, person).stream()).forEach(more::add);
     more.add("Give one of them to another, or leave one out.");
+    if (!many.own() && many.number() <= MOST_BY_LEAVE) {
+      more.add(
+          "If the bishop has given leave for more, enter it with %s under People, or in Settings"
+                  .formatted(person.calledName())
+              + " if all have it.");
+    }
     return String.join(" ", more);
   }
 

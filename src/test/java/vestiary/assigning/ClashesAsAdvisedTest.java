@@ -56,6 +56,8 @@ class ClashesAsAdvisedTest {
         clash,
         "Father Ambrose Tarnwick has three Masses on Saturday 5 December, and the leave on file is for two.",
         "concelebrating counts (can. 905 § 2)",
+        "If the bishop has given leave for more, enter it with Father Ambrose Tarnwick under People,"
+            + " or in Settings if all have it.",
         "Counted by the liturgical day he would keep within it.");
 
     countBy("liturgical");
