@@ -35,7 +35,8 @@ class ForeignIdsTest {
           "/year/{year}.ics",
           "/year/{year}.csv",
           "/problems/{name}",
-          "/api/calendars/{id}/days");
+          "/api/calendars/{id}/days",
+          "/api/exports/{what}.csv");
 
   /** The history of what is not there is empty, as that of what nobody changed. */
   private static final String HISTORY = "/history/";

@@ -130,6 +130,7 @@ class OneOfEverything {
     first.put("/api/lendings/", lending);
     first.put("/clusters/", leave);
     first.put("/api/clusters/", leave);
+    first.put("/api/exports/", "people");
     first.put("/history/vestments/", "HT-W1-C");
     first.put("/history/people/", person);
     first.put("/history/churches/", "ht");
