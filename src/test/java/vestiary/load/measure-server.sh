@@ -39,7 +39,7 @@ mass='{"church":"sa","start":"'$white'T11:00","minutes":60,"concelebrants":3}'
 id=$(curl -s -X POST -H "$auth" -H 'Content-Type: application/json' -d "$mass" "$base/api/masses" |
   sed 's/.*"id":"\([^"]*\)".*/\1/')
 
-for path in week "day/$white" year/2027 year/2027.ics year/2027.csv vestments "api/clashes?from=$white&to=$white" "api/churches/ht/days?from=2027-01-01&to=2027-12-31"; do
+for path in week review "day/$white" year/2027 year/2027.ics year/2027.csv vestments "api/clashes?from=$white&to=$white" "api/churches/ht/days?from=2027-01-01&to=2027-12-31"; do
   wrk -t1 -c1 -d5s "$base/$path" >/dev/null
   echo "GET /$path, one after another, ms: $(times 200 "$base/$path" | median)"
 done
