@@ -1,6 +1,7 @@
 package vestiary.telling;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.UUID;
 import vestiary.mail.KeptLetters;
@@ -55,7 +56,8 @@ public class Lettering {
                   "Your week",
                   "Words",
                   "<p>Words</p>",
-                  stop));
+                  stop,
+                  Duration.ZERO));
           choices.choose(reader, LetterWish.USUAL);
           told.isFirst(LocalDate.of(2026, 11, 27));
           left[0] =
