@@ -2,6 +2,7 @@ package vestiary.telling;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
 import vestiary.mail.KeptLetters;
@@ -20,13 +21,19 @@ public class Lettering {
   private final KeptLetters letters;
   private final ChooseLetters choices;
   private final WeekToldRows told;
+  private final KeepToldSacristies sacristies;
+  private final SacristyChangeRows changes;
 
   Lettering(
       Scenario scenario,
       Outbox outbox,
       KeptLetters letters,
       ChooseLetters choices,
-      WeekToldRows told) {
+      WeekToldRows told,
+      KeepToldSacristies sacristies,
+      SacristyChangeRows changes) {
+    this.changes = changes;
+    this.sacristies = sacristies;
     this.scenario = scenario;
     this.outbox = outbox;
     this.letters = letters;
@@ -60,6 +67,11 @@ public class Lettering {
                   Duration.ZERO));
           choices.choose(reader, LetterWish.USUAL);
           told.isFirst(LocalDate.of(2026, 11, 27));
+          sacristies.keep(sacristies.see(LocalDate.of(2026, 11, 27)));
+          SacristyChangeRow change = new SacristyChangeRow();
+          change.id = UUID.randomUUID();
+          change.at = Instant.EPOCH;
+          changes.persist(change);
           left[0] =
               new Traces(
                   letters.findByLink(stop.fingerprint()).orElseThrow().id().toString(),
