@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import vestiary.access.CurrentCluster;
+import vestiary.cluster.OneByOne;
 
 /** Counts how often journeys have changed, of which no row is kept. */
 @ApplicationScoped
@@ -20,12 +20,12 @@ class StampEvents {
   private static final Duration KEPT = Duration.ofDays(60);
 
   private final EventStampRows rows;
-  private final CurrentCluster cluster;
+  private final OneByOne turns;
   private final Clock clock;
 
-  StampEvents(EventStampRows rows, CurrentCluster cluster, Clock clock) {
+  StampEvents(EventStampRows rows, OneByOne turns, Clock clock) {
     this.rows = rows;
-    this.cluster = cluster;
+    this.turns = turns;
     this.clock = clock;
   }
 
@@ -39,10 +39,12 @@ class StampEvents {
   List<CalendarEvent> stamp(List<CalendarEvent> events) {
     List<UUID> ids = events.stream().map(StampEvents::id).toList();
     Map<UUID, EventStampRow> known = rows.byId(ids);
-    List<CalendarEvent> changed = changed(events, known);
-    if (!changed.isEmpty()) {
-      count(changed);
+    if (!changed(events, known).isEmpty()) {
       known.values().forEach(rows.getEntityManager()::detach);
+      // Two programs may ask at the same moment, and one change is counted once.
+      turns.waitForTurn();
+      known = rows.byId(ids);
+      count(changed(events, known), known);
       known = rows.byId(ids);
     }
     List<CalendarEvent> stamped = new ArrayList<>();
@@ -60,13 +62,28 @@ class StampEvents {
         .toList();
   }
 
-  private void count(List<CalendarEvent> changed) {
+  private void count(List<CalendarEvent> changed, Map<UUID, EventStampRow> known) {
     Instant now = clock.instant();
+    for (CalendarEvent event : changed) {
+      EventStampRow row = known.get(id(event));
+      if (row == null) {
+        row = new EventStampRow();
+        row.id = id(event);
+        note(row, event, now);
+        rows.persist(row);
+      } else {
+        row.sequence++;
+        note(row, event, now);
+      }
+    }
+    rows.flush();
     rows.forget(now.minus(KEPT));
-    UUID here = cluster.id();
-    changed.stream()
-        .sorted(java.util.Comparator.comparing(StampEvents::id))
-        .forEach(event -> rows.count(here, id(event), digest(event), now, event.end().toInstant()));
+  }
+
+  private static void note(EventStampRow row, CalendarEvent event, Instant now) {
+    row.changedAt = now;
+    row.endsAt = event.end().toInstant();
+    row.digest = digest(event);
   }
 
   private static boolean isAsKnown(CalendarEvent event, Map<UUID, EventStampRow> known) {
