@@ -87,6 +87,8 @@ final class FieldWords {
           sent_on: sent on
           changes: letters about changes
           letter_wish.language: language
+          mass.language: language
+          pattern.language: language
           letter_wish.sacristy: letters about changes in the sacristy
           weekday: weekday
           hour: hour
