@@ -2,20 +2,11 @@ package vestiary.absence;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
-import vestiary.cluster.ReadCluster;
 import vestiary.people.Arrival;
-import vestiary.people.FindPeople;
-import vestiary.people.KeepArrival;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.schedule.ReadMasses;
 import vestiary.web.Choice;
 import vestiary.web.English;
 import vestiary.web.Field;
@@ -27,56 +18,30 @@ import vestiary.web.Link;
 @Transactional
 class ArrivalsSheet {
 
-  private final FindPeople people;
-  private final ReadMasses masses;
-  private final KeepArrival arrivals;
-  private final ReadCluster cluster;
+  private final ReadArrivals read;
   private final Frames frames;
-  private final Clock clock;
 
-  ArrivalsSheet(
-      FindPeople people,
-      ReadMasses masses,
-      KeepArrival arrivals,
-      ReadCluster cluster,
-      Frames frames,
-      Clock clock) {
-    this.people = people;
-    this.masses = masses;
-    this.arrivals = arrivals;
-    this.cluster = cluster;
+  ArrivalsSheet(ReadArrivals read, Frames frames) {
+    this.read = read;
     this.frames = frames;
-    this.clock = clock;
   }
 
   ArrivalsView view(String slug, String done, String problem) {
-    Person person = people.get(slug);
-    ZoneId zone = cluster.cluster().zone();
-    LocalDate today = LocalDate.now(clock.withZone(zone));
-    LocalDate last = today.plusDays(WhatItTouches.DAYS_AHEAD);
-    List<Arrival> known =
-        arrivals.between(start(today, zone), start(last.plusDays(2), zone)).stream()
-            .filter(one -> one.person().equals(person.id()))
-            .toList();
+    ReadArrivals.Arrivals found = read.of(slug);
+    Person person = found.person();
     String page = "/people/" + person.slug();
     return new ArrivalsView(
         frames.of("settings", page + "/arrivals"),
         person.calledName(),
         done,
         problem,
-        masses.between(today, last).stream()
-            .filter(mass -> mass.people().stream().anyMatch(p -> p.id().equals(person.id())))
-            .map(mass -> coming(mass, known, page, zone))
-            .toList(),
+        found.coming().stream().map(one -> coming(one, page)).toList(),
         List.of(new Link(person.name(), page), new Link("Everybody", "/people")));
   }
 
-  private static ArrivalsView.Coming coming(
-      DatedMass mass, List<Arrival> known, String page, ZoneId zone) {
+  private static ArrivalsView.Coming coming(ReadArrivals.Coming one, String page) {
+    DatedMass mass = one.mass();
     String id = mass.id().value().toString();
-    Optional<Arrival> said =
-        known.stream().filter(one -> one.mass().equals(mass.id().value())).findFirst();
-    Arrival.Brings brings = said.map(Arrival::brings).orElse(Arrival.Brings.NOT_SAID);
     return new ArrivalsView.Coming(
         new Link(
             "%s, %s, %s"
@@ -85,10 +50,12 @@ class ArrivalsSheet {
             "/masses/" + id),
         mass.church().id().value().toString(),
         id,
-        said.map(one -> Field.of(English.clock(one.arrives().atZone(zone)))).orElse(Field.empty()),
+        one.findArrives()
+            .map(at -> Field.of(English.clock(at.toZonedDateTime())))
+            .orElse(Field.empty()),
         Choice.of(
             Stream.of(Arrival.Brings.values())
-                .map(one -> new Choice.Option(one.id(), words(one), one == brings))
+                .map(said -> new Choice.Option(said.id(), words(said), said == one.brings()))
                 .toList()),
         "%s/arrivals/%s".formatted(page, id));
   }
@@ -99,9 +66,5 @@ class ArrivalsSheet {
       case OWN -> "yes, his own";
       case NOTHING -> "no, he wears what is there";
     };
-  }
-
-  private static Instant start(LocalDate date, ZoneId zone) {
-    return date.atStartOfDay(zone).toInstant();
   }
 }

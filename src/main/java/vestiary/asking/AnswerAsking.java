@@ -71,7 +71,7 @@ public class AnswerAsking {
   }
 
   /**
-   * Notes that a mail is about to leave, before it does: so that none ever leaves twice.
+   * Notes that he is written to: once, however often that is asked.
    *
    * @return whether it may
    */
@@ -83,12 +83,6 @@ public class AnswerAsking {
     }
     row.mailedAt = clock.instant();
     return true;
-  }
-
-  /** Notes that the mail did not leave. */
-  @Transactional
-  public void mailFailed(UUID trip) {
-    askings.findOpenLocked(trip).ifPresent(row -> row.mailFailed = true);
   }
 
   private Asking now(UUID trip, AskingRow row) {

@@ -60,6 +60,7 @@ class AskingRow {
 
   Asking toAsking(String name) {
     return new Asking(
+        id,
         new AskedTrip(
             tripId, new ChurchId(fromId), new ChurchId(toId), leaveBy, rider, List.of(pieces)),
         riding,

@@ -41,9 +41,15 @@ record Advice(
    * @param otherwise as it would be counted by the other kind of day
    * @param drive from home and back, or from and to what else he has that day, more than without
    *     it; zero where nothing is known
+   * @param inItsLanguage whether he celebrates in the language of the Mass
    */
   record Advised(
-      PriestId priest, List<WhyNot> why, Count counted, Count otherwise, Duration drive) {
+      PriestId priest,
+      List<WhyNot> why,
+      Count counted,
+      Count otherwise,
+      Duration drive,
+      boolean inItsLanguage) {
 
     Advised {
       why = List.copyOf(why);

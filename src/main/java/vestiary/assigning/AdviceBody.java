@@ -11,8 +11,12 @@ import java.util.List;
  */
 record AdviceBody(String mass, List<OfPriest> priests, List<String> effects, List<String> waysOut) {
 
-  /** One priest by his short name, and the one reason if he cannot. */
-  record OfPriest(String priest, boolean can, String why) {}
+  /**
+   * One priest by his short name, and the one reason if he cannot.
+   *
+   * @param inItsLanguage whether he celebrates in the language of the Mass
+   */
+  record OfPriest(String priest, boolean can, boolean inItsLanguage, String why) {}
 
   static AdviceBody of(Advice advice) {
     WhyNotWords words = new WhyNotWords(advice.scene(), advice.pace());
@@ -24,6 +28,7 @@ record AdviceBody(String mass, List<OfPriest> priests, List<String> effects, Lis
                     new OfPriest(
                         advice.scene().person(one.priest()).slug(),
                         one.can(),
+                        one.inItsLanguage(),
                         one.can() ? "" : words.of(one.why().get(0), advice.mass().id())))
             .toList(),
         AdviceSheet.effects(advice),

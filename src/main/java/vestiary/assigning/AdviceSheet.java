@@ -123,7 +123,9 @@ class AdviceSheet {
     Advice.Count count = one.counted();
     String drive =
         one.drive().isZero() ? "" : "; %d minutes more to drive".formatted(one.drive().toMinutes());
-    return "can take it: his %s%s".formatted(words.number(count.number(), count.day()), drive);
+    String language = one.inItsLanguage() ? "" : "; he does not celebrate in its language";
+    return "can take it: his %s%s%s"
+        .formatted(words.number(count.number(), count.day()), drive, language);
   }
 
   /** Where it depends on how days are counted whether a priest may take it. */

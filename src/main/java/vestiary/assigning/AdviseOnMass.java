@@ -101,7 +101,8 @@ class AdviseOnMass {
         his.findWhyNot(counted.mass()).stream().toList(),
         count(priest, his, counted.mass()),
         count(priest, otherwise.timetables().get(priest.id()), otherwise.mass()),
-        his.drive(counted.mass()));
+        his.drive(counted.mass()),
+        priest.celebratesIn(counted.mass().language()));
   }
 
   private static Advice.Count count(Priest priest, Timetable his, MassToServe mass) {

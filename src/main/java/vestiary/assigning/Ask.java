@@ -121,9 +121,15 @@ final class Ask {
         counted(mass),
         occasion(mass),
         mass.start().toLocalTime().isBefore(EARLY),
-        "",
+        language(mass),
         asked.map(List::of).orElse(named),
         named);
+  }
+
+  /** That of its community: the first of the cluster unless another is said. */
+  private String language(DatedMass mass) {
+    String said = mass.chosen().language();
+    return said.isEmpty() ? scene.cluster().language().toLanguageTag() : said;
   }
 
   private Occasion occasion(DatedMass mass) {

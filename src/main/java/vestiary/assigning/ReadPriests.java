@@ -10,7 +10,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import vestiary.allocation.celebrant.Priest;
-import vestiary.cluster.Policies;
+import vestiary.cluster.Cluster;
 import vestiary.people.Absence;
 import vestiary.people.FindPeople;
 import vestiary.people.Ministry;
@@ -47,7 +47,7 @@ class ReadPriests {
    * @param until not included
    */
   @Transactional
-  List<Priest> all(Policies policies, List<DatedMass> masses, Instant from, Instant until) {
+  List<Priest> all(Cluster here, List<DatedMass> masses, Instant from, Instant until) {
     Map<UUID, Ministry> serving = ministries.all();
     List<Absence> away = absences.between(from, until);
     return people.all().stream()
@@ -55,11 +55,7 @@ class ReadPriests {
         .map(
             person ->
                 priest(
-                    person,
-                    serving.getOrDefault(person.id(), Ministry.UNSAID),
-                    policies,
-                    away,
-                    masses))
+                    person, serving.getOrDefault(person.id(), Ministry.UNSAID), here, away, masses))
         .toList();
   }
 
@@ -72,15 +68,11 @@ class ReadPriests {
   }
 
   private static Priest priest(
-      Person person,
-      Ministry ministry,
-      Policies policies,
-      List<Absence> away,
-      List<DatedMass> masses) {
+      Person person, Ministry ministry, Cluster here, List<Absence> away, List<DatedMass> masses) {
     return Serving.priest(
         person,
-        ministry,
-        policies,
+        ministry.orIn(here.language().toLanguageTag()),
+        here.policies(),
         away,
         ministry.churches().size() == 1 ? List.copyOf(ministry.churches()) : home(person, masses));
   }

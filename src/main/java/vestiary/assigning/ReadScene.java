@@ -75,7 +75,7 @@ class ReadScene {
         around,
         days(here, churches, from, to.plusDays(1)),
         priests.all(
-            here.policies(),
+            here,
             around,
             from.atStartOfDay(here.zone()).toInstant(),
             to.plusDays(1).atStartOfDay(here.zone()).toInstant()),

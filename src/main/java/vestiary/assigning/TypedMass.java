@@ -90,7 +90,8 @@ class TypedMass {
         celebrant.stream().toList(),
         List.of(),
         new Ministers(false, 0, 0, List.of()),
-        new DatedMass.Chosen("", "", "", "", "", -1, "", "", false, false, false, false, 0),
+        new DatedMass.Chosen(
+            "", "", "", "", "", -1, "", "", language(input), false, false, false, false, 0),
         new Usual(false, begin, church),
         List.of());
   }
@@ -99,6 +100,12 @@ class TypedMass {
   private static UUID id(Entries input) {
     String id = input.text("id");
     return id.matches(UUID_FORM) ? UUID.fromString(id) : new UUID(0, 0);
+  }
+
+  /** The first of the cluster is kept as nothing said. */
+  private String language(Entries input) {
+    String tag = input.text("language");
+    return tag.equals(cluster.cluster().language().toLanguageTag()) ? "" : tag;
   }
 
   private static long minutes(Entries input) {

@@ -30,6 +30,7 @@ import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.ClearSchedule;
 import vestiary.sending.BringSent;
+import vestiary.times.PublishTimes;
 
 /**
  * The invented clusters, brought in through the lists that users send, for the fortnight that
@@ -40,6 +41,9 @@ public class Demo {
 
   /** The demo is about two weeks; once the first is over, moving it is worth offering. */
   private static final int DAYS = 14;
+
+  /** Of which Mass times stand at the door. */
+  private static final int WEEKS_FOR_THE_PEOPLE = 4;
 
   private static final List<ImportWhat> LASTING =
       List.of(
@@ -72,6 +76,7 @@ public class Demo {
   private final BringSent out;
   private final OfferPieces offer;
   private final AnswerOffer lendings;
+  private final PublishTimes times;
   private final Clusters clusters;
   private final CurrentCluster current;
   private final DefaultCluster first;
@@ -88,6 +93,7 @@ public class Demo {
       BringSent out,
       OfferPieces offer,
       AnswerOffer lendings,
+      PublishTimes times,
       Clusters clusters,
       CurrentCluster current,
       DefaultCluster first,
@@ -102,6 +108,7 @@ public class Demo {
     this.out = out;
     this.offer = offer;
     this.lendings = lendings;
+    this.times = times;
     this.clusters = clusters;
     this.current = current;
     this.first = first;
@@ -164,6 +171,7 @@ public class Demo {
         .filter(what -> isThere(what, lists))
         .forEach(what -> bringIn(what, lists, words));
     open.keepDemoMonday(monday());
+    times.publish(WEEKS_FOR_THE_PEOPLE);
   }
 
   private FortnightWords words() {

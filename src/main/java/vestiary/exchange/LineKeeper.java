@@ -295,6 +295,7 @@ class LineKeeper {
         line.deacons(),
         ministers(line.ministers()),
         line.note(),
+        line.language(),
         line.bounds());
   }
 
@@ -319,6 +320,7 @@ class LineKeeper {
         said(line.setOutMinutes()),
         line.note(),
         line.intention(),
+        line.language(),
         null);
   }
 

@@ -50,7 +50,8 @@ record MassLine(
     int setOutMinutes,
     List<LocalTime> replaces,
     String note,
-    String intention) {
+    String intention,
+    String language) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -89,7 +90,8 @@ record MassLine(
           optional("note", "Anything worth knowing"),
           optional(
               "intention",
-              "Intention; seen by the administrator, the pastor and the celebrant only"));
+              "Intention; seen by the administrator, the pastor and the celebrant only"),
+          optional("language", "Language tag, one of the cluster's; empty for its first"));
 
   MassLine {
     named = List.copyOf(named);
@@ -137,7 +139,8 @@ record MassLine(
         cells.number("setOutMinutes", Range.CHOSEN_LEAD),
         cells.times("replaces"),
         cells.text("note"),
-        cells.text("intention"));
+        cells.text("intention"),
+        cells.text("language"));
   }
 
   private List<String> start() {

@@ -38,6 +38,7 @@ record PatternLine(
     String mass,
     List<MinistersEntry> ministers,
     String note,
+    String language,
     SavePattern.Bounds bounds) {
 
   private static final List<Column> OWN =
@@ -54,7 +55,8 @@ record PatternLine(
           optional("deacons", "Number of deacons, 0 to 200; empty is none"),
           optional("mass", "Which Mass is said; empty leaves it to the calendar"),
           optional("ministers", "Who else vests at every one, as in the list of Masses"),
-          optional("note", "Anything worth knowing"));
+          optional("note", "Anything worth knowing"),
+          optional("language", "Language tag, one of the cluster's; empty for its first"));
 
   static final List<Column> COLUMNS =
       Stream.concat(OWN.stream(), PatternBounds.COLUMNS.stream()).toList();
@@ -86,6 +88,7 @@ record PatternLine(
             cells.word("mass", Words.MASSES),
             cells.all("ministers", MinistersEntry::find, MinistersEntry.WANTED),
             cells.text("note"),
+            cells.text("language"),
             PatternBounds.read(cells));
     return cells.reading(() -> pattern);
   }

@@ -45,7 +45,8 @@ class WriteSchedule {
             .withCount("deacons", pattern.deacons())
             .with("mass", pattern.mass())
             .withAll("ministers", pattern.ministers().stream().map(WriteSchedule::text))
-            .with("note", pattern.note()),
+            .with("note", pattern.note())
+            .with("language", pattern.language()),
         pattern.bounds());
   }
 
@@ -82,7 +83,8 @@ class WriteSchedule {
         .withAll("also", mass.also().stream())
         .with("setOutMinutes", mass.setOutMinutes() == null ? "" : mass.setOutMinutes())
         .with("note", mass.note())
-        .with("intention", mass.intention());
+        .with("intention", mass.intention())
+        .with("language", mass.language());
   }
 
   /** For example concelebrant 2:alb+stole. */

@@ -22,4 +22,11 @@ public record CalendarEvent(
     String place,
     String description,
     boolean cancelled,
-    boolean busy) {}
+    boolean busy) {
+
+  /** The same with how often and when it has changed. */
+  CalendarEvent stamped(int times, Instant last) {
+    return new CalendarEvent(
+        uid, times, last, start, end, summary, place, description, cancelled, busy);
+  }
+}

@@ -26,7 +26,8 @@ public final class FeedAnswer {
     return (asItWas == null ? Response.ok(text, type) : asItWas).tag(tag).build();
   }
 
-  private static String digest(String text) {
+  /** 32 hexadecimal digits that are others for another text. */
+  static String digest(String text) {
     try {
       byte[] whole =
           MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));

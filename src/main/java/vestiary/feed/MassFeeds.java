@@ -11,19 +11,24 @@ import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import vestiary.access.CurrentVisitor;
 import vestiary.access.OpenByKey;
+import vestiary.access.Role;
 import vestiary.access.Visitor;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadStamped;
 import vestiary.telling.LanguageOfReader;
+import vestiary.telling.Tongue;
 import vestiary.users.PersonOfUser;
 
 /**
@@ -43,6 +48,7 @@ class MassFeeds {
   private final CurrentVisitor current;
   private final PersonOfUser who;
   private final LanguageOfReader languages;
+  private final OwnJourneys journeys;
   private final Clock clock;
 
   MassFeeds(
@@ -51,12 +57,14 @@ class MassFeeds {
       CurrentVisitor current,
       PersonOfUser who,
       LanguageOfReader languages,
+      OwnJourneys journeys,
       Clock clock) {
     this.masses = masses;
     this.cluster = cluster;
     this.current = current;
     this.who = who;
     this.languages = languages;
+    this.journeys = journeys;
     this.clock = clock;
   }
 
@@ -66,22 +74,29 @@ class MassFeeds {
   @Path("/mine.ics")
   @Produces(TYPE)
   @Operation(
-      summary = "The Masses of whoever the key belongs to (iCalendar, RFC 5545)",
-      description = "Cancelled ones stay in it, marked as cancelled, until their day is past.")
+      summary = "The Masses and journeys of whoever the key belongs to (iCalendar, RFC 5545)",
+      description =
+          "Cancelled Masses stay in it, marked as cancelled, until their day is past. A celebrant has the ways between two churches, a sacristan the journeys of the vestments of theirs.")
   public Response mine(
       @Parameter(description = "The key of a feed") @QueryParam("key") String key,
       @Context Request request) {
-    UUID person = person();
+    Visitor.User user = user();
+    Optional<UUID> person = who.find(user.id());
+    if (person.isEmpty() && user.role() != Role.SACRISTAN) {
+      throw new Refused(
+          new Refusal.Beyond(
+              "Nobody of the schedule is named for whoever made this key, so there is nothing to show."));
+    }
     Cluster here = cluster.cluster();
-    MassEvents events = new MassEvents(here, languages.of(person));
+    Tongue tongue = languages.of(person.orElse(user.id()));
     return answer(
         request,
         here,
         here.name(),
-        stamped(here).stream()
-            .filter(one -> one.mass().people().stream().anyMatch(p -> p.id().equals(person)))
-            .map(one -> events.ofPerson(one, person))
-            .toList());
+        OwnJourneys.together(
+            Stream.concat(
+                person.stream().flatMap(one -> ofPerson(one, here, tongue)),
+                ofSacristan(user, here, tongue))));
   }
 
   @GET
@@ -121,14 +136,35 @@ class MassFeeds {
     return masses.between(today.minusDays(DAYS_BACK), today.plusDays(DAYS_AHEAD));
   }
 
-  private UUID person() {
+  /** Masses and the ways between them. */
+  private Stream<CalendarEvent> ofPerson(UUID person, Cluster here, Tongue tongue) {
+    MassEvents events = new MassEvents(here, tongue);
+    List<ReadStamped.Stamped> theirs =
+        stamped(here).stream()
+            .filter(one -> one.mass().people().stream().anyMatch(p -> p.id().equals(person)))
+            .toList();
+    List<DatedMass> standing =
+        theirs.stream()
+            .map(ReadStamped.Stamped::mass)
+            .filter(mass -> !mass.chosen().cancelled())
+            .toList();
+    return Stream.concat(
+        theirs.stream().map(one -> events.ofPerson(one, person)),
+        journeys.drives(standing, tongue).stream());
+  }
+
+  private Stream<CalendarEvent> ofSacristan(Visitor.User user, Cluster here, Tongue tongue) {
+    LocalDate today = LocalDate.now(clock.withZone(here.zone()));
+    return user.role() == Role.SACRISTAN
+        ? journeys
+            .rides(user.churches(), today.minusDays(DAYS_BACK), today.plusDays(DAYS_AHEAD), tongue)
+            .stream()
+        : Stream.empty();
+  }
+
+  private Visitor.User user() {
     if (current.visitor() instanceof Visitor.User user) {
-      return who.find(user.id())
-          .orElseThrow(
-              () ->
-                  new Refused(
-                      new Refusal.Beyond(
-                          "Nobody of the schedule is named for whoever made this key, so there is nothing to show.")));
+      return user;
     }
     throw new Refused(
         new Refusal.Beyond(

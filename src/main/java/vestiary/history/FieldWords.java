@@ -87,6 +87,9 @@ final class FieldWords {
           sent_on: sent on
           changes: letters about changes
           letter_wish.language: language
+          mass.language: language
+          pattern.language: language
+          letter_wish.sacristy: letters about changes in the sacristy
           weekday: weekday
           hour: hour
           office_days: sheet for the bishop’s office, days before

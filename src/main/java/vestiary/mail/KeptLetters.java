@@ -37,6 +37,11 @@ public class KeptLetters {
     return letters.countSentSince(moment);
   }
 
+  /** That of these; empty if none was entered, or it is forgotten. */
+  public Optional<KeptLetter> find(String once) {
+    return letters.findOnce(once).map(KeptLetter::of);
+  }
+
   /** The one whose link for stopping that is, as far as it is still known. */
   public Optional<KeptLetter> findByLink(String fingerprint) {
     return letters.findByLink(fingerprint).map(KeptLetter::of);

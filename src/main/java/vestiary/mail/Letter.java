@@ -1,5 +1,6 @@
 package vestiary.mail;
 
+import java.time.Duration;
 import java.util.UUID;
 
 /**
@@ -11,6 +12,8 @@ import java.util.UUID;
  * @param html the same as the plain text; empty if there is none
  * @param stop the link by which its reader ends letters of this kind; {@link StopLink#NONE} for
  *     letters that answer something
+ * @param goodFor so long it is of use, and is dropped unsent afterwards; zero for one that is tried
+ *     as long as any
  */
 public record Letter(
     UUID reader,
@@ -20,11 +23,15 @@ public record Letter(
     String subject,
     String plain,
     String html,
-    StopLink stop) {
+    StopLink stop,
+    Duration goodFor) {
+
+  /** Stands in the plain text of a letter that opens a door, where its link is to be. */
+  public static final String LINK = "{link}";
 
   /** One in English that answers or asks something, so that there is nothing to stop. */
   public static Letter plain(
       UUID reader, LetterKind kind, String once, String subject, String text) {
-    return new Letter(reader, kind, once, "en", subject, text, "", StopLink.NONE);
+    return new Letter(reader, kind, once, "en", subject, text, "", StopLink.NONE, Duration.ZERO);
   }
 }

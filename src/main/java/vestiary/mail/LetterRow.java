@@ -36,6 +36,9 @@ class LetterRow {
   Instant madeAt;
   Instant nextAt;
 
+  /** Null for one that is tried as long as any. */
+  Instant goodUntil;
+
   /** Null while it waits. */
   Instant endedAt;
 
@@ -47,6 +50,10 @@ class LetterRow {
 
   LetterKind toKind() {
     return Term.find(LetterKind.class, kind).orElseThrow();
+  }
+
+  boolean isOver(Instant now) {
+    return goodUntil != null && !now.isBefore(goodUntil);
   }
 
   void end(LetterState become, Instant now, String said) {

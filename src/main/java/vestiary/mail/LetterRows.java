@@ -17,6 +17,10 @@ class LetterRows implements PanacheRepositoryBase<LetterRow, UUID> {
     return count("once", once) > 0;
   }
 
+  Optional<LetterRow> findOnce(String once) {
+    return find("once", once).firstResultOptional();
+  }
+
   /** The next that is due and that no other copy of the server is at; for one to try. */
   Optional<LetterRow> findDueLocked(Instant now) {
     return find("state = 'waiting' and nextAt <= ?1 order by nextAt, id", now)

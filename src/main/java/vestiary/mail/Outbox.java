@@ -53,8 +53,20 @@ public class Outbox {
     row.fingerprint = letter.stop().fingerprint();
     row.madeAt = now;
     row.nextAt = now;
+    row.goodUntil = letter.goodFor().isZero() ? null : now.plus(letter.goodFor());
     letters.persistAndFlush(row);
     return true;
+  }
+
+  /**
+   * Enters a letter in the place of those of its kind to the same reader that have not left, as
+   * whoever asks again for a new password wants one mail.
+   */
+  @Transactional(Transactional.TxType.MANDATORY)
+  public void enterAlone(Letter letter) {
+    letters.delete(
+        "reader = ?1 and kind = ?2 and state <> 'sent'", letter.reader(), letter.kind().id());
+    enter(letter);
   }
 
   /** Whether one of the same is there. */

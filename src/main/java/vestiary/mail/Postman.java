@@ -32,9 +32,16 @@ public class Postman {
   private final LetterRows letters;
   private final MailServer server;
   private final ReaderAddresses addresses;
+  private final DoorLinks doors;
   private final Clock clock;
 
-  Postman(LetterRows letters, MailServer server, ReaderAddresses addresses, Clock clock) {
+  Postman(
+      LetterRows letters,
+      MailServer server,
+      ReaderAddresses addresses,
+      DoorLinks doors,
+      Clock clock) {
+    this.doors = doors;
     this.letters = letters;
     this.server = server;
     this.addresses = addresses;
@@ -70,24 +77,35 @@ public class Postman {
 
   private Optional<Due> claim() {
     Instant now = clock.instant();
-    return letters
-        .findDueLocked(now)
-        .map(
-            row -> {
-              row.tries++;
-              row.nextAt = now.plus(Pauses.after(row.tries));
-              Optional<MailServer.Sending> sending =
-                  addresses.find(row.reader).map(address -> sending(row, address));
-              if (sending.isEmpty()) {
-                row.end(LetterState.REFUSED, now, "No mail address is kept for them.");
-              }
-              return new Due(row.id, sending);
-            });
+    return letters.findDueLocked(now).map(row -> new Due(row.id, claim(row, now)));
   }
 
-  private static MailServer.Sending sending(LetterRow row, String address) {
-    return new MailServer.Sending(
-        row.id, address, row.subject, row.plain, row.html, row.stopLink, row.language);
+  /**
+   * What is of no use any more is dropped; what somebody may mend is said on the page of letters.
+   */
+  private Optional<MailServer.Sending> claim(LetterRow row, Instant now) {
+    Optional<String> plain = row.isOver(now) ? Optional.empty() : plain(row);
+    if (plain.isEmpty()) {
+      LOG.infof("Letter %s is of no use any more and was dropped unsent.", row.id);
+      letters.delete(row);
+      return Optional.empty();
+    }
+    row.tries++;
+    row.nextAt = now.plus(Pauses.after(row.tries));
+    Optional<String> address = addresses.find(row.reader);
+    if (address.isEmpty()) {
+      row.end(LetterState.REFUSED, now, "No mail address is kept for them.");
+    }
+    return address.map(
+        to ->
+            new MailServer.Sending(
+                row.id, to, row.subject, plain.get(), row.html, row.stopLink, row.language));
+  }
+
+  private Optional<String> plain(LetterRow row) {
+    return row.toKind() == LetterKind.PASSWORD
+        ? doors.make(row.reader).map(link -> row.plain.replace(Letter.LINK, link))
+        : Optional.of(row.plain);
   }
 
   private void attempt(UUID id, MailServer.Sending sending) {

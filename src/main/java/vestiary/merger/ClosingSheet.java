@@ -77,6 +77,32 @@ class ClosingSheet {
         new Link("The church", "/churches/" + slug));
   }
 
+  /**
+   * What closing comes to.
+   *
+   * @param from first date without Mass
+   * @param ends in whole sentences
+   * @param pieces how many are at home there
+   */
+  record Ahead(LocalDate from, List<String> ends, int pieces) {
+    Ahead {
+      ends = List.copyOf(ends);
+    }
+  }
+
+  /**
+   * What it comes to from a date on.
+   *
+   * @throws vestiary.problem.Refused if there is no such church, or it is no date
+   */
+  Ahead ahead(String slug, String typed) {
+    Church church = cluster.getChurch(slug);
+    Asked asked = new Asked();
+    LocalDate from = asked.date("from", typed);
+    asked.refuseIfFaulty();
+    return new Ahead(from, what(church, from), goods.countAt(church.id()));
+  }
+
   private List<String> what(Church church, LocalDate from) {
     EndMassTimes.Ending ending = times.look(church.id(), from);
     List<String> said = new ArrayList<>();

@@ -1,18 +1,23 @@
 package vestiary.movement;
 
+import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import org.jboss.logging.Logger;
 import vestiary.asking.AnswerAsking;
 import vestiary.asking.Asking;
 import vestiary.asking.AskingState;
+import vestiary.mail.KeptLetters;
+import vestiary.mail.Letter;
+import vestiary.mail.LetterKind;
+import vestiary.mail.LetterState;
 import vestiary.mail.MailServer;
-import vestiary.people.KeepMail;
+import vestiary.mail.Outbox;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
+import vestiary.users.MailReaders;
 
 /**
  * Writes to whoever was asked, once, where a mail server is named and his address known. The mail
@@ -21,21 +26,25 @@ import vestiary.plan.TripWords;
 @ApplicationScoped
 class AskByMail {
 
-  private static final Logger LOG = Logger.getLogger(AskByMail.class);
-
   private final MailServer mail;
+  private final Outbox outbox;
+  private final KeptLetters letters;
   private final AnswerAsking askings;
-  private final KeepMail addresses;
+  private final MailReaders readers;
   private final Optional<String> address;
 
   AskByMail(
       MailServer mail,
+      Outbox outbox,
+      KeptLetters letters,
       AnswerAsking askings,
-      KeepMail addresses,
+      MailReaders readers,
       @ConfigProperty(name = "vestiary.public-url") Optional<String> address) {
     this.mail = mail;
+    this.outbox = outbox;
+    this.letters = letters;
     this.askings = askings;
-    this.addresses = addresses;
+    this.readers = readers;
     this.address = address;
   }
 
@@ -44,37 +53,49 @@ class AskByMail {
     return mail.isOn();
   }
 
-  /** Writes to whoever is asked for this now; what keeps it from leaving is noted, and no more. */
+  /** Whether a mail to whoever is asked came to nothing. */
+  boolean hasFailed(Asking asking) {
+    return asking.mailFailed()
+        || letters
+            .find(once(asking))
+            .filter(
+                one -> one.state() == LetterState.REFUSED || one.state() == LetterState.GIVEN_UP)
+            .isPresent();
+  }
+
+  /** Writes to whoever is asked for this now. */
   void send(ReadErrands.Found found) {
-    if (!isOn() || found.findErrand().isEmpty()) {
-      return;
+    if (isOn()) {
+      found.findErrand().ifPresent(errand -> send(errand, found));
     }
-    Errand errand = found.errands().get(0);
+  }
+
+  private void send(Errand errand, ReadErrands.Found found) {
     errand
         .findOpen()
         .filter(one -> one.state() == AskingState.ASKED)
-        .flatMap(one -> one.person().stream().findFirst().flatMap(addresses::find))
-        .ifPresent(to -> send(to, errand, found));
+        .ifPresent(
+            one ->
+                one.person().stream()
+                    .filter(person -> readers.find(person).isPresent())
+                    .forEach(
+                        person ->
+                            QuarkusTransaction.joiningExisting()
+                                .run(() -> enter(one, person, errand, found))));
   }
 
-  private void send(String to, Errand errand, ReadErrands.Found found) {
-    UUID trip = errand.trip().id();
-    if (!askings.claimMail(trip)) {
-      return;
-    }
+  private void enter(Asking one, UUID person, Errand errand, ReadErrands.Found found) {
     TripWords words =
         new TripWords(List.copyOf(found.churches().values()), List.of(), found.cluster().zone());
-    try {
-      mail.send(to, subject(errand, words), text(errand, words));
-    } catch (RuntimeException e) {
-      LOG.warnf("A mail that asks a carrier did not leave: %s", withoutAddresses(e));
-      askings.mailFailed(trip);
+    if (askings.claimMail(errand.trip().id())) {
+      outbox.enter(
+          Letter.plain(
+              person, LetterKind.CARRYING, once(one), subject(errand, words), text(errand, words)));
     }
   }
 
-  /** Mail servers repeat whom they do not know, and that is nothing for a log. */
-  private static String withoutAddresses(RuntimeException failure) {
-    return String.valueOf(failure.getMessage()).replaceAll("\\S+@\\S+", "(an address)");
+  private static String once(Asking asking) {
+    return "carrying " + asking.id();
   }
 
   private static String subject(Errand errand, TripWords words) {

@@ -1,6 +1,7 @@
 package vestiary.movement;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.util.Optional;
 import java.util.UUID;
 import vestiary.asking.AnswerAsking;
@@ -31,6 +32,7 @@ class Carry {
   }
 
   /** Asks somebody by name, and by mail where that is set up and his address known. */
+  @Transactional
   void ask(String id, AskCarrier.Request request) {
     PlanResult.Trip trip = errands.get(id).needed().trip();
     ask.ask(

@@ -189,6 +189,7 @@ class MovementPage {
                 people.all(),
                 asked,
                 mail.isOn(),
+                mail::hasFailed,
                 sendRiding.offered(found))
             .view(frames.of("week", "/movements/" + id), typed, problem));
   }

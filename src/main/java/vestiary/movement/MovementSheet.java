@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import vestiary.asking.Asking;
 import vestiary.asking.AskingState;
@@ -31,6 +32,7 @@ final class MovementSheet {
   private final List<Person> people;
   private final ErrandWords asked;
   private final boolean mails;
+  private final Predicate<Asking> mailFailed;
   private final MovementView.Riding riding;
   private final TripWords words;
 
@@ -38,6 +40,7 @@ final class MovementSheet {
    * @param pieces the whole pool
    * @param people who can be asked
    * @param mails whether a mail server is named
+   * @param mailFailed whether a mail to whoever was asked came to nothing
    * @param riding what can be said of what rides
    */
   MovementSheet(
@@ -46,6 +49,7 @@ final class MovementSheet {
       List<Person> people,
       ErrandWords asked,
       boolean mails,
+      Predicate<Asking> mailFailed,
       MovementView.Riding riding) {
     this.riding = riding;
     this.found = found;
@@ -53,6 +57,7 @@ final class MovementSheet {
     this.people = people;
     this.asked = asked;
     this.mails = mails;
+    this.mailFailed = mailFailed;
     this.words =
         new TripWords(List.copyOf(found.churches().values()), pieces, found.cluster().zone());
   }
@@ -192,13 +197,13 @@ final class MovementSheet {
     askings.stream()
         .filter(one -> !errand.findOpen().filter(one::equals).isPresent())
         .forEach(one -> told.add(told(one)));
-    errand.findOpen().filter(Asking::mailFailed).ifPresent(one -> told.add(unsent()));
+    errand.findOpen().filter(mailFailed).ifPresent(one -> told.add(unsent()));
     return told;
   }
 
   private static MovementView.Told unsent() {
     return new MovementView.Told(
-        "The mail that asks did not leave. Tell him yourself, or look at the mail settings.",
+        "The mail that asks did not reach him. Tell him yourself; why it did not stands under Letters.",
         NOWHERE);
   }
 

@@ -37,6 +37,13 @@ public record Ministry(
     permissions = List.copyOf(permissions);
   }
 
+  /** The same, in that language where none was said: whoever serves here celebrates in it. */
+  public Ministry orIn(String language) {
+    return languages.isEmpty()
+        ? new Ministry(churches, List.of(language), days, mostADay, wishes, ownSet, permissions)
+        : this;
+  }
+
   public boolean isAt(ChurchId church) {
     return churches.isEmpty() || churches.contains(church);
   }

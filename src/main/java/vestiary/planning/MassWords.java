@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import vestiary.calendar.MassKind;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.MassLanguage;
 import vestiary.vesting.FurtherMinisters;
 import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
@@ -55,8 +58,12 @@ public final class MassWords {
 
   private MassWords() {}
 
-  /** After the colour's name, for example "confirmation" or "of Sunday"; often empty. */
+  /** After the colour's name, for example "confirmation, in Spanish"; often empty. */
   static String tight(DatedMass mass, Locale locale) {
+    return spoken(tightKind(mass, locale), mass);
+  }
+
+  private static String tightKind(DatedMass mass, Locale locale) {
     if (mass.kind() == MassKind.ANTICIPATED) {
       return mass.isOnHolyDay() && mass.ruling().day().date().getDayOfWeek().getValue() == 7
           ? "of Sunday"
@@ -77,11 +84,19 @@ public final class MassWords {
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */
   public static String whole(DatedMass mass, Locale locale) {
     String celebration = mass.option().celebration().name().in(locale);
-    return switch (mass.kind()) {
-      case OF_THE_DAY -> celebration;
-      case ANTICIPATED -> tight(mass, locale) + ", " + celebration;
-      default -> KINDS.get(mass.kind());
-    };
+    String what =
+        switch (mass.kind()) {
+          case OF_THE_DAY -> celebration;
+          case ANTICIPATED -> tightKind(mass, locale) + ", " + celebration;
+          default -> KINDS.get(mass.kind());
+        };
+    return spoken(what, mass);
+  }
+
+  private static String spoken(String what, DatedMass mass) {
+    return Stream.of(what, MassLanguage.words(mass))
+        .filter(words -> !words.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 
   static String celebrant(DatedMass mass) {

@@ -68,8 +68,7 @@ class AnswerWish {
    *     that Mass even so
    */
   void answer(String id, boolean yes, String word) {
-    UUID wish = QuarkusTransaction.joiningExisting().call(() -> keep(id, yes, word));
-    mail.answered(wish);
+    QuarkusTransaction.joiningExisting().run(() -> mail.answered(keep(id, yes, word)));
   }
 
   private UUID keep(String id, boolean yes, String word) {

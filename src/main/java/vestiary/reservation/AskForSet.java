@@ -61,9 +61,13 @@ class AskForSet {
    *     in none of the visitor's churches
    */
   UUID ask(Request request) {
-    UUID id = QuarkusTransaction.joiningExisting().call(() -> keep(request));
-    mail.asked(id);
-    return id;
+    return QuarkusTransaction.joiningExisting()
+        .call(
+            () -> {
+              UUID id = keep(request);
+              mail.asked(id);
+              return id;
+            });
   }
 
   /**

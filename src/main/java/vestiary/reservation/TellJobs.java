@@ -1,14 +1,12 @@
 package vestiary.reservation;
 
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
-import com.github.kagkarlsson.scheduler.task.helper.Tasks;
-import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import vestiary.access.EveryCluster;
+import vestiary.access.Rounds;
 
 /**
  * Has those who wait told within a few minutes, whatever it was that made something free: what is
@@ -19,15 +17,13 @@ class TellJobs {
 
   private static final Duration LOOK_AGAIN = Duration.ofMinutes(5);
 
-  private final EveryCluster clusters;
+  private final Rounds rounds;
   private final TellWaiting waiting;
   private final boolean isOn;
 
   TellJobs(
-      EveryCluster clusters,
-      TellWaiting waiting,
-      @ConfigProperty(name = "vestiary.tidying") boolean isOn) {
-    this.clusters = clusters;
+      Rounds rounds, TellWaiting waiting, @ConfigProperty(name = "vestiary.tidying") boolean isOn) {
+    this.rounds = rounds;
     this.waiting = waiting;
     this.isOn = isOn;
   }
@@ -36,17 +32,6 @@ class TellJobs {
   @Produces
   @Singleton
   RecurringTask<Void> everyFewMinutes() {
-    return Tasks.recurring("tell who waits", FixedDelay.of(LOOK_AGAIN))
-        .execute(
-            (job, context) -> {
-              if (isOn) {
-                everywhere();
-              }
-            });
-  }
-
-  /** In every cluster. */
-  void everywhere() {
-    clusters.each(waiting::look);
+    return rounds.every(LOOK_AGAIN, "tell who waits", isOn, waiting::look);
   }
 }

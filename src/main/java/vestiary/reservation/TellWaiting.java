@@ -48,13 +48,12 @@ class TellWaiting {
   }
 
   /**
-   * Looks what has become free, notes whom that is told, and then writes to them. Where somebody
-   * else is at it, nothing is done: the next look tells the rest.
+   * Looks what has become free, notes whom that is told, and writes to them. Where somebody else is
+   * at it, nothing is done: the next look tells the rest.
    */
   void look() {
     try {
-      List<UUID> told = QuarkusTransaction.joiningExisting().call(this::note);
-      told.forEach(mail::free);
+      QuarkusTransaction.joiningExisting().run(() -> note().forEach(mail::free));
     } catch (RuntimeException failure) {
       if (!RaceLost.isBehind(failure)) {
         throw failure;

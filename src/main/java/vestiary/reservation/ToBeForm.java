@@ -117,6 +117,7 @@ class ToBeForm {
         null,
         null,
         null,
+        null,
         null);
   }
 

@@ -1,40 +1,39 @@
 package vestiary.reservation;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.jboss.logging.Logger;
+import java.util.stream.Stream;
+import vestiary.mail.Letter;
+import vestiary.mail.LetterKind;
 import vestiary.mail.MailServer;
-import vestiary.people.KeepMail;
+import vestiary.mail.Outbox;
+import vestiary.users.MailReaders;
 import vestiary.users.PublicAddress;
-import vestiary.users.UserAddresses;
 
 /**
  * Writes what is asked, answered and free to those it concerns, where a mail server is named and
- * their addresses are known. Whether a mail leaves changes nothing: the page says the same.
+ * their addresses are known; in the transaction of what it tells.
  */
 @ApplicationScoped
 class WishMail {
 
-  private static final Logger LOG = Logger.getLogger(WishMail.class);
-
   private final MailServer mail;
+  private final Outbox outbox;
   private final ReadWishes wishes;
-  private final UserAddresses users;
-  private final KeepMail people;
+  private final MailReaders readers;
   private final PublicAddress address;
 
   WishMail(
       MailServer mail,
+      Outbox outbox,
       ReadWishes wishes,
-      UserAddresses users,
-      KeepMail people,
+      MailReaders readers,
       PublicAddress address) {
     this.mail = mail;
+    this.outbox = outbox;
     this.wishes = wishes;
-    this.users = users;
-    this.people = people;
+    this.readers = readers;
     this.address = address;
   }
 
@@ -42,10 +41,16 @@ class WishMail {
   void asked(UUID id) {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
-      Optional<String> own = findAddress(wish.askedBy());
-      users.ofSacristans(wish.keeper().id().value()).stream()
+      Optional<UUID> own = findReader(wish.askedBy());
+      readers.sacristansOf(wish.keeper().id().value()).stream()
           .filter(to -> own.filter(to::equals).isEmpty())
-          .forEach(to -> send(to, "%s is asked for".formatted(wish.code()), WishWords.asked(wish)));
+          .forEach(
+              to ->
+                  enter(
+                      to,
+                      "asked " + id,
+                      "%s is asked for".formatted(wish.code()),
+                      WishWords.asked(wish)));
     }
   }
 
@@ -53,7 +58,11 @@ class WishMail {
   void answered(UUID id) {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
-      toAsker(wish, "The answer about %s".formatted(wish.code()), WishWords.answered(wish));
+      toAsker(
+          wish,
+          "answered " + id,
+          "The answer about %s".formatted(wish.code()),
+          WishWords.answered(wish));
     }
   }
 
@@ -61,30 +70,32 @@ class WishMail {
   void free(UUID id) {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
-      toAsker(wish, "%s is free now".formatted(wish.code()), WishWords.free(wish));
+      toAsker(wish, "free " + id, "%s is free now".formatted(wish.code()), WishWords.free(wish));
     }
   }
 
-  private void toAsker(Wish wish, String subject, String sentence) {
-    findAddress(wish.askedBy()).ifPresent(to -> send(to, subject, sentence));
+  private void toAsker(Wish wish, String about, String subject, String sentence) {
+    findReader(wish.askedBy())
+        .filter(to -> readers.find(to).isPresent())
+        .ifPresent(to -> enter(to, about, subject, sentence));
   }
 
-  /** A user's, or that of a person who held a shared device. */
-  private Optional<String> findAddress(String mark) {
-    return List.of(mark).stream()
+  /** A user, or a person who held a shared device. */
+  private Optional<UUID> findReader(String mark) {
+    return Stream.of(mark)
         .filter(one -> one.length() == new UUID(0, 0).toString().length())
         .map(UUID::fromString)
-        .findFirst()
-        .flatMap(id -> users.find(id).or(() -> people.find(id)));
+        .map(readers::of)
+        .findFirst();
   }
 
-  private void send(String to, String subject, String sentence) {
-    try {
-      mail.send(to, subject, "%s\n\n%s\n".formatted(sentence, address.of(WishPages.ADDRESS)));
-    } catch (RuntimeException e) {
-      LOG.warnf(
-          "A mail about a wish did not leave: %s",
-          String.valueOf(e.getMessage()).replaceAll("\\S+@\\S+", "(an address)"));
-    }
+  private void enter(UUID to, String about, String subject, String sentence) {
+    outbox.enter(
+        Letter.plain(
+            to,
+            LetterKind.WISH,
+            "wish %s %s".formatted(about, to),
+            subject,
+            "%s\n\n%s\n".formatted(sentence, address.of(WishPages.ADDRESS))));
   }
 }

@@ -1,14 +1,12 @@
 package vestiary.retention;
 
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
-import com.github.kagkarlsson.scheduler.task.helper.Tasks;
-import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import vestiary.access.EveryCluster;
+import vestiary.access.Rounds;
 
 /**
  * Has every cluster tidied once a day of its own, by one of the copies of the server. It looks
@@ -19,13 +17,12 @@ class TidyJobs {
 
   private static final Duration LOOK_AGAIN = Duration.ofHours(1);
 
-  private final EveryCluster clusters;
+  private final Rounds rounds;
   private final TidyUp tidy;
   private final boolean isOn;
 
-  TidyJobs(
-      EveryCluster clusters, TidyUp tidy, @ConfigProperty(name = "vestiary.tidying") boolean isOn) {
-    this.clusters = clusters;
+  TidyJobs(Rounds rounds, TidyUp tidy, @ConfigProperty(name = "vestiary.tidying") boolean isOn) {
+    this.rounds = rounds;
     this.tidy = tidy;
     this.isOn = isOn;
   }
@@ -34,17 +31,6 @@ class TidyJobs {
   @Produces
   @Singleton
   RecurringTask<Void> hourly() {
-    return Tasks.recurring("tidy", FixedDelay.of(LOOK_AGAIN))
-        .execute(
-            (job, context) -> {
-              if (isOn) {
-                everywhere();
-              }
-            });
-  }
-
-  /** Every cluster whose day was not tidied yet. */
-  void everywhere() {
-    clusters.each(tidy::today);
+    return rounds.every(LOOK_AGAIN, "tidy", isOn, tidy::today);
   }
 }

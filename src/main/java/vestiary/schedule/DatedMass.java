@@ -67,6 +67,7 @@ public record DatedMass(
    * What people chose; empty text and zero mean that nothing was.
    *
    * @param setOutMinutes -1 if none was chosen
+   * @param language BCP 47; empty for the first of the cluster
    * @param bishop whether a bishop was said to preside, which also follows from the celebrant
    * @param celebrantLost whether he was removed for good and nobody is named in his place
    */
@@ -79,6 +80,7 @@ public record DatedMass(
       int setOutMinutes,
       String note,
       String intention,
+      String language,
       boolean ofPattern,
       boolean cancelled,
       boolean bishop,
@@ -96,6 +98,7 @@ public record DatedMass(
           setOutMinutes,
           note,
           intention,
+          language,
           ofPattern,
           cancelled,
           bishop,

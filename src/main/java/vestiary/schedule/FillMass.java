@@ -66,6 +66,7 @@ class FillMass {
     row.ministers = ministers.ministers(request.ministers());
     row.also = ministers.also(request.also());
     row.note = asked.text("note", request.note());
+    row.language = MassLanguage.read(request.language(), here, asked);
     // Whoever may not see it must not take it away either.
     if (!visitor.isForbidden(Action.SEE_INTENTIONS)) {
       row.intention = asked.text("intention", request.intention());

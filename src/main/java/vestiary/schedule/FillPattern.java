@@ -49,6 +49,7 @@ class FillPattern {
     row.deacons = asked.whole("deacons", request.deacons(), 0, AskedMinisters.MOST, 0);
     row.ministers = new AskedMinisters(asked).ministers(request.ministers());
     row.note = asked.text("note", request.note());
+    row.language = MassLanguage.read(request.language(), cluster.cluster(), asked);
     asked.text("celebrant", request.celebrant());
     fillBounds(row, bounds, asked);
     String slug = asked.needed("church", request.church(), 40);

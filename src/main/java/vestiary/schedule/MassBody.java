@@ -36,6 +36,8 @@ record MassBody(
     Integer setOutMinutes,
     String note,
     String intention,
+    @Schema(description = "BCP 47, one of the cluster's; the first of them where none is said")
+        String language,
     @Schema(readOnly = true) String celebrationName,
     @Schema(readOnly = true) String permission,
     @Schema(
@@ -75,6 +77,7 @@ record MassBody(
         chosen.setOutMinutes() < 0 ? null : chosen.setOutMinutes(),
         given(chosen.note()),
         given(chosen.intention()),
+        given(chosen.language()),
         mass.option().celebration().name().english(),
         mass.ruling().permission().verdict().id(),
         chosenOf(chosen),
@@ -132,6 +135,7 @@ record MassBody(
         setOutMinutes,
         note,
         intention,
+        language,
         null);
   }
 

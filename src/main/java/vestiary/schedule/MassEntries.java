@@ -35,7 +35,8 @@ final class MassEntries {
           "bringsConcelebrants",
           "setOutMinutes",
           "note",
-          "intention");
+          "intention",
+          "language");
 
   static final List<String> FIELDS = fields();
 
@@ -96,6 +97,7 @@ final class MassEntries {
             chosen.setOutMinutes() < 0 ? "" : String.valueOf(chosen.setOutMinutes()))
         .with("note", chosen.note())
         .with("intention", chosen.intention())
+        .with("language", chosen.language())
         .with("version", String.valueOf(chosen.version()));
   }
 
@@ -126,6 +128,7 @@ final class MassEntries {
         asked.number("setOutMinutes", typed.text("setOutMinutes")),
         typed.text("note"),
         typed.text("intention"),
+        typed.text("language"),
         asked.number("version", typed.text("version")));
   }
 

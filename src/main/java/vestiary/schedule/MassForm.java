@@ -32,6 +32,7 @@ import vestiary.web.Link;
  * @param besides who else vests and what is put on besides
  * @param setOutMinutes empty where the church's own rule holds
  * @param usualSetOut what that rule gives, for example "30 minutes on a Sunday"
+ * @param language empty where the cluster has one alone
  * @param showsIntention only to those who may see it
  * @param version of what was read, to notice a lost race; empty for a new Mass
  */
@@ -63,6 +64,7 @@ public record MassForm(
     Field setOutMinutes,
     String usualSetOut,
     Field note,
+    Choice language,
     boolean showsIntention,
     Field intention,
     String version) {

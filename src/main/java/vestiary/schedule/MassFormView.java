@@ -192,6 +192,7 @@ class MassFormView {
         "Empty: the church's own minutes on Sundays and holy days, %d on weekdays, %d for a large liturgy"
             .formatted(policies.weekdaySetOut(), policies.largeSetOut()),
         input.field("note"),
+        MassLanguage.choice(input, cluster.cluster()),
         visitor.visitor().may(Action.SEE_INTENTIONS),
         input.field("intention"),
         version);

@@ -69,6 +69,9 @@ class MassRow {
   String note = "";
   String intention = "";
 
+  /** BCP 47; empty for the first of the cluster. */
+  String language = "";
+
   /** Whether somebody changed it by hand, so that its pattern leaves it alone. */
   boolean touched;
 

@@ -21,6 +21,8 @@ record PatternBody(
     Integer deacons,
     List<MinistersValue> ministers,
     String note,
+    @Schema(description = "BCP 47, one of the cluster's; the first of them where none is said")
+        String language,
     @Schema(
             description =
                 "in place of rrule: holy-days, holy-day-eves, sundays-and-holy-days, solemnities, ash-wednesday or all-souls")
@@ -49,6 +51,7 @@ record PatternBody(
         row.deacons,
         row.ministers,
         given(row.note),
+        given(row.language),
         given(row.days),
         row.ends == null ? null : row.ends.toString(),
         row.seasons.length == 0 ? null : Arrays.asList(row.seasons),
@@ -74,6 +77,7 @@ record PatternBody(
         deacons,
         ministers,
         note,
+        language,
         new SavePattern.Bounds(
             days, until, seasons, months, notInTriduum, notOnHolyDays, school, except));
   }

@@ -42,6 +42,7 @@ final class PatternEntries {
           "concelebrants",
           "deacons",
           "note",
+          "language",
           "from");
 
   private static final String YES = "true";
@@ -81,6 +82,7 @@ final class PatternEntries {
             .with("concelebrants", String.valueOf(row.concelebrants))
             .with("deacons", String.valueOf(row.deacons))
             .with("note", row.note)
+            .with("language", row.language)
             .with("version", String.valueOf(row.version));
     return rule.map(words -> with(entries, words)).orElse(entries);
   }
@@ -112,6 +114,7 @@ final class PatternEntries {
         asked.number("deacons", typed.text("deacons")),
         ministers,
         typed.text("note"),
+        typed.text("language"),
         new SavePattern.Bounds(
             liturgical ? days : "",
             typed.text("until"),

@@ -20,6 +20,7 @@ import vestiary.web.Link;
  * @param turn which of the month, any; none is every one
  * @param everyOther whether only every other week
  * @param people known priests, for completion
+ * @param language empty where the cluster has one alone
  * @param from first date that a change holds on; only where something is changed
  * @param version of what was read, to notice a lost race; empty for a new one
  */
@@ -49,6 +50,7 @@ public record PatternForm(
     Field concelebrants,
     Field deacons,
     Field note,
+    Choice language,
     Field from,
     boolean takeAlong,
     PatternPreview preview,

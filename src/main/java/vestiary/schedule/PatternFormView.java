@@ -93,6 +93,7 @@ class PatternFormView {
         input.field("concelebrants"),
         input.field("deacons"),
         input.field("note"),
+        MassLanguage.choice(input, cluster.cluster()),
         input.field("from"),
         input.isTicked("takeAlong"),
         preview.of(input),

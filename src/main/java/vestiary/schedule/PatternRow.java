@@ -75,6 +75,10 @@ class PatternRow {
   List<MinistersValue> ministers = List.of();
 
   String note = "";
+
+  /** BCP 47; empty for the first of the cluster. */
+  String language = "";
+
   @Version int version;
 
   /** The Mass of one date. In spring's gap the clock's next hour is taken, so that none is lost. */
@@ -111,6 +115,7 @@ class PatternRow {
     mass.deacons = deacons;
     mass.ministers = ministers;
     mass.note = note;
+    mass.language = language;
   }
 
   /** Whether a Mass has all that {@link #yieldTo} would give it. */
@@ -122,7 +127,8 @@ class PatternRow {
         && mass.concelebrants == concelebrants
         && mass.deacons == deacons
         && mass.ministers.equals(ministers)
-        && mass.note.equals(note);
+        && mass.note.equals(note)
+        && mass.language.equals(language);
   }
 
   /** When it begins on that date. */
@@ -179,6 +185,7 @@ class PatternRow {
     deacons = other.deacons;
     ministers = other.ministers;
     note = other.note;
+    language = other.language;
     seasons = other.seasons.clone();
     months = other.months.clone();
     except = other.except.clone();

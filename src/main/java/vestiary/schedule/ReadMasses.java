@@ -333,6 +333,7 @@ public class ReadMasses {
           row.setOutMinutes == null ? -1 : row.setOutMinutes,
           row.note,
           showsIntentions ? row.intention : "",
+          row.language,
           row.patternId != null,
           row.cancelled,
           row.bishop,

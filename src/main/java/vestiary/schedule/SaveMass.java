@@ -66,6 +66,7 @@ public class SaveMass {
    * @param named concelebrants and deacons who are known by name, no more than there are of both
    * @param bishop whether a bishop presides; a celebrant who is known as one need not be said so
    * @param also what whoever presides puts on besides: cope, humeral-veil
+   * @param language BCP 47, one of the cluster's; the first of them
    * @param version of the Mass that the person looked at, or {@code null} to change it anyway
    */
   public record Request(
@@ -88,6 +89,7 @@ public class SaveMass {
       Integer setOutMinutes,
       String note,
       String intention,
+      String language,
       Integer version) {}
 
   /** What is wrong with a request; empty if it can be kept. Nothing is changed. */

@@ -42,6 +42,7 @@ public class SavePattern {
    * @param starts first date that counts, as in 2026-11-29
    * @param time local time, as in 10:30; kept when the clocks change
    * @param minutes 5 to 360
+   * @param language BCP 47, one of the cluster's; the first of them
    */
   public record Request(
       String church,
@@ -55,6 +56,7 @@ public class SavePattern {
       Integer deacons,
       List<MinistersValue> ministers,
       String note,
+      String language,
       Bounds bounds) {}
 
   /**

@@ -120,6 +120,7 @@ public class TypedAgain {
         row.deacons,
         row.ministers,
         row.note,
+        row.language,
         new SavePattern.Bounds(
             row.days,
             row.ends == null ? "" : row.ends.toString(),
@@ -152,6 +153,7 @@ public class TypedAgain {
         row.setOutMinutes,
         row.note,
         visitor.visitor().may(Action.SEE_INTENTIONS) ? row.intention : "",
+        row.language,
         null);
   }
 

@@ -1,14 +1,12 @@
 package vestiary.sending;
 
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
-import com.github.kagkarlsson.scheduler.task.helper.Tasks;
-import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import vestiary.access.EveryCluster;
+import vestiary.access.Rounds;
 
 /**
  * Has what is overdue asked for once a day, by one of the copies of the server; it looks every
@@ -19,15 +17,13 @@ class ChaseJobs {
 
   private static final Duration LOOK_AGAIN = Duration.ofHours(1);
 
-  private final EveryCluster clusters;
+  private final Rounds rounds;
   private final ChaseOverdue chase;
   private final boolean isOn;
 
   ChaseJobs(
-      EveryCluster clusters,
-      ChaseOverdue chase,
-      @ConfigProperty(name = "vestiary.chasing") boolean isOn) {
-    this.clusters = clusters;
+      Rounds rounds, ChaseOverdue chase, @ConfigProperty(name = "vestiary.chasing") boolean isOn) {
+    this.rounds = rounds;
     this.chase = chase;
     this.isOn = isOn;
   }
@@ -36,12 +32,6 @@ class ChaseJobs {
   @Produces
   @Singleton
   RecurringTask<Void> hourly() {
-    return Tasks.recurring("chase-overdue", FixedDelay.of(LOOK_AGAIN))
-        .execute(
-            (job, context) -> {
-              if (isOn) {
-                clusters.each(chase::today);
-              }
-            });
+    return rounds.every(LOOK_AGAIN, "chase-overdue", isOn, chase::today);
   }
 }

@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import org.jboss.logging.Logger;
+import java.util.stream.Stream;
+import vestiary.mail.Letter;
+import vestiary.mail.LetterKind;
 import vestiary.mail.MailServer;
-import vestiary.people.KeepMail;
+import vestiary.mail.Outbox;
 import vestiary.pool.ReadPool;
+import vestiary.users.MailReaders;
 import vestiary.users.PublicAddress;
-import vestiary.users.SacristansByMail;
 import vestiary.web.English;
 
 /**
@@ -28,8 +30,6 @@ import vestiary.web.English;
 @ApplicationScoped
 class ChaseOverdue {
 
-  private static final Logger LOG = Logger.getLogger(ChaseOverdue.class);
-
   private static final int EVERY_DAYS = 7;
 
   /** Nobody is woken by it. */
@@ -39,8 +39,8 @@ class ChaseOverdue {
   private final ReadSent sent;
   private final SendingWords words;
   private final OverdueMailRows mails;
-  private final KeepMail addresses;
-  private final SacristansByMail sacristans;
+  private final MailReaders readers;
+  private final Outbox outbox;
   private final ReadPool pool;
   private final PublicAddress here;
   private final Clock clock;
@@ -50,8 +50,8 @@ class ChaseOverdue {
       ReadSent sent,
       SendingWords words,
       OverdueMailRows mails,
-      KeepMail addresses,
-      SacristansByMail sacristans,
+      MailReaders readers,
+      Outbox outbox,
       ReadPool pool,
       PublicAddress here,
       Clock clock) {
@@ -59,47 +59,40 @@ class ChaseOverdue {
     this.sent = sent;
     this.words = words;
     this.mails = mails;
-    this.addresses = addresses;
-    this.sacristans = sacristans;
+    this.readers = readers;
+    this.outbox = outbox;
     this.pool = pool;
     this.here = here;
     this.clock = clock;
   }
 
-  /** One mail to everybody whom it concerns. */
-  private record Letter(Set<String> to, String subject, String text) {}
-
-  /**
-   * In the present cluster, what is due for a mail today. No connection is held while mails leave.
-   */
+  /** In the present cluster, writes what is due for a mail today. */
   void today() {
     if (mail.isOn()) {
-      QuarkusTransaction.requiringNew().call(this::letters).forEach(this::send);
+      QuarkusTransaction.requiringNew().run(this::write);
     }
   }
 
-  /** Written down as sent before they leave: a mail that is lost is better than two a day. */
-  private List<Letter> letters() {
+  private void write() {
     SendingWords.Said said = words.read();
     Instant now = clock.instant();
     if (said.local(now).getHour() < FROM_HOUR) {
-      return List.of();
+      return;
     }
     LocalDate day = said.local(now).toLocalDate();
     Map<UUID, List<Sent>> bySending = new LinkedHashMap<>();
     sent.overdue()
         .forEach(
             one -> bySending.computeIfAbsent(one.sending(), unknown -> new ArrayList<>()).add(one));
-    List<Letter> letters = new ArrayList<>();
     bySending.forEach(
         (id, pieces) -> {
           int days = pieces.get(0).daysOverdue(now, said.zone());
           if (days % EVERY_DAYS == 1 && !mails.isSent(id, day)) {
             note(id, day);
-            letters.add(letter(pieces, said, now));
+            Text text = text(pieces, said, now);
+            to(pieces.get(0)).forEach(reader -> enter(reader, id, day, text));
           }
         });
-    return letters;
   }
 
   private void note(UUID sending, LocalDate day) {
@@ -109,15 +102,32 @@ class ChaseOverdue {
     mails.persistAndFlush(row);
   }
 
-  private Letter letter(List<Sent> pieces, SendingWords.Said said, Instant now) {
+  private record Text(String subject, String text) {}
+
+  /** Whoever signed for it or carried it, and the sacristans at home, as far as they are known. */
+  private Set<UUID> to(Sent first) {
+    Set<UUID> to = new LinkedHashSet<>();
+    Stream.concat(first.signers().stream(), first.carriers().stream())
+        .filter(id -> readers.find(id).isPresent())
+        .forEach(to::add);
+    to.addAll(readers.sacristansOf(pool.get(first.code()).home().value()));
+    return to;
+  }
+
+  private void enter(UUID reader, UUID sending, LocalDate day, Text text) {
+    outbox.enter(
+        Letter.plain(
+            reader,
+            LetterKind.OVERDUE,
+            "overdue %s %s %s".formatted(sending, day, reader),
+            text.subject(),
+            text.text()));
+  }
+
+  private Text text(List<Sent> pieces, SendingWords.Said said, Instant now) {
     Sent first = pieces.get(0);
-    Set<String> to = new LinkedHashSet<>();
-    first.signers().forEach(id -> addresses.find(id).ifPresent(to::add));
-    first.carriers().forEach(id -> addresses.find(id).ifPresent(to::add));
-    to.addAll(sacristans.of(pool.get(first.code()).home().value()));
     String what = English.list(pieces.stream().map(one -> one.code() + ", " + one.what()).toList());
-    return new Letter(
-        to,
+    return new Text(
         "%s was due back on %s".formatted(first.item(), said.due(first.due())),
         """
         These are out and were due back:
@@ -138,17 +148,5 @@ class ChaseOverdue {
                 said.moment(first.went()),
                 said.due(first, now).replaceFirst("^due ", ""),
                 here.of("/s/" + first.item())));
-  }
-
-  private void send(Letter letter) {
-    for (String address : letter.to()) {
-      try {
-        mail.send(address, letter.subject(), letter.text());
-      } catch (RuntimeException e) {
-        LOG.warnf(
-            "A mail about what is overdue did not leave: %s",
-            String.valueOf(e.getMessage()).replaceAll("\\S+@\\S+", "(an address)"));
-      }
-    }
   }
 }

@@ -79,10 +79,11 @@ final class SetOutSheets {
 
   /** What kind of Mass it is, where the celebration does not say it. */
   private String what(DatedMass mass) {
+    String name = mass.option().celebration().name().in(locale);
     String whole = MassWords.whole(mass, locale);
-    return whole.equals(mass.option().celebration().name().in(locale))
+    return whole.equals(name)
         ? ""
-        : English.sentence(whole.replace(", " + mass.option().celebration().name().in(locale), ""));
+        : English.sentence(whole.replace(", " + name, "").replace(name + ", ", ""));
   }
 
   /** The ordained one by one, those of each lay ministry together. */

@@ -3,13 +3,29 @@ package vestiary.telling;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import vestiary.web.Entries;
 
 /** The form in which somebody chooses letters, in their language. */
 final class ChoiceWords {
 
   private ChoiceWords() {}
 
-  static StopView.Choice of(LetterWish wish, Telling telling, Tongue tongue, String action) {
+  /** As it was ticked; what the form did not ask stays. */
+  static LetterWish wish(Entries typed, LetterWish before) {
+    return new LetterWish(
+        typed.isTicked("week"),
+        typed.isTicked("changes"),
+        typed.isTicked("asks-sacristy") ? typed.isTicked("sacristy") : before.sacristy(),
+        typed.text("language"));
+  }
+
+  /**
+   * The form.
+   *
+   * @param isSacristan whether they are asked for letters about churches
+   */
+  static StopView.Choice of(
+      LetterWish wish, Telling telling, Tongue tongue, String action, boolean isSacristan) {
     return new StopView.Choice(
         action,
         tongue.say("stop.choose"),
@@ -20,6 +36,8 @@ final class ChoiceWords {
         wish.week(),
         tongue.say("stop.change"),
         wish.changes(),
+        isSacristan ? tongue.say("stop.sacristy") : "",
+        wish.sacristy(),
         tongue.say("stop.language"),
         languages(wish, tongue),
         tongue.say("stop.save"));

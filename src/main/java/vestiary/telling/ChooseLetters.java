@@ -52,6 +52,7 @@ class ChooseLetters {
                 });
     row.friday = wish.week();
     row.changes = wish.changes();
+    row.sacristy = wish.sacristy();
     row.language = wish.language();
     rows.persistAndFlush(row);
   }
@@ -67,6 +68,6 @@ class ChooseLetters {
   }
 
   private static LetterWish wish(LetterWishRow row) {
-    return new LetterWish(row.friday, row.changes, row.language);
+    return new LetterWish(row.friday, row.changes, row.sacristy, row.language);
   }
 }

@@ -21,6 +21,7 @@ class LetterWishRow {
 
   boolean friday;
   boolean changes;
+  boolean sacristy;
   String language = "";
   @Version int version;
 }

@@ -76,12 +76,10 @@ class OwnLettersPage {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response choose(MultivaluedMap<String, String> form) {
     Entries typed = Entries.of(form);
+    UUID reader = readers.of(user());
     return FormAnswer.of(
         () -> {
-          choices.choose(
-              readers.of(user()),
-              new LetterWish(
-                  typed.isTicked("week"), typed.isTicked("changes"), typed.text("language")));
+          choices.choose(reader, ChoiceWords.wish(typed, choices.of(reader)));
           return PageAnswer.seeOther(ADDRESS + "?done=saved");
         },
         refusal -> PageAnswer.of(refusal.status(), page("")));
@@ -95,7 +93,11 @@ class OwnLettersPage {
             done,
             lead(reader),
             ChoiceWords.of(
-                choices.of(reader), settings.read(), Tongue.of(Locale.ENGLISH), ADDRESS)));
+                choices.of(reader),
+                settings.read(),
+                Tongue.of(Locale.ENGLISH),
+                ADDRESS,
+                readers.isSacristan(reader))));
   }
 
   private String lead(UUID reader) {

@@ -3,6 +3,7 @@ package vestiary.telling;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +77,8 @@ class PostLetter {
             draft.subject(),
             Templates.letterText(view).render().strip() + "\n",
             Templates.letterPage(view).render().strip(),
-            stop));
+            stop,
+            Duration.ZERO));
   }
 
   private LetterView view(Draft draft, Tongue tongue, StopLink stop) {

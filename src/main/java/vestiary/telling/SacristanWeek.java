@@ -62,7 +62,8 @@ final class SacristanWeek {
         new LetterView.Section(tongue.say("out", church.name()), out(church)));
   }
 
-  private LetterView.Item mass(DatedMass mass) {
+  /** What a Mass asks for. */
+  LetterView.Item mass(DatedMass mass) {
     Window window = Window.of(mass.toVestedMass(), week.span().cluster().policies().vesting());
     List<String> lines = new ArrayList<>();
     lines.add(tongue.say("setout.by", tongue.clock(week.local(window.setOut()))));
@@ -100,11 +101,13 @@ final class SacristanWeek {
         .toList();
   }
 
-  private LetterView.Item leaving(PlanResult.Trip trip) {
+  /** A journey, as whoever sees it off is told of it. */
+  LetterView.Item leaving(PlanResult.Trip trip) {
     return trip("trip.leaves", trip, trip.leaveBy(), trip.to());
   }
 
-  private LetterView.Item coming(PlanResult.Trip trip) {
+  /** A journey, as whoever awaits it is told of it. */
+  LetterView.Item coming(PlanResult.Trip trip) {
     return trip("trip.comes", trip, trip.arriveBy(), trip.from());
   }
 

@@ -19,8 +19,8 @@ import vestiary.access.OpenToAll;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.KeptLetter;
-import vestiary.mail.LetterKind;
 import vestiary.problem.FormAnswer;
+import vestiary.users.MailReaders;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
 import vestiary.web.PageAnswer;
@@ -44,8 +44,15 @@ class StopPage {
   private final ChooseLetters choices;
   private final SettleTelling settings;
   private final ReadCluster cluster;
+  private final MailReaders readers;
 
-  StopPage(StopLinks links, ChooseLetters choices, SettleTelling settings, ReadCluster cluster) {
+  StopPage(
+      StopLinks links,
+      ChooseLetters choices,
+      SettleTelling settings,
+      ReadCluster cluster,
+      MailReaders readers) {
+    this.readers = readers;
     this.links = links;
     this.choices = choices;
     this.settings = settings;
@@ -83,10 +90,7 @@ class StopPage {
     UUID reader = links.get(link).reader();
     return FormAnswer.of(
         () -> {
-          choices.choose(
-              reader,
-              new LetterWish(
-                  typed.isTicked("week"), typed.isTicked("changes"), typed.text("language")));
+          choices.choose(reader, ChoiceWords.wish(typed, choices.of(reader)));
           return PageAnswer.seeOther(ADDRESS + link + "?done=saved");
         },
         refusal -> PageAnswer.of(refusal.status(), page(links.get(link), link, "")));
@@ -96,8 +100,7 @@ class StopPage {
     Cluster here = cluster.cluster();
     LetterWish wish = choices.of(letter.reader());
     Tongue tongue = ChooseLetters.tongue(wish, here);
-    boolean isWeek = letter.kind() == LetterKind.WEEK;
-    String kind = isWeek ? "week" : "change";
+    String kind = letter.kind().id();
     return Templates.stop(
         new StopView(
             Frame.empty(),
@@ -106,8 +109,13 @@ class StopPage {
             done.isEmpty() ? "" : tongue.say(done),
             tongue.say("stop.known." + kind),
             tongue.say("stop.press." + kind),
-            isWeek ? wish.week() : wish.changes(),
+            wish.wants(letter.kind()),
             ADDRESS + link,
-            ChoiceWords.of(wish, settings.read(), tongue, ADDRESS + link + "/choice")));
+            ChoiceWords.of(
+                wish,
+                settings.read(),
+                tongue,
+                ADDRESS + link + "/choice",
+                readers.isSacristan(letter.reader()))));
   }
 }

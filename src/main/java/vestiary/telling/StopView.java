@@ -23,6 +23,7 @@ record StopView(
     Choice choice) {
 
   /**
+   * @param sacristy empty for whoever cares for no church
    * @param languages to choose from
    * @param action where it is sent
    */
@@ -33,6 +34,8 @@ record StopView(
       boolean isWeek,
       String changes,
       boolean isChanges,
+      String sacristy,
+      boolean isSacristy,
       String language,
       List<Language> languages,
       String save) {

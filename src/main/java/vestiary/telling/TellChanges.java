@@ -3,7 +3,6 @@ package vestiary.telling;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,15 +28,11 @@ import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 
 /**
- * Writes to everybody something of whose has changed: once nobody has changed anything for a few
- * minutes, or after a quarter of an hour at the latest, so that ten changes are one letter. Of a
- * Mass that was changed twice only the first and the last are told; of what is past, nothing.
+ * Writes to everybody something of whose has changed, many changes in one letter. Of a Mass that
+ * was changed twice only the first and the last are told; of what is past, nothing.
  */
 @ApplicationScoped
 class TellChanges {
-
-  private static final Duration QUIET = Duration.ofMinutes(5);
-  private static final Duration LATEST = Duration.ofMinutes(15);
 
   private final MailServer mail;
   private final MassChangeRows changes;
@@ -113,9 +108,7 @@ class TellChanges {
   }
 
   private static boolean isTime(List<MassChangeRow> rows, Instant now) {
-    Instant first = rows.get(0).at;
-    Instant last = rows.get(rows.size() - 1).at;
-    return !last.plus(QUIET).isAfter(now) || !first.plus(LATEST).isAfter(now);
+    return Quiet.since(rows.get(0).at, rows.get(rows.size() - 1).at, now);
   }
 
   /** Each Mass once, as it was before its first change. */

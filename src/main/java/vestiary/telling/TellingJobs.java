@@ -1,14 +1,12 @@
 package vestiary.telling;
 
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
-import com.github.kagkarlsson.scheduler.task.helper.Tasks;
-import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
-import vestiary.access.EveryCluster;
+import vestiary.access.Rounds;
 
 /** Looks again and again whether letters are to be written. */
 @ApplicationScoped
@@ -17,19 +15,22 @@ class TellingJobs {
   private static final Duration WEEK_LOOK_AGAIN = Duration.ofMinutes(10);
   private static final Duration CHANGES_LOOK_AGAIN = Duration.ofMinutes(1);
 
-  private final EveryCluster clusters;
+  private final Rounds rounds;
   private final WriteWeekLetters week;
   private final TellChanges changes;
+  private final TellSacristies sacristies;
   private final boolean isOn;
 
   TellingJobs(
-      EveryCluster clusters,
+      Rounds rounds,
       WriteWeekLetters week,
       TellChanges changes,
+      TellSacristies sacristies,
       @ConfigProperty(name = "vestiary.telling") boolean isOn) {
-    this.clusters = clusters;
+    this.rounds = rounds;
     this.week = week;
     this.changes = changes;
+    this.sacristies = sacristies;
     this.isOn = isOn;
   }
 
@@ -37,21 +38,20 @@ class TellingJobs {
   @Produces
   @Singleton
   RecurringTask<Void> weekly() {
-    return Tasks.recurring("write letters of the week", FixedDelay.of(WEEK_LOOK_AGAIN))
-        .execute((job, context) -> each(week::look));
+    return rounds.every(WEEK_LOOK_AGAIN, "write letters of the week", isOn, week::look);
   }
 
   /** For the queue of jobs. */
   @Produces
   @Singleton
   RecurringTask<Void> everyMinute() {
-    return Tasks.recurring("tell changes", FixedDelay.of(CHANGES_LOOK_AGAIN))
-        .execute((job, context) -> each(changes::look));
+    return rounds.every(CHANGES_LOOK_AGAIN, "tell changes", isOn, changes::look);
   }
 
-  private void each(Runnable work) {
-    if (isOn) {
-      clusters.each(work);
-    }
+  /** For the queue of jobs. */
+  @Produces
+  @Singleton
+  RecurringTask<Void> everyMinuteInSacristies() {
+    return rounds.every(CHANGES_LOOK_AGAIN, "tell sacristies", isOn, sacristies::look);
   }
 }

@@ -122,6 +122,18 @@ public final class Tongue {
 
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */
   public String whole(DatedMass mass) {
+    return inLanguage(what(mass), mass);
+  }
+
+  /** These words with the language of the Mass after them, where it is not the usual one. */
+  public String inLanguage(String what, DatedMass mass) {
+    String tag = mass.chosen().language();
+    return tag.isEmpty()
+        ? what
+        : say("in.language", what, Locale.forLanguageTag(tag).getDisplayLanguage(locale));
+  }
+
+  private String what(DatedMass mass) {
     String celebration = mass.option().celebration().name().in(locale);
     if (mass.kind() == MassKind.OF_THE_DAY) {
       return celebration;

@@ -15,7 +15,6 @@ import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.LetterKind;
 import vestiary.mail.MailServer;
-import vestiary.mail.ReaderAddresses;
 import vestiary.movement.ReadDriving;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
@@ -45,7 +44,7 @@ class WriteWeekLetters {
   private final ReadMovements movements;
   private final ReadDriving driving;
   private final MailReaders readers;
-  private final ReaderAddresses addresses;
+  private final KeepToldSacristies sacristies;
   private final FindPeople people;
   private final ChooseLetters choices;
   private final PostLetter post;
@@ -60,7 +59,7 @@ class WriteWeekLetters {
       ReadMovements movements,
       ReadDriving driving,
       MailReaders readers,
-      ReaderAddresses addresses,
+      KeepToldSacristies sacristies,
       FindPeople people,
       ChooseLetters choices,
       PostLetter post,
@@ -73,7 +72,7 @@ class WriteWeekLetters {
     this.movements = movements;
     this.driving = driving;
     this.readers = readers;
-    this.addresses = addresses;
+    this.sacristies = sacristies;
     this.people = people;
     this.choices = choices;
     this.post = post;
@@ -109,8 +108,9 @@ class WriteWeekLetters {
           .forEach(one -> toSacristan(one, week, tongue(wishes, one.reader(), here)));
       named(week).stream()
           .filter(one -> wish(wishes, one.id()).week())
-          .filter(one -> addresses.find(one.id()).isPresent())
+          .filter(one -> readers.find(one.id()).isPresent())
           .forEach(one -> toPerson(one, week, tongue(wishes, one.id(), here)));
+      sacristies.keep(sacristies.see(day));
     }
   }
 

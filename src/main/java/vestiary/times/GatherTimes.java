@@ -121,8 +121,12 @@ class GatherTimes {
 
   private static Map<String, String> what(DatedMass mass) {
     Map<String, String> what = new LinkedHashMap<>();
-    Tongue.ALL.forEach(locale -> what.put(locale.toLanguageTag(), plain(mass, Tongue.of(locale))));
+    Tongue.ALL.forEach(locale -> what.put(locale.toLanguageTag(), said(mass, Tongue.of(locale))));
     return what;
+  }
+
+  private static String said(DatedMass mass, Tongue tongue) {
+    return tongue.inLanguage(plain(mass, tongue), mass);
   }
 
   private static String plain(DatedMass mass, Tongue tongue) {

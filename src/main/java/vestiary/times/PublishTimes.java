@@ -13,7 +13,7 @@ import vestiary.problem.Asked;
 /** Publishes Mass times: what was published stands until it is done again. */
 @ApplicationScoped
 @Transactional
-class PublishTimes {
+public class PublishTimes {
 
   static final int USUAL_WEEKS = 8;
   static final int MOST_WEEKS = 26;
@@ -73,6 +73,11 @@ class PublishTimes {
     rows.persistAndFlush(row);
     rows.forgetBefore(row.turn);
     return find().orElseThrow();
+  }
+
+  /** The same for so many weeks, where the program fills a cluster by itself. */
+  public void publish(int weeks) {
+    publish(String.valueOf(weeks));
   }
 
   /** By the cluster's clock. */

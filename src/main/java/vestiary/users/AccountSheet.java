@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import vestiary.access.Role;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.MailServer;
 import vestiary.web.English;
@@ -111,8 +112,13 @@ class AccountSheet {
 
   private List<AccountView.Feed> feeds(UserRow user, String key) {
     List<AccountView.Feed> feeds = new ArrayList<>();
-    if (user.personId != null) {
-      feeds.add(new AccountView.Feed("Your own Masses", here.of("/feeds/mine.ics?key=" + key)));
+    boolean isSacristan = user.toRole() == Role.SACRISTAN;
+    if (user.personId != null || isSacristan) {
+      String what =
+          isSacristan
+              ? "The journeys of your churches' vestments, and your own Masses"
+              : "Your own Masses, and the ways between them";
+      feeds.add(new AccountView.Feed(what, here.of("/feeds/mine.ics?key=" + key)));
     }
     feeds.add(
         new AccountView.Feed(

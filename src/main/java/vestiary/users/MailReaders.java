@@ -63,6 +63,12 @@ public class MailReaders implements ReaderAddresses {
         .orElse(user);
   }
 
+  /** Whether whoever is written to under that id cares for churches. */
+  public boolean isSacristan(UUID reader) {
+    return users.list("id = ?1 or personId = ?1", reader).stream()
+        .anyMatch(user -> user.toRole() == Role.SACRISTAN);
+  }
+
   /** Every sacristan who can be written to, by name. */
   public List<Sacristan> sacristans() {
     return users.inOrder().stream()
@@ -74,6 +80,15 @@ public class MailReaders implements ReaderAddresses {
                     user.name,
                     churches.churchesOf(user.id)))
         .filter(one -> find(one.reader()).isPresent())
+        .toList();
+  }
+
+  /** As whom the sacristans of a church are written to who can be, by name. */
+  public List<UUID> sacristansOf(UUID church) {
+    return sacristans().stream()
+        .filter(one -> one.churches().contains(church))
+        .map(Sacristan::reader)
+        .distinct()
         .toList();
   }
 

@@ -4,77 +4,73 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import java.time.Duration;
-import java.util.Optional;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 import vestiary.access.CurrentCluster;
-import vestiary.mail.MailServer;
+import vestiary.mail.Letter;
+import vestiary.mail.LetterKind;
+import vestiary.mail.Outbox;
+import vestiary.mail.StopLink;
 
-/** The mail that leads to a new password: good once and for half an hour. */
+/**
+ * The mail that leads to a new password. It is kept without its link, which is made while it
+ * leaves, so that nothing that opens a door can be read before it is mailed or after it has ended.
+ */
 @ApplicationScoped
 class RecoveryLetter {
 
-  static final Duration LINK_GOOD_FOR = Duration.ofMinutes(30);
+  /** Whoever waits longer asks again (common practice, no source). */
+  private static final Duration OF_USE = Duration.ofDays(1);
 
   private static final Logger LOG = Logger.getLogger(RecoveryLetter.class);
 
   private final UserRows users;
   private final KeepUserMail mails;
-  private final ChoosePassword choose;
-  private final MailServer mail;
-  private final PublicAddress here;
+  private final Outbox outbox;
   private final CurrentCluster current;
 
-  RecoveryLetter(
-      UserRows users,
-      KeepUserMail mails,
-      ChoosePassword choose,
-      MailServer mail,
-      PublicAddress here,
-      CurrentCluster current) {
+  RecoveryLetter(UserRows users, KeepUserMail mails, Outbox outbox, CurrentCluster current) {
     this.users = users;
     this.mails = mails;
-    this.choose = choose;
-    this.mail = mail;
-    this.here = here;
+    this.outbox = outbox;
     this.current = current;
   }
-
-  private record Letter(String to, String login, String link) {}
 
   /** Writes to whoever signs in by that name; to nobody if there is none, or no proven address. */
   @ActivateRequestContext
   void write(UUID cluster, String login) {
     current.assign(cluster);
     try {
-      QuarkusTransaction.requiringNew().call(() -> find(login)).ifPresent(this::send);
+      QuarkusTransaction.requiringNew()
+          .run(
+              () ->
+                  users
+                      .findByLogin(login)
+                      .filter(user -> mails.findProven(user.id).isPresent())
+                      .ifPresent(user -> outbox.enterAlone(letter(user))));
     } catch (RuntimeException e) {
-      // Its message may hold the address, which belongs into no log.
-      LOG.warnf("A mail with a link for a new password did not leave: %s", e.getClass().getName());
+      // Its message may hold the name, which belongs into no log.
+      LOG.warnf(
+          "A mail with a link for a new password was not written: %s", e.getClass().getName());
     }
   }
 
-  private Optional<Letter> find(String login) {
-    return users
-        .findByLogin(login)
-        .flatMap(
-            user -> mails.findProven(user.id).map(to -> new Letter(to, user.login, link(user.id))));
-  }
-
-  private String link(UUID user) {
-    return here.of("/welcome/" + choose.link(user, LINK_GOOD_FOR).text());
-  }
-
-  private void send(Letter letter) {
-    mail.send(
-        letter.to(),
+  private static Letter letter(UserRow user) {
+    return new Letter(
+        user.id,
+        LetterKind.PASSWORD,
+        "password " + UUID.randomUUID(),
+        "en",
         "A new password for Vestiary",
         """
-        Somebody, you we hope, asked for a new password for the name %s. Open this within half an hour to choose it:
+        Somebody, you we hope, asked for a new password for the name %s. Open this within half an hour after it was mailed to choose it:
         %s
 
         If it was not you, do nothing: your password stays as it is.
         """
-            .formatted(letter.login(), letter.link()));
+            .formatted(user.login, Letter.LINK),
+        "",
+        StopLink.NONE,
+        OF_USE);
   }
 }

@@ -263,6 +263,32 @@ class AbsenceTest {
   }
 
   @Test
+  void a_program_says_when_a_visitor_arrives_and_forgets_it_again() {
+    String mass =
+        Sending.mass(
+                Map.of("church", "ht", "start", "2026-12-10T15:00", "celebrant", "silas-umberley"))
+            .get("id")
+            .toString();
+    String address = "/api/people/silas-umberley/arrivals";
+
+    Sending.put(address + "/" + mass, Map.of("arrives", "14:40", "brings", "own"))
+        .then()
+        .statusCode(204);
+
+    Map<String, Object> said = Asking.only(Asking.list(address));
+    assertEquals(mass, said.get("mass"));
+    assertEquals("own", said.get("brings"));
+    assertEquals("2026-12-10T14:40:00-06:00", said.get("arrives"));
+    Sending.put(address + "/" + mass, Map.of("arrives", "late")).then().statusCode(400);
+    Sending.put("/api/people/cosmas-ilverton/arrivals/" + mass, Map.of("arrives", "14:00"))
+        .then()
+        .statusCode(422);
+
+    Sending.put(address + "/" + mass, Map.of()).then().statusCode(204);
+    assertEquals(null, Asking.only(Asking.list(address)).get("arrives"));
+  }
+
+  @Test
   void it_goes_with_whoever_is_removed_for_good() {
     away("fintan-oakhallow", "2026-12-12", "2026-12-12");
 

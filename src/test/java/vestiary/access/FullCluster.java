@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import vestiary.feed.AskingForFeeds;
 import vestiary.oversight.Granting;
 import vestiary.photo.Photographs;
 import vestiary.pool.NoteConsent;
@@ -32,6 +33,7 @@ class FullCluster {
   private final Granting granting;
   private final Chasing chasing;
   private final Lettering lettering;
+  private final AskingForFeeds feeds;
 
   FullCluster(
       Scenario scenario,
@@ -40,7 +42,9 @@ class FullCluster {
       Nights nights,
       Granting granting,
       Chasing chasing,
-      Lettering lettering) {
+      Lettering lettering,
+      AskingForFeeds feeds) {
+    this.feeds = feeds;
     this.lettering = lettering;
     this.chasing = chasing;
     this.nights = nights;
@@ -156,6 +160,7 @@ class FullCluster {
         .statusCode(200);
     Asking.change(Asking.mass("ol", "2026-12-18T09:00"), Map.of("start", "2026-12-18T09:30"));
     lettering.leaveTraces(letting.user("written-to", Role.READER));
+    feeds.leaveTraces();
   }
 
   private static void photographAndCount() {

@@ -9,9 +9,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
+import vestiary.scenario.Page;
 import vestiary.scenario.Refusing;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
+import vestiary.users.LettingIn;
 
 @QuarkusTest
 class DemoPageTest {
@@ -52,8 +54,11 @@ class DemoPageTest {
     Sending.delete("/api/masses/" + jubilee).then().statusCode(204);
     int left = masses();
     Browsing.page("/week").says("invented");
+    Page.of(LettingIn.browser().get("/times").asString()).says("Sunday Mass", "Holy Trinity");
 
     Browsing.press(MOVE).leadsTo("/week");
+
+    Page.of(LettingIn.browser().get("/times").asString()).says("Sunday Mass", "Holy Trinity");
 
     assertEquals(left + 1, masses());
   }

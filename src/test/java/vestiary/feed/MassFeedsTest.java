@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
 import vestiary.scenario.Asking;
+import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 import vestiary.users.LettingIn;
@@ -58,6 +59,10 @@ class MassFeedsTest {
         .then()
         .statusCode(200);
     session = letting.session(user);
+    key = key(session);
+  }
+
+  private static String key(String session) {
     String page = LettingIn.browser(session).get("/account").asString();
     String made =
         LettingIn.browser(session)
@@ -66,7 +71,73 @@ class MassFeedsTest {
             .post("/account/feeds")
             .asString();
     assertTrue(made.contains("/feeds/mine.ics?key="), made);
-    key = made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
+    return made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
+  }
+
+  @Test
+  void between_two_churches_on_one_day_the_way_stands_in_the_calendar() throws Exception {
+    Sending.put("/api/journeys", Map.of("from", "ht", "to", "sa", "minutes", 25))
+        .then()
+        .statusCode(200);
+    ownMass("ht", "2026-12-10T15:00");
+    String next = ownMass("sa", "2026-12-10T18:00");
+
+    VEvent drive = starting(next + "-drive");
+    assertEquals("Drive to Saint Anne, 25 minutes, leave by 17:35", value(drive, Property.SUMMARY));
+    assertTrue(value(drive, Property.DTSTART).endsWith("20261210T173500"), "" + drive);
+    assertTrue(value(drive, Property.DTEND).endsWith("20261210T180000"), "" + drive);
+    assertTrue(drive.toString().contains("DTSTART;TZID=America/Chicago:"), drive.toString());
+    assertEquals(0, sequence(starting(next + "-drive")));
+
+    Asking.change(Asking.mass("sa", "2026-12-10T18:00"), Map.of("start", "2026-12-10T18:30"));
+    assertEquals(1, sequence(starting(next + "-drive")));
+    assertTrue(value(starting(next + "-drive"), Property.SUMMARY).endsWith("leave by 18:05"));
+
+    Sending.delete("/api/masses/" + next).then().statusCode(204);
+    assertEquals(0, all(key, next + "-drive").size());
+  }
+
+  @Test
+  void a_sacristan_has_the_journeys_of_the_vestments_of_their_church() throws Exception {
+    Planning.applied("2026-12-05", "2026-12-11");
+    long theirs =
+        Asking.list("/api/movements?from=2026-12-05&to=2026-12-11").stream()
+            .filter(one -> "ht".equals(one.get("from")) || "ht".equals(one.get("to")))
+            .count();
+    assertTrue(theirs > 0);
+    String own =
+        key(letting.session(letting.named("ysolde", "Ysolde Hatherby", Role.SACRISTAN, "ht")));
+
+    List<VEvent> rides = all(own, "");
+
+    assertTrue(rides.size() >= theirs, rides.toString());
+    rides.forEach(
+        ride -> assertTrue(value(ride, Property.UID).contains("-ride@"), ride.toString()));
+    assertTrue(
+        rides.stream()
+            .anyMatch(ride -> value(ride, Property.SUMMARY).contains(": from Holy Trinity to ")),
+        rides.toString());
+    assertEquals(
+        rides.stream().map(ride -> value(ride, Property.UID)).distinct().count(), rides.size());
+    assertEquals(rides.toString(), all(own, "").toString());
+  }
+
+  private static String ownMass(String church, String start) {
+    return Sending.mass(Map.of("church", church, "start", start, "celebrant", "cosmas-ilverton"))
+        .get("id")
+        .toString();
+  }
+
+  private VEvent starting(String uid) throws Exception {
+    return Asking.only(all(key, uid));
+  }
+
+  private static List<VEvent> all(String key, String uid) throws Exception {
+    Response answer = LettingIn.nobody().queryParam("key", key).get(MINE);
+    assertEquals(200, answer.statusCode(), answer.asString());
+    return events(answer).stream()
+        .filter(event -> value(event, Property.UID).startsWith(uid))
+        .toList();
   }
 
   @Test
@@ -82,7 +153,10 @@ class MassFeedsTest {
             .toList();
     assertTrue(his.size() > 20, his.toString());
 
-    List<VEvent> events = events(open(MINE, ""));
+    List<VEvent> events =
+        events(open(MINE, "")).stream()
+            .filter(event -> !value(event, Property.UID).contains("-drive@"))
+            .toList();
 
     assertEquals(
         his,

@@ -22,6 +22,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,6 +50,7 @@ class PostmanTest {
   @Inject LetterRows rows;
   @Inject MailServer server;
   @Inject ReaderAddresses addresses;
+  @Inject DoorLinks doors;
 
   @ConfigProperty(name = "quarkus.mailer.port")
   int port;
@@ -266,6 +269,58 @@ class PostmanTest {
   }
 
   @Test
+  void a_link_to_a_new_password_lies_nowhere_until_it_leaves_and_is_good_then() {
+    smtp.stop();
+    enterPassword("asked");
+    enterPassword("asked again");
+    deliver(NOON);
+    deliver(NOON.plus(Duration.ofHours(2)));
+    LetterRow waiting = row("asked again");
+    assertEquals("waiting", waiting.state);
+    assertEquals("Open " + Letter.LINK, waiting.plain);
+
+    smtp.start();
+    deliver(NOON.plus(Duration.ofHours(8)));
+
+    String words = smtp.received().get(0).words();
+    assertEquals(1, smtp.received().size());
+    Matcher link = Pattern.compile("https://vestments.example(/welcome/\\S+)").matcher(words);
+    assertTrue(link.find(), words);
+    LettingIn.browser().get(link.group(1)).then().statusCode(200);
+    assertEquals("", row("asked again").plain);
+  }
+
+  @Test
+  void a_letter_that_is_of_use_for_a_day_is_dropped_after_it() {
+    smtp.stop();
+    enterPassword("too late");
+    deliver(NOON);
+    smtp.start();
+
+    deliver(NOON.plus(Duration.ofDays(1)));
+
+    assertEquals(List.of(), smtp.received());
+    Browsing.page("/letters").says("Nothing waits: every letter has left.");
+  }
+
+  private void enterPassword(String once) {
+    scenario.within(
+        scenario.ours(),
+        () ->
+            outbox.enterAlone(
+                new Letter(
+                    piers,
+                    LetterKind.PASSWORD,
+                    once,
+                    "en",
+                    "A new password",
+                    "Open " + Letter.LINK,
+                    "",
+                    StopLink.NONE,
+                    Duration.ofDays(1))));
+  }
+
+  @Test
   void only_administrators_see_them() {
     String token = letting.token(piers);
 
@@ -296,12 +351,13 @@ class PostmanTest {
         "Something about " + once,
         "Plain words about " + once,
         "<p>Words about %s</p>".formatted(once),
-        new StopLink("https://vestments.example/letters/stop/x", ""));
+        new StopLink("https://vestments.example/letters/stop/x", ""),
+        Duration.ZERO);
   }
 
   /** As the job does at that moment. */
   private void deliver(Instant moment) {
-    Postman then = new Postman(rows, server, addresses, Clock.fixed(moment, ZoneOffset.UTC));
+    Postman then = new Postman(rows, server, addresses, doors, Clock.fixed(moment, ZoneOffset.UTC));
     scenario.within(scenario.ours(), then::deliver);
   }
 

@@ -1,12 +1,15 @@
 package vestiary.merger;
 
+import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.greaterThan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.open;
 import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Browsing.press;
 import static vestiary.scenario.Browsing.send;
+import static vestiary.scenario.Sending.delete;
 import static vestiary.scenario.Sending.get;
 import static vestiary.scenario.Sending.post;
 
@@ -134,6 +137,67 @@ class MergerTest {
     get("/api/pieces/" + before.get("code")).then().body("owner", equalTo(parishOf("ht")));
     page("/parishes").says("Merged into", "from 29 November 2026", "Decree 8 of 2026");
     refusing.unchanged(() -> send("/parishes/merger", form)).is(422).says("both still stand");
+  }
+
+  @Test
+  void a_program_is_told_first_and_closes_then() {
+    String address = "/api/churches/sj/closing";
+    Map<String, String> closing = Map.of("from", "2026-12-14", "note", "Decree 7 of 2026");
+    Asking.mass("sj", "2026-12-20T08:00");
+
+    refusing.unchanged(
+        () ->
+            post(address + "?dryRun=true", closing)
+                .then()
+                .statusCode(200)
+                .body("done", equalTo(false))
+                .body("ends[0]", containsString("regular Mass times end"))
+                .body("pieces", greaterThan(0)));
+    refusing.unfit(() -> post(address + "?dryRun=perhaps", closing), "dryRun");
+    refusing.unfit(() -> post(address, Map.of("from", "2026-11-01")), "from");
+    post(address, closing).then().statusCode(200).body("done", equalTo(true));
+
+    assertEquals(List.of(), Asking.masses("sj", "2026-12-20"));
+    int pieces =
+        post(address + "/goods?dryRun=true", Map.of("to", "ht"))
+            .then()
+            .statusCode(200)
+            .extract()
+            .path("pieces");
+    assertEquals(at("sj").size(), pieces);
+    post(address + "/goods", Map.of("to", "ht")).then().statusCode(200);
+    assertEquals(List.of(), at("sj"));
+    delete(address).then().statusCode(204);
+    post("/api/masses", Map.of("church", "sj", "start", "2026-12-20T08:00", "minutes", 60))
+        .then()
+        .statusCode(201);
+  }
+
+  @Test
+  void a_program_merges_parishes_after_a_trial() {
+    Map<String, Object> ends = parishNamed(parishOf("sj"));
+    Map<String, Object> stays = parishNamed(parishOf("ht"));
+    String address = "/api/parishes/%s/merger".formatted(ends.get("id"));
+    Map<String, Object> merging = Map.of("into", stays.get("id"), "since", "2026-11-29");
+
+    refusing.unchanged(
+        () ->
+            post(address + "?dryRun=true", merging)
+                .then()
+                .statusCode(200)
+                .body("done", equalTo(false))
+                .body("churches", equalTo(ends.get("churches")))
+                .body("pieces", greaterThan(0)));
+    post(address, merging).then().statusCode(200).body("done", equalTo(true));
+
+    assertEquals(parishOf("ht"), parishOf("sj"));
+    assertEquals(stays.get("name"), parishNamed(ends.get("name").toString()).get("mergedInto"));
+    refusing.unchanged(() -> post(address, merging).then().statusCode(422));
+  }
+
+  private static Map<String, Object> parishNamed(String name) {
+    return Asking.only(
+        Asking.list("/api/parishes").stream().filter(one -> one.get("name").equals(name)).toList());
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.mail.Postman;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Refusing;
@@ -31,6 +32,7 @@ class AskByMailTest {
   @Inject Scenario scenario;
   @Inject Refusing refusing;
   @Inject MockMailbox mailbox;
+  @Inject Postman postman;
 
   private Object trip;
 
@@ -102,5 +104,6 @@ class AskByMailTest {
 
   private void ask(Map<String, String> body) {
     post("/api/movements/%s/ask".formatted(trip), body).then().statusCode(200);
+    scenario.within(scenario.ours(), postman::deliver);
   }
 }

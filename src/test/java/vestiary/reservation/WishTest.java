@@ -20,7 +20,9 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.access.EveryCluster;
 import vestiary.access.Role;
+import vestiary.mail.Postman;
 import vestiary.scenario.Browsing;
 import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Refusing;
@@ -44,7 +46,9 @@ class WishTest {
   @Inject Refusing refusing;
   @Inject OwnerDatabase database;
   @Inject MockMailbox mailbox;
-  @Inject TellJobs tell;
+  @Inject Postman postman;
+  @Inject TellWaiting waiting;
+  @Inject EveryCluster clusters;
 
   private String anne;
   private String trinity;
@@ -106,6 +110,7 @@ class WishTest {
         .then()
         .body("set", contains("HT-W1"))
         .body("by", contains("Greta Holm"));
+    deliver();
     Mail mail = mailbox.getMailsSentTo("greta@home.example").get(0);
     assertTrue(mail.getText().contains("Yes: HT-W1 is set aside"), mail.getText());
     assertTrue(mail.getText().contains("“Bring it back clean”"), mail.getText());
@@ -199,12 +204,14 @@ class WishTest {
         .post(ADDRESS)
         .then()
         .statusCode(303);
+    deliver();
     mailbox.clear();
-    scenario.asJob(tell::everywhere);
+    scenario.asJob(() -> clusters.each(waiting::look));
+    deliver();
     assertEquals(0, mailbox.getTotalMessagesSent());
 
     LettingIn.program(trinity).delete("/api/reservations/" + held).then().statusCode(204);
-    scenario.asJob(tell::everywhere);
+    scenario.asJob(() -> clusters.each(waiting::look));
 
     assertEquals(List.of("HT-W1 is free now"), subjects("greta@home.example"));
     assertEquals(List.of(), subjects("piers@home.example"));
@@ -220,7 +227,7 @@ class WishTest {
   @Test
   void what_comes_out_of_care_is_told_within_a_few_minutes() {
     asked(anne, "SA-W3");
-    scenario.asJob(tell::everywhere);
+    scenario.asJob(() -> clusters.each(waiting::look));
     assertEquals(List.of(), subjects("greta@home.example"));
     for (String piece : List.of("SA-W3-C", "SA-W3-S")) {
       Sending.get("/api/pieces/" + piece)
@@ -233,8 +240,8 @@ class WishTest {
                       .statusCode(204));
     }
 
-    scenario.asJob(tell::everywhere);
-    scenario.asJob(tell::everywhere);
+    scenario.asJob(() -> clusters.each(waiting::look));
+    scenario.asJob(() -> clusters.each(waiting::look));
 
     assertEquals(List.of("SA-W3 is free now"), subjects("greta@home.example"));
   }
@@ -273,7 +280,12 @@ class WishTest {
         .post("/api/reservations");
   }
 
+  private void deliver() {
+    scenario.within(scenario.ours(), postman::deliver);
+  }
+
   private List<String> subjects(String address) {
+    deliver();
     return mailbox.getMailsSentTo(address).stream().map(Mail::getSubject).toList();
   }
 }

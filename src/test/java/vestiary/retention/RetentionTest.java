@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.access.EveryCluster;
 import vestiary.access.Role;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
@@ -35,7 +36,8 @@ class RetentionTest {
   @Inject LettingIn letting;
   @Inject Nights nights;
   @Inject TidyingRows rows;
-  @Inject TidyJobs jobs;
+  @Inject TidyUp tidy;
+  @Inject EveryCluster clusters;
 
   @BeforeEach
   void one_of_everything_that_is_kept_for_a_time() {
@@ -133,7 +135,7 @@ class RetentionTest {
   void the_nightly_job_tidies_every_cluster() throws SQLException {
     scenario.openAnother();
 
-    scenario.asJob(jobs::everywhere);
+    scenario.asJob(() -> clusters.each(tidy::today));
 
     assertEquals(2, count("tidying"));
   }

@@ -112,6 +112,7 @@ final class InventedMass {
         Field.empty(),
         "60 minutes: a bishop celebrates",
         Field.of("46 to be confirmed"),
+        choice("English, as usual", "Spanish"),
         true,
         Field.empty(),
         "2");

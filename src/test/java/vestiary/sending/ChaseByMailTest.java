@@ -18,13 +18,14 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.mail.MailServer;
-import vestiary.people.KeepMail;
+import vestiary.mail.Outbox;
+import vestiary.mail.Postman;
 import vestiary.pool.ReadPool;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.WithMail;
+import vestiary.users.MailReaders;
 import vestiary.users.PublicAddress;
-import vestiary.users.SacristansByMail;
 
 /**
  * Where a mail server is named, whoever has what is overdue is asked for it, once a day at most.
@@ -35,12 +36,13 @@ class ChaseByMailTest {
 
   @Inject Scenario scenario;
   @Inject MockMailbox mailbox;
+  @Inject Postman postman;
   @Inject MailServer mail;
   @Inject SentPieceRows sent;
   @Inject SendingWords words;
   @Inject OverdueMailRows mails;
-  @Inject KeepMail addresses;
-  @Inject SacristansByMail sacristans;
+  @Inject MailReaders readers;
+  @Inject Outbox outbox;
   @Inject ReadPool pool;
   @Inject PublicAddress here;
 
@@ -114,7 +116,8 @@ class ChaseByMailTest {
     Clock then = Clock.fixed(Instant.parse(moment), ZoneOffset.UTC);
     ReadSent readSent = new ReadSent(sent, pool, then);
     ChaseOverdue chase =
-        new ChaseOverdue(mail, readSent, words, mails, addresses, sacristans, pool, here, then);
+        new ChaseOverdue(mail, readSent, words, mails, readers, outbox, pool, here, then);
     scenario.within(scenario.ours(), chase::today);
+    scenario.within(scenario.ours(), postman::deliver);
   }
 }

@@ -163,7 +163,8 @@ class ChangesTest {
                         .toList())
                 .getOrDefault("id", cosmasByName())
                 .toString());
-    scenario.within(scenario.ours(), () -> choices.choose(cosmas, new LetterWish(true, false, "")));
+    scenario.within(
+        scenario.ours(), () -> choices.choose(cosmas, new LetterWish(true, false, true, "")));
 
     Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
     look(Duration.ofMinutes(6));

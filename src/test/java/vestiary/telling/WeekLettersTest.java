@@ -22,7 +22,6 @@ import vestiary.access.Role;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.MailServer;
 import vestiary.mail.Postman;
-import vestiary.mail.ReaderAddresses;
 import vestiary.movement.ReadDriving;
 import vestiary.people.FindPeople;
 import vestiary.plan.ReadMovements;
@@ -62,7 +61,7 @@ class WeekLettersTest {
   @Inject ReadMovements movements;
   @Inject ReadDriving driving;
   @Inject MailReaders readers;
-  @Inject ReaderAddresses addresses;
+  @Inject KeepToldSacristies sacristies;
   @Inject FindPeople people;
   @Inject ChooseLetters choices;
   @Inject PostLetter post;
@@ -213,7 +212,7 @@ class WeekLettersTest {
     LetterWish[] wish = new LetterWish[1];
     scenario.within(scenario.ours(), () -> wish[0] = choices.of(user));
 
-    assertEquals(new LetterWish(false, true, "es"), wish[0]);
+    assertEquals(new LetterWish(false, true, true, "es"), wish[0]);
   }
 
   @Test
@@ -245,8 +244,19 @@ class WeekLettersTest {
     Clock then = Clock.fixed(moment, ZoneOffset.UTC);
     WriteWeekLetters write =
         new WriteWeekLetters(
-            mail, settings, told, cluster, check, movements, driving, readers, addresses, people,
-            choices, post, then);
+            mail,
+            settings,
+            told,
+            cluster,
+            check,
+            movements,
+            driving,
+            readers,
+            sacristies,
+            people,
+            choices,
+            post,
+            then);
     scenario.within(scenario.ours(), write::look);
     scenario.within(scenario.ours(), postman::deliver);
   }

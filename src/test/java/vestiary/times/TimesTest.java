@@ -1,7 +1,12 @@
 package vestiary.times;
 
+import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.empty;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.everyItem;
 import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -98,6 +103,38 @@ class TimesTest {
     publish("");
 
     assertTrue(people("/times").contains("with Father Cosmas Ilverton"));
+  }
+
+  @Test
+  void a_program_reads_the_week_without_sign_in_and_publishes_with_the_right_to() {
+    LettingIn.nobody()
+        .get("/api/times?week=2026-12-08")
+        .then()
+        .statusCode(200)
+        .body("masses", empty())
+        .body("published", nullValue());
+    LettingIn.program(letting.token(letting.user(Role.READER)))
+        .body(Map.of())
+        .post("/api/times")
+        .then()
+        .statusCode(403);
+    Sending.post("/api/times", Map.of("weeks", 99)).then().statusCode(400);
+
+    Sending.post("/api/times", Map.of("weeks", 3))
+        .then()
+        .statusCode(200)
+        .body("publishedDays", contains("2026-11-30", "2026-12-20"));
+
+    LettingIn.nobody()
+        .get("/api/times?week=2026-12-08&church=sa&lang=es")
+        .then()
+        .statusCode(200)
+        .body("from", equalTo("2026-12-07"))
+        .body("to", equalTo("2026-12-13"))
+        .body("masses.church", everyItem(equalTo("sa")))
+        .body("masses.find { it.date == '2026-12-08' }.note", containsString("18:30"))
+        .body("masses.celebrant", everyItem(nullValue()));
+    LettingIn.nobody().get("/api/times?church=nowhere").then().statusCode(404);
   }
 
   @Test

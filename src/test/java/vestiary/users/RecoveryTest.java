@@ -29,6 +29,7 @@ import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
+import vestiary.mail.Postman;
 import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.WithMail;
@@ -46,6 +47,7 @@ class RecoveryTest {
   @Inject LettingIn letting;
   @Inject Traces traces;
   @Inject MockMailbox mailbox;
+  @Inject Postman postman;
   @Inject OwnerDatabase database;
 
   private UUID piers;
@@ -184,6 +186,7 @@ class RecoveryTest {
   private Mail awaitMail(String to) {
     Instant deadline = Instant.now().plus(PATIENCE);
     while (mailbox.getMailsSentTo(to).isEmpty()) {
+      scenario.within(scenario.ours(), postman::deliver);
       assertTrue(Instant.now().isBefore(deadline), "no mail came to " + to);
       LockSupport.parkNanos(Duration.ofMillis(20).toNanos());
     }

@@ -74,4 +74,9 @@ public record Priest(
   public Optional<ChurchId> findHome() {
     return homes.stream().findFirst();
   }
+
+  /** Whether he celebrates in that language; a Mass of which none is said is for everybody. */
+  public boolean celebratesIn(String language) {
+    return language.isEmpty() || languages.contains(language);
+  }
 }

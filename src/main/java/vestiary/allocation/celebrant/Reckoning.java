@@ -88,6 +88,6 @@ public final class Reckoning {
   }
 
   static boolean isOtherTongue(Priest priest, MassToServe mass) {
-    return !mass.language().isEmpty() && !priest.languages().contains(mass.language());
+    return !priest.celebratesIn(mass.language());
   }
 }

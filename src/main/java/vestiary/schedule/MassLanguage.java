@@ -1,0 +1,60 @@
+package vestiary.schedule;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import vestiary.cluster.Cluster;
+import vestiary.problem.Asked;
+import vestiary.web.Choice;
+import vestiary.web.Entries;
+
+/**
+ * In which language a Mass is. The first of the cluster is meant unless another is said, and is
+ * kept as nothing said.
+ */
+public final class MassLanguage {
+
+  private static final int LONGEST = 35;
+
+  private MassLanguage() {}
+
+  /** The tag that was asked for, or "" for the usual; another than the cluster's is a fault. */
+  static String read(String given, Cluster here, Asked asked) {
+    String said = asked.text("language", given, LONGEST);
+    if (said.isEmpty()) {
+      return "";
+    }
+    List<String> known = here.languages().stream().map(Locale::toLanguageTag).toList();
+    String tag = Locale.forLanguageTag(said).toLanguageTag();
+    if (!known.contains(tag)) {
+      asked.fault(
+          "language",
+          "language \"%s\" is none of this cluster, which has %s. An administrator adds one under the cluster's own page."
+              .formatted(said, String.join(", ", known)));
+    }
+    return tag.equals(known.get(0)) ? "" : tag;
+  }
+
+  /** What a form offers: nothing where the cluster has one language alone. */
+  static Choice choice(Entries input, Cluster here) {
+    return here.languages().size() < 2
+        ? Choice.of(List.of())
+        : input.choice(
+            "language",
+            Stream.concat(
+                Stream.of(Choice.Option.of("", name(here.language()) + ", as usual")),
+                here.languages().stream()
+                    .skip(1)
+                    .map(one -> Choice.Option.of(one.toLanguageTag(), name(one)))));
+  }
+
+  /** For example "in Spanish"; empty for a Mass in the usual language. */
+  public static String words(DatedMass mass) {
+    String tag = mass.chosen().language();
+    return tag.isEmpty() ? "" : "in " + name(Locale.forLanguageTag(tag));
+  }
+
+  private static String name(Locale language) {
+    return language.getDisplayLanguage(Locale.ENGLISH);
+  }
+}
