@@ -192,6 +192,12 @@ BEGIN
 END
 $$;
 
+-- The same as one answer, which is enough to tell people what stands in the way.
+CREATE FUNCTION undo_hindrances_said(of_import uuid) RETURNS text LANGUAGE sql STABLE AS $$
+    SELECT coalesce(jsonb_agg(jsonb_build_array(h.kind, h.line)), '[]')::text
+    FROM (SELECT * FROM undo_hindrances(of_import) LIMIT 100) h
+$$;
+
 -- Puts rows back as they were, the last change first, so many at most; undo_hindrances is asked
 -- before. It is called until nothing is left, since nobody waits for one answer without end.
 CREATE FUNCTION undo_import(of_import uuid, most int) RETURNS bigint LANGUAGE plpgsql AS $$

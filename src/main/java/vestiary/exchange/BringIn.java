@@ -1,10 +1,8 @@
 package vestiary.exchange;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.util.UUID;
 import vestiary.calendar.Term;
 import vestiary.cluster.Horizon;
 
@@ -18,7 +16,7 @@ class BringIn {
   private final ImportCalendar calendars;
   private final KnownNames names;
   private final Horizon horizon;
-  private final EntityManager database;
+  private final ImportChanges changes;
   private final Clock clock;
 
   BringIn(
@@ -28,7 +26,7 @@ class BringIn {
       ImportCalendar calendars,
       KnownNames names,
       Horizon horizon,
-      EntityManager database,
+      ImportChanges changes,
       Clock clock) {
     this.rows = rows;
     this.files = files;
@@ -36,7 +34,7 @@ class BringIn {
     this.calendars = calendars;
     this.names = names;
     this.horizon = horizon;
-    this.database = database;
+    this.changes = changes;
     this.clock = clock;
   }
 
@@ -47,7 +45,7 @@ class BringIn {
     ImportFileRow file = files.findById(before.id);
     boolean trial = before.trial;
     if (!trial) {
-      keepChanges(before.id);
+      changes.keepFor(before.id);
     }
     ImportResult result;
     boolean isDone;
@@ -67,11 +65,11 @@ class BringIn {
     }
     // How far it is was written beside this transaction.
     ImportRow row = rows.getLocked(id);
-    database.refresh(row);
+    rows.getEntityManager().refresh(row);
     row.result = result;
     row.progress = row.lines;
     if (isDone) {
-      settle(row);
+      changes.settle(row.id);
       done(row);
       files.delete(file);
     } else {
@@ -87,11 +85,11 @@ class BringIn {
   @Transactional
   ImportCsv.Outcome now(ImportRow row, ImportWhat what, CsvTable table) {
     row.trial = false;
-    keepChanges(row.id);
+    changes.keepFor(row.id);
     ImportCsv.Outcome outcome =
         lists.bringIn(what, table, DateWords.ISO, false, ImportCsv.Steps.UNTOLD);
     row.result = ImportResult.of(outcome);
-    if (outcome.done() && settle(row) > 0) {
+    if (outcome.done() && changes.settle(row.id) > 0) {
       done(row);
     } else {
       rows.delete(row);
@@ -109,26 +107,6 @@ class BringIn {
       throw bad.refused();
     }
     return lists.bringIn(what, table, DateWords.ISO, trial, steps);
-  }
-
-  /** From now on the database writes down what this transaction changes. */
-  private void keepChanges(UUID id) {
-    database
-        .createNativeQuery("select set_config('app.import', ?1, true)")
-        .setParameter(1, id.toString())
-        .getSingleResult();
-  }
-
-  /** How many changes there were. */
-  private long settle(ImportRow row) {
-    database.flush();
-    Number changes =
-        (Number)
-            database
-                .createNativeQuery("select settle_import(?1)")
-                .setParameter(1, row.id)
-                .getSingleResult();
-    return changes.longValue();
   }
 
   private void done(ImportRow row) {

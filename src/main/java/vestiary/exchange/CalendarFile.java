@@ -1,24 +1,21 @@
 package vestiary.exchange;
 
-import biweekly.ICalendar;
 import biweekly.component.VEvent;
-import biweekly.io.text.ICalReader;
 import biweekly.property.DateStart;
 import biweekly.property.RecurrenceProperty;
 import biweekly.util.Frequency;
 import biweekly.util.ICalDate;
 import biweekly.util.Recurrence;
 import biweekly.util.com.google.ical.compat.javautil.DateIterator;
-import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -37,11 +34,6 @@ final class CalendarFile {
   private static final int MOST_STEPS = 20_000;
 
   private static final int LONGEST_SUMMARY = 80;
-
-  private static final String ZONE_BEGINS = "BEGIN:VTIMEZONE";
-
-  /** All changes of a clock since there are any, and then some. */
-  private static final int MOST_LINES_OF_ZONE = 5_000;
 
   private static final Set<Frequency> DAILY_OR_RARER =
       Set.of(Frequency.DAILY, Frequency.WEEKLY, Frequency.MONTHLY, Frequency.YEARLY);
@@ -65,11 +57,16 @@ final class CalendarFile {
       masses = List.copyOf(masses);
       bad = List.copyOf(bad);
     }
+
+    /** By start, then as in the file. */
+    List<CalendarMass> inOrder() {
+      return masses.stream().sorted(Comparator.comparing(CalendarMass::start)).toList();
+    }
   }
 
   /** How many events there are; at least one. */
   static int count(byte[] file) throws BadFile {
-    return events(file, ZoneId.of("UTC")).size();
+    return CalendarEvents.parse(file, ZoneId.of("UTC")).size();
   }
 
   /**
@@ -79,64 +76,13 @@ final class CalendarFile {
    */
   static Read read(byte[] file, ZoneId zone, CalendarSpan span) throws BadFile {
     CalendarFile calendar = new CalendarFile(zone, span);
-    calendar.readAll(events(file, zone));
+    calendar.readAll(CalendarEvents.parse(file, zone));
     return new Read(calendar.masses, calendar.bad);
   }
 
-  private record Found(VEvent event, ICalendar calendar, int number) {}
-
-  private static List<Found> events(byte[] file, ZoneId zone) throws BadFile {
-    String text = CsvText.parseAny(file).text();
-    if (!text.stripLeading().regionMatches(true, 0, "BEGIN:VCALENDAR", 0, 15)) {
-      throw new BadFile(
-          1,
-          "The file is no calendar: it does not begin with BEGIN:VCALENDAR. Choose a file in the form iCalendar (.ics).");
-    }
-    if (!text.stripTrailing().toUpperCase(Locale.ROOT).endsWith("END:VCALENDAR")) {
-      throw new BadFile(1, "The calendar breaks off before its end; send the whole file.");
-    }
-    refuseRestlessZones(text);
-    List<Found> events = new ArrayList<>();
-    try (ICalReader reader = new ICalReader(text)) {
-      reader.setDefaultTimezone(java.util.TimeZone.getTimeZone(zone));
-      for (ICalendar calendar = reader.readNext(); calendar != null; calendar = reader.readNext()) {
-        for (VEvent event : calendar.getEvents()) {
-          events.add(new Found(event, calendar, events.size() + 1));
-        }
-      }
-    } catch (IOException | RuntimeException unreadable) {
-      throw new BadFile(
-          1, "The calendar cannot be read; save it anew from the program that made it.");
-    }
-    if (events.isEmpty()) {
-      throw new BadFile(1, "The calendar has no events.");
-    }
-    if (events.size() > MOST) {
-      throw new BadFile(1, "The calendar has more than %,d events. Divide it.".formatted(MOST));
-    }
-    return events;
-  }
-
-  /** The library goes through what a zone's rule yields while it reads a file. */
-  private static void refuseRestlessZones(String text) throws BadFile {
-    String whole = text.replaceAll("\\r?\\n[ \\t]", "").toUpperCase(Locale.ROOT);
-    for (int at = whole.indexOf(ZONE_BEGINS); at >= 0; at = whole.indexOf(ZONE_BEGINS, at + 1)) {
-      int end = whole.indexOf("END:VTIMEZONE", at);
-      String zone = end < 0 ? whole.substring(at) : whole.substring(at, end);
-      boolean isRestless =
-          zone.lines()
-              .filter(line -> line.startsWith("RRULE"))
-              .anyMatch(line -> !line.contains("FREQ=YEARLY") || line.contains("BYHOUR"));
-      if (isRestless || zone.lines().count() > MOST_LINES_OF_ZONE) {
-        throw new BadFile(
-            1, "A time zone in the calendar changes its clocks more than a zone does.");
-      }
-    }
-  }
-
-  private void readAll(List<Found> events) {
-    Map<String, Map<Instant, Found>> moved = new HashMap<>();
-    for (Found found : events) {
+  private void readAll(List<CalendarEvents.Found> events) {
+    Map<String, Map<Instant, CalendarEvents.Found>> moved = new HashMap<>();
+    for (CalendarEvents.Found found : events) {
       if (found.event().getRecurrenceId() != null) {
         moved
             .computeIfAbsent(uid(found), unknown -> new HashMap<>())
@@ -146,7 +92,7 @@ final class CalendarFile {
                 (one, other) -> sequence(one) > sequence(other) ? one : other);
       }
     }
-    for (Found found : events) {
+    for (CalendarEvents.Found found : events) {
       if (masses.size() > MOST) {
         bad.add(new BadLine(found.number(), "", "The events from here on were not looked at."));
         return;
@@ -161,7 +107,7 @@ final class CalendarFile {
             instances.forEach((instance, found) -> readOne(found, instance.toString())));
   }
 
-  private void read(Found found, Map<Instant, Found> moved) {
+  private void read(CalendarEvents.Found found, Map<Instant, CalendarEvents.Found> moved) {
     Optional<String> fault = fault(found);
     if (fault.isPresent()) {
       refuse(found, fault.get());
@@ -184,7 +130,7 @@ final class CalendarFile {
         refuse(found, "It recurs more often than can be brought in; choose fewer days.");
         break;
       }
-      Found instead = moved.remove(time);
+      CalendarEvents.Found instead = moved.remove(time);
       if (instead != null) {
         readOne(instead, time.toString());
       } else {
@@ -194,7 +140,7 @@ final class CalendarFile {
   }
 
   /** An event as it stands, without its rule. */
-  private void readOne(Found found, String instance) {
+  private void readOne(CalendarEvents.Found found, String instance) {
     Optional<String> fault = fault(found);
     if (fault.isPresent()) {
       refuse(found, fault.get());
@@ -203,7 +149,7 @@ final class CalendarFile {
     add(found, found.event().getDateStart().getValue().toInstant(), instance);
   }
 
-  private void add(Found found, Instant time, String instance) {
+  private void add(CalendarEvents.Found found, Instant time, String instance) {
     LocalDateTime start = LocalDateTime.ofInstant(time, zone);
     if (!span.holds(start.toLocalDate())) {
       return;
@@ -221,7 +167,7 @@ final class CalendarFile {
             event.getStatus() != null && event.getStatus().isCancelled()));
   }
 
-  private Optional<String> fault(Found found) {
+  private Optional<String> fault(CalendarEvents.Found found) {
     VEvent event = found.event();
     DateStart start = event.getDateStart();
     if (start == null || start.getValue() == null) {
@@ -260,7 +206,7 @@ final class CalendarFile {
   }
 
   /** A zone that the file describes, or one of the public tz database. */
-  private static boolean isKnown(Found found, DateStart start) {
+  private static boolean isKnown(CalendarEvents.Found found, DateStart start) {
     return found.calendar().getTimezoneInfo().getTimezone(start) != null
         || isZone(start.getParameter("TZID"));
   }
@@ -274,7 +220,7 @@ final class CalendarFile {
     }
   }
 
-  private java.util.TimeZone zoneOf(Found found) {
+  private java.util.TimeZone zoneOf(CalendarEvents.Found found) {
     var assigned = found.calendar().getTimezoneInfo().getTimezone(found.event().getDateStart());
     return assigned == null ? java.util.TimeZone.getTimeZone(zone) : assigned.getTimeZone();
   }
@@ -291,17 +237,17 @@ final class CalendarFile {
         : (int) (event.getDuration().getValue().toMillis() / 60_000);
   }
 
-  private static int sequence(Found found) {
+  private static int sequence(CalendarEvents.Found found) {
     return found.event().getSequence() == null || found.event().getSequence().getValue() == null
         ? 0
         : found.event().getSequence().getValue();
   }
 
-  private static String uid(Found found) {
+  private static String uid(CalendarEvents.Found found) {
     return found.event().getUid() == null ? "" : text(found.event().getUid().getValue());
   }
 
-  private static String summary(Found found) {
+  private static String summary(CalendarEvents.Found found) {
     String summary =
         found.event().getSummary() == null ? "" : text(found.event().getSummary().getValue());
     return summary.length() > LONGEST_SUMMARY
@@ -313,7 +259,7 @@ final class CalendarFile {
     return value == null ? "" : value.strip();
   }
 
-  private void refuse(Found found, String sentence) {
+  private void refuse(CalendarEvents.Found found, String sentence) {
     bad.add(new BadLine(found.number(), summary(found), sentence));
   }
 }

@@ -118,7 +118,7 @@ class ColumnsSheet {
   private static ImportStepView.Row row(Column column, RawTable table, Entries shown) {
     String field = PLACE + column.name();
     String place = shown.text(field);
-    boolean offersSame = column.required();
+    boolean offersSame = column.required() && place.isEmpty();
     return new ImportStepView.Row(
         column.name(),
         column.required(),

@@ -70,7 +70,7 @@ class ImportCalendar {
     CalendarFile.Read read = CalendarFile.read(file, cluster.cluster().zone(), span);
     Run run = new Run(span, read, dryRun);
     int worked = 0;
-    for (CalendarMass mass : read.masses()) {
+    for (CalendarMass mass : read.inOrder()) {
       run.take(mass);
       steps.at(++worked);
     }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 import vestiary.cluster.ReadCluster;
 import vestiary.web.English;
 
@@ -55,16 +56,17 @@ class NameHindrances {
   /**
    * One sentence, or empty if nothing stands against it.
    *
-   * @param found table and row, as JSON, of each
+   * @param hindrances table and row of each, as JSON
    */
-  Optional<String> sentence(List<Object[]> found) {
+  Optional<String> sentence(String hindrances) {
+    JsonNode found = read(hindrances);
     if (found.isEmpty()) {
       return Optional.empty();
     }
     List<String> names =
         new ArrayList<>(
-            found.stream()
-                .map(one -> name((String) one[0], read((String) one[1])))
+            StreamSupport.stream(found.spliterator(), false)
+                .map(one -> name(one.get(0).asText(), one.get(1)))
                 .distinct()
                 .limit(MOST + 1L)
                 .toList());

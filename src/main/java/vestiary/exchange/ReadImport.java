@@ -92,7 +92,7 @@ class ReadImport {
     String sentence =
         row.state() == ImportState.WAITING
             ? "It waits for its turn."
-            : "%s %,d lines: %d of 100 done."
+            : "%s %,d lines: %d percent done."
                 .formatted(deed, row.lines, done * 100 / Math.max(1, all));
     return new ImportStepView.Working(sentence, done, Math.max(1, all));
   }

@@ -3,7 +3,6 @@ package vestiary.exchange;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
-import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import java.util.Optional;
 import java.util.UUID;
@@ -30,13 +29,13 @@ class RunImport {
   private final ImportRows rows;
   private final BringIn bringIn;
   private final CurrentCluster current;
-  private final EntityManager database;
+  private final ImportChanges changes;
 
-  RunImport(ImportRows rows, BringIn bringIn, CurrentCluster current, EntityManager database) {
+  RunImport(ImportRows rows, BringIn bringIn, CurrentCluster current, ImportChanges changes) {
     this.rows = rows;
     this.bringIn = bringIn;
     this.current = current;
-    this.database = database;
+    this.changes = changes;
   }
 
   private record Turn(UUID id, int starts, String visitor) {}
@@ -88,10 +87,7 @@ class RunImport {
 
   /** What is changed was changed by whoever sent the list, not by a job. */
   private void work(Turn turn, BooleanSupplier isStopping) {
-    database
-        .createNativeQuery("select set_config('app.visitor', ?1, true)")
-        .setParameter(1, turn.visitor())
-        .getSingleResult();
+    changes.actAs(turn.visitor());
     bringIn.run(turn.id().toString(), new Told(turn, isStopping));
   }
 

@@ -18,6 +18,9 @@ class SendList {
   /** What is not brought in by then was forgotten by whoever sent it. */
   static final Duration KEPT = Duration.ofHours(24);
 
+  /** After that so much has been built on it that nobody wants it undone. */
+  static final Duration UNDOABLE = Duration.ofDays(30);
+
   /** More than one or two are left over by mistake only. */
   private static final int MOST_A_PERSON = 5;
 
@@ -26,9 +29,16 @@ class SendList {
   private final ImportRows rows;
   private final ImportFileRows files;
   private final CurrentVisitor visitor;
+  private final ImportChanges changes;
   private final Clock clock;
 
-  SendList(ImportRows rows, ImportFileRows files, CurrentVisitor visitor, Clock clock) {
+  SendList(
+      ImportRows rows,
+      ImportFileRows files,
+      CurrentVisitor visitor,
+      ImportChanges changes,
+      Clock clock) {
+    this.changes = changes;
     this.rows = rows;
     this.files = files;
     this.visitor = visitor;
@@ -86,12 +96,16 @@ class SendList {
     return row.visitor.equals(visitor.visitor().mark());
   }
 
-  /** Forgets the files that nobody went on with, and what came of trying them. */
+  /**
+   * Forgets the files that nobody went on with, what came of trying them, and how to undo what is
+   * long done.
+   */
   @Transactional
   void forgetOld() {
     Instant now = clock.instant();
     files.deleteExpired(now);
     rows.deleteIdleBefore(now.minus(KEPT));
+    changes.forgetDoneBefore(now.minus(UNDOABLE));
   }
 
   /** Those of others are seen by nobody. */

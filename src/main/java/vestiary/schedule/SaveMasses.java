@@ -26,6 +26,8 @@ import vestiary.problem.Refused;
 @Transactional(Transactional.TxType.MANDATORY)
 public class SaveMasses {
 
+  private static final int WRITTEN_AT_ONCE = 1_000;
+
   private final MassRows masses;
   private final SaveMass one;
   private final FillMass fill;
@@ -98,6 +100,7 @@ public class SaveMasses {
     private final MassSurroundings here;
     private final Map<String, Person> called = new HashMap<>();
     private Map<Place, MassRow> standing;
+    private int entered;
 
     private Lot(LocalDate first, LocalDate last, MassSurroundings here) {
       this.first = first;
@@ -131,6 +134,7 @@ public class SaveMasses {
       if (before == null) {
         masses.persist(row);
         standing().put(new Place(row.churchId, row.starts), row);
+        writeNowAndThen();
       } else {
         one.keep(row, request, here, this::called);
       }
@@ -174,6 +178,13 @@ public class SaveMasses {
           .findByIdOptional(id)
           .filter(row -> !row.cancelled)
           .ifPresent(row -> one.cancel(id.toString()));
+    }
+
+    /** What is written at the end alone leaves whoever waits without a sign. */
+    private void writeNowAndThen() {
+      if (++entered % WRITTEN_AT_ONCE == 0) {
+        masses.flush();
+      }
     }
 
     private Person called(String name) {

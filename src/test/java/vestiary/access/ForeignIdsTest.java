@@ -22,7 +22,7 @@ import vestiary.users.LettingIn;
 @QuarkusTest
 class ForeignIdsTest {
 
-  /** Parts that name nothing of a cluster, but a date, a calendar or a kind of problem. */
+  /** Parts that name nothing of a cluster, but a date, a calendar, a list or a kind of problem. */
   private static final List<String> OF_NO_CLUSTER =
       List.of(
           "/day/{date}",
@@ -35,7 +35,8 @@ class ForeignIdsTest {
           "/year/{year}.ics",
           "/year/{year}.csv",
           "/problems/{name}",
-          "/api/calendars/{id}/days");
+          "/api/calendars/{id}/days",
+          "/api/exports/{what}.csv");
 
   /** The history of what is not there is empty, as that of what nobody changed. */
   private static final String HISTORY = "/history/";

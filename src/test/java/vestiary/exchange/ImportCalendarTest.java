@@ -91,7 +91,7 @@ class ImportCalendarTest {
   @Test
   void an_import_of_a_calendar_is_undone_and_can_be_made_again() {
     bringIn("false", SUNDAY.formatted(0));
-    String undo = Browsing.page("/import").addresses("/import/[-0-9a-f]+/undo").get(0);
+    String undo = Browsing.page("/import").action("/import/[-0-9a-f]+/undo");
 
     Browsing.press(undo).leadsTo(undo.replace("/undo", ""));
     assertEquals(List.of(), masses());

@@ -252,7 +252,7 @@ class ImportPageTest {
   }
 
   private static String undoOf(Page page) {
-    return page.addresses("/import/[-0-9a-f]+/undo").get(0);
+    return page.action("/import/[-0-9a-f]+/undo");
   }
 
   private static byte[] utf8(String... lines) {

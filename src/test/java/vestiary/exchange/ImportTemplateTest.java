@@ -91,11 +91,11 @@ class ImportTemplateTest {
             "exchange/step",
             "import-working",
             step(
-                new Working("Bringing in 10,000 lines: 40 of 100 done.", 8000, 20000),
+                new Working("Bringing in 10,000 lines: 40 percent done.", 8000, 20000),
                 Outcome.NONE,
                 Columns.NONE));
 
-    page.keepsTheHouseRules().says("40 of 100 done.", "Stop, and change nothing");
+    page.keepsTheHouseRules().says("40 percent done.", "Stop, and change nothing");
   }
 
   @Test

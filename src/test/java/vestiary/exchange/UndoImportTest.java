@@ -146,6 +146,37 @@ class UndoImportTest {
   }
 
   @Test
+  void nothing_of_an_import_is_kept_once_somebody_was_removed_for_good() {
+    String id =
+        bringIn("people", "key,name,shortName,title,role\r\nnemo-new,Nemo New,New,Fr,priest\r\n");
+    String waiting = BringingIn.waiting();
+
+    Sending.post("/api/people/nemo-new/erasure", Map.of()).then().statusCode(204);
+
+    refusing
+        .refused(422, "against-rule", () -> undo(id))
+        .body("detail", containsString("not kept any more"));
+    given().get(waiting).then().statusCode(404);
+    Browsing.page("/import").says("People: one line, imported on").keepsSilentOn("Undo");
+  }
+
+  @Test
+  void a_pattern_that_was_changed_yields_its_masses_as_before() {
+    String list = takenOut(ImportWhat.PATTERNS);
+    Asking.list("/api/masses?from=2026-12-07&to=2026-12-13");
+    String id = bringIn("patterns", list.replaceFirst("(?s)(\r\n.*?),60,", "$1,55,"));
+    Asking.list("/api/masses?from=2027-08-02&to=2027-08-08");
+
+    undo(id).then().statusCode(204);
+
+    assertEquals(
+        0,
+        Asking.list("/api/masses?from=2026-12-07&to=2027-08-08").stream()
+            .filter(mass -> mass.get("minutes").equals(55))
+            .count());
+  }
+
+  @Test
   void an_import_that_is_not_there_is_not_undone() {
     refusing.notThere(() -> undo("01a21812-dd9b-7337-a797-149a8de60d94"));
   }
