@@ -22,6 +22,9 @@ final class LeftOut {
           Map.entry("device_hand", "Codes by which people act on shared devices"),
           Map.entry("failed_sign_in", "Wrong passwords of the last days, with addresses"),
           Map.entry("sent_form", "Forms just answered, so that none is answered twice"),
+          Map.entry("import_file", "Files that somebody is about to bring in; they are sent anew"),
+          Map.entry(
+              "import_change", "What undoes an import; it fits those very rows as they stand now"),
           Map.entry("letter", "Letters on their way, which must not go out a second time"),
           Map.entry("oversight", "Lets somebody of another cluster look in; given anew"));
 

@@ -26,8 +26,8 @@ record AbsenceLine(int line, String person, LocalDate from, LocalDate to, String
           optional("to", "Last such day; empty is until further notice"),
           optional("reason", "Why; read by administrators and pastors alone, and best left empty"));
 
-  static Reading<AbsenceLine> read(byte[] file, DateWords words) {
-    return CsvTable.parse(file, ImportWhat.ABSENCES)
+  static Reading<AbsenceLine> read(CsvTable table, DateWords words) {
+    return table
         .read(line -> parse(line, words))
         .unique("from", AbsenceLine::line, AbsenceLine::start);
   }

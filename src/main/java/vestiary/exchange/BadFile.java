@@ -1,7 +1,10 @@
 package vestiary.exchange;
 
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+
 /** A file that cannot be read as the list it should be; nothing of it is used. */
-final class BadFile extends Exception {
+class BadFile extends Exception {
 
   private static final long serialVersionUID = 1;
 
@@ -14,5 +17,11 @@ final class BadFile extends Exception {
 
   BadLine fault() {
     return fault;
+  }
+
+  /** The same as the answer to whoever sent it. */
+  Refused refused() {
+    String where = fault.line() > 1 ? "Line %,d: ".formatted(fault.line()) : "";
+    return new Refused(Refusal.Unfit.of("file", where + getMessage()));
   }
 }

@@ -40,10 +40,8 @@ record CareLine(
               "kind",
               "What is wrong with it: mending, cleaner, stain, missing-button, missing or other; with a kind it is away until somebody says that it is back"));
 
-  static Reading<CareLine> read(byte[] file, DateWords words) {
-    return CsvTable.parse(file, ImportWhat.CARE)
-        .read(line -> parse(line, words))
-        .unique("from", CareLine::line, CareLine::start);
+  static Reading<CareLine> read(CsvTable table, DateWords words) {
+    return table.read(line -> parse(line, words)).unique("from", CareLine::line, CareLine::start);
   }
 
   static Reading<CareLine> parse(CsvLine line, DateWords words) {

@@ -59,8 +59,8 @@ record ChurchLine(
   /** Churches are dedicated in public since the fourth century; from memory. */
   private static final DateWords DEDICATIONS = DateWords.iso(300);
 
-  static Reading<ChurchLine> read(byte[] file, DateWords words) {
-    return CsvTable.parse(file, ImportWhat.CHURCHES)
+  static Reading<ChurchLine> read(CsvTable table, DateWords words) {
+    return table
         .read(line -> parse(line, words))
         .unique("slug", ChurchLine::line, line -> List.of(line.slug()));
   }

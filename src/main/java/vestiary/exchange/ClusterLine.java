@@ -98,8 +98,8 @@ record ClusterLine(
     settings = Map.copyOf(settings);
   }
 
-  static Reading<ClusterLine> read(byte[] file) {
-    Reading<ClusterLine> lines = CsvTable.parse(file, ImportWhat.CLUSTER).read(ClusterLine::parse);
+  static Reading<ClusterLine> read(CsvTable table) {
+    Reading<ClusterLine> lines = table.read(ClusterLine::parse);
     return lines.unique("name", ClusterLine::line, line -> List.of("the cluster"));
   }
 

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * Which column of a file holds what.
@@ -24,12 +23,12 @@ record CsvHeader(int width, Map<String, Integer> places, List<String> unknownCol
     unknownColumns = List.copyOf(unknownColumns);
   }
 
-  static CsvHeader parse(CSVRecord record, ImportWhat what) throws BadFile {
+  static CsvHeader parse(List<String> header, ImportWhat what) throws BadFile {
     Map<String, Integer> places = new LinkedHashMap<>();
     List<String> unknown = new ArrayList<>();
     Set<String> seen = new HashSet<>();
-    for (int place = 0; place < record.size(); place++) {
-      String written = record.get(place).strip();
+    for (int place = 0; place < header.size(); place++) {
+      String written = header.get(place);
       Optional<String> known = knownName(written, what);
       if (!written.isEmpty() && !seen.add(known.orElse(written))) {
         throw new BadFile(1, "The column \"%s\" is there twice.".formatted(written));
@@ -41,7 +40,7 @@ record CsvHeader(int width, Map<String, Integer> places, List<String> unknownCol
       }
     }
     refuseMissing(places.keySet(), what);
-    return new CsvHeader(record.size(), places, unknown);
+    return new CsvHeader(header.size(), places, unknown);
   }
 
   private static Optional<String> knownName(String written, ImportWhat what) {

@@ -1,18 +1,10 @@
 package vestiary.exchange;
 
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import vestiary.web.Cell;
 
 /**
@@ -25,8 +17,8 @@ import vestiary.web.Cell;
  */
 record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownColumns) {
 
-  /** Most faults that are listed; more would not be read by anybody. */
-  static final int MOST_FAULTS = 500;
+  /** Most faults that are listed: one for each line of the longest file. */
+  static final int MOST_FAULTS = CsvText.MOST_LINES;
 
   CsvTable {
     lines = List.copyOf(lines);
@@ -60,68 +52,24 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
   }
 
   private static CsvTable parse(CsvText text, ImportWhat what) throws BadFile {
-    CSVFormat format =
-        CSVFormat.RFC4180
-            .builder()
-            .setDelimiter(text.separator())
-            .setIgnoreEmptyLines(false)
-            .setIgnoreSurroundingSpaces(true)
-            .get();
-    try (CSVParser parser = CSVParser.parse(new StringReader(text.text()), format)) {
-      return parse(parser, what);
-    } catch (IOException unexpected) {
-      throw new UncheckedIOException(unexpected);
-    }
+    RawTable table = RawTable.parse(text);
+    CsvHeader header = CsvHeader.parse(table.header(), what);
+    return new CsvTable(
+        table.lines().stream().map(line -> line(line, header)).toList(),
+        List.of(),
+        header.unknownColumns());
   }
 
-  private static CsvTable parse(CSVParser parser, ImportWhat what) throws BadFile {
-    Iterator<CSVRecord> records = parser.iterator();
-    CsvHeader header = CsvHeader.parse(next(records, 1).orElseThrow(), what);
-    List<CsvLine> lines = new ArrayList<>();
-    int number = nextLine(parser);
-    Optional<CSVRecord> record = next(records, number);
-    while (record.isPresent()) {
-      if (record.get().stream().anyMatch(cell -> !cell.isBlank())) {
-        lines.add(line(number, record.get(), header));
-      }
-      number = nextLine(parser);
-      record = next(records, number);
-    }
-    return new CsvTable(lines, List.of(), header.unknownColumns());
-  }
-
-  private static int nextLine(CSVParser parser) {
-    return (int) parser.getCurrentLineNumber() + 1;
-  }
-
-  /** The next record, which begins on that line; empty at the end. */
-  private static Optional<CSVRecord> next(Iterator<CSVRecord> records, int line) throws BadFile {
-    try {
-      return records.hasNext() ? Optional.of(records.next()) : Optional.empty();
-    } catch (UncheckedIOException badlyQuoted) {
-      throw new BadFile(
-          line,
-          "A quotation mark in the line that begins here is out of place. A cell in quotation"
-              + " marks must end with one, and one inside it is written twice.");
-    }
-  }
-
-  private static CsvLine line(int number, CSVRecord record, CsvHeader header) throws BadFile {
-    for (int place = header.width(); place < record.size(); place++) {
-      if (!record.get(place).isBlank()) {
-        throw new BadFile(
-            number,
-            "The line has %d cells and the header %d columns. A cell that holds the separator must"
-                    .formatted(record.size(), header.width())
-                + " stand in quotation marks.");
-      }
-    }
+  private static CsvLine line(RawTable.Line line, CsvHeader header) {
     Map<String, String> cells = new HashMap<>();
-    header.places().entrySet().stream()
-        .filter(column -> column.getValue() < record.size())
+    header
+        .places()
         .forEach(
-            column ->
-                cells.put(column.getKey(), Cell.asWritten(record.get(column.getValue()).strip())));
-    return new CsvLine(number, cells);
+            (column, place) -> {
+              if (place < line.cells().size()) {
+                cells.put(column, Cell.asWritten(line.cell(place)));
+              }
+            });
+    return new CsvLine(line.number(), cells);
   }
 }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
@@ -48,43 +49,65 @@ class ImportCsv {
       List<String> unknownColumns,
       boolean done) {}
 
+  /** Told as the work goes on; it may end the work by a {@link CancellationException}. */
+  @FunctionalInterface
+  interface Steps {
+    Steps UNTOLD = lines -> {};
+
+    /**
+     * @param lines how many were worked through, each twice if the list is brought in
+     */
+    void at(int lines);
+  }
+
+  /** Reads a list of ours and, unless it is a dry run or a line is bad, brings it in. */
+  @Transactional
+  Outcome bringIn(ImportWhat what, byte[] file, DateWords dates, boolean dryRun) {
+    return bringIn(what, CsvTable.parse(file, what), dates, dryRun, Steps.UNTOLD);
+  }
+
   /**
-   * Reads a list and, unless it is a dry run or a line is bad, brings it in. Lines that say nothing
-   * but what is so already are neither held against anything nor kept.
+   * Brings a list in unless it is a dry run or a line is bad. Lines that say nothing but what is so
+   * already are neither held against anything nor kept.
    *
    * @param dates how date cells are understood
    */
   @Transactional
-  Outcome bringIn(ImportWhat what, byte[] file, DateWords dates, boolean dryRun) {
+  Outcome bringIn(ImportWhat what, CsvTable table, DateWords dates, boolean dryRun, Steps steps) {
     if (!dryRun) {
       turns.waitForTurn();
     }
-    Run run = new Run(what, unchanged(what, file), dryRun);
+    Run run = new Run(what, unchanged(what, table), dryRun, steps);
     return switch (what) {
       case CLUSTER ->
-          run.of(ClusterLine.read(file), ClusterLine::line, keeper::faults, keeper::keep);
+          run.of(ClusterLine.read(table), ClusterLine::line, keeper::faults, keeper::keep);
       case CHURCHES ->
-          run.of(ChurchLine.read(file, dates), ChurchLine::line, keeper::faults, keeper::keep);
+          run.of(ChurchLine.read(table, dates), ChurchLine::line, keeper::faults, keeper::keep);
       case PROPERS ->
-          run.of(ProperLine.read(file), ProperLine::line, keeper.properFaults(), keeper::keep);
+          run.of(ProperLine.read(table), ProperLine::line, keeper.properFaults(), keeper::keep);
       case JOURNEYS ->
-          run.of(JourneyLine.read(file), JourneyLine::line, keeper::faults, keeper::keep);
-      case PEOPLE -> run.of(PersonLine.read(file), PersonLine::line, keeper::faults, keeper::keep);
+          run.of(JourneyLine.read(table), JourneyLine::line, keeper::faults, keeper::keep);
+      case PEOPLE -> run.of(PersonLine.read(table), PersonLine::line, keeper::faults, keeper::keep);
       case PATTERNS ->
-          run.of(PatternLine.read(file), PatternLine::line, keeper::faults, keeper::keep);
-      case MASSES ->
-          run.of(MassLine.read(file, dates), MassLine::line, keeper::faults, keeper::keep);
+          run.of(PatternLine.read(table), PatternLine::line, keeper::faults, keeper::keep);
+      case MASSES -> bringInMasses(run, MassLine.read(table, dates));
       case ABSENCES ->
-          run.of(AbsenceLine.read(file, dates), AbsenceLine::line, keeper::faults, keeper::keep);
-      case PIECES -> run.of(PieceLine.read(file), PieceLine::line, keeper::faults, keeper::keep);
-      case CARE -> run.of(CareLine.read(file, dates), CareLine::line, keeper::faults, keeper::keep);
-      case OUT -> run.of(OutLine.read(file, dates), OutLine::line, keeper::faults, keeper::keep);
+          run.of(AbsenceLine.read(table, dates), AbsenceLine::line, keeper::faults, keeper::keep);
+      case PIECES -> run.of(PieceLine.read(table), PieceLine::line, keeper::faults, keeper::keep);
+      case CARE ->
+          run.of(CareLine.read(table, dates), CareLine::line, keeper::faults, keeper::keep);
+      case OUT -> run.of(OutLine.read(table, dates), OutLine::line, keeper::faults, keeper::keep);
     };
   }
 
-  private Set<Integer> unchanged(ImportWhat what, byte[] file) {
+  private Outcome bringInMasses(Run run, Reading<MassLine> reading) {
+    LineKeeper.MassesAtOnce many = keeper.massesAtOnce(reading.lines());
+    return run.of(reading, MassLine::line, many::faults, many::keep);
+  }
+
+  private Set<Integer> unchanged(ImportWhat what, CsvTable table) {
     WriteCsv.Known known = written.known(what);
-    return CsvTable.parse(file, what).lines().stream()
+    return table.lines().stream()
         .filter(known::has)
         .map(CsvLine::number)
         .collect(Collectors.toSet());
@@ -95,7 +118,7 @@ class ImportCsv {
    *
    * @param unchanged numbers of the lines that say nothing but what is so already
    */
-  private record Run(ImportWhat what, Set<Integer> unchanged, boolean dryRun) {
+  private record Run(ImportWhat what, Set<Integer> unchanged, boolean dryRun, Steps steps) {
 
     <T> Outcome of(
         Reading<T> reading,
@@ -106,7 +129,9 @@ class ImportCsv {
       List<T> changing = new ArrayList<>();
       Set<Integer> understood = new HashSet<>();
       int good = 0;
+      int worked = 0;
       for (T line : reading.lines()) {
+        steps.at(++worked);
         understood.add(number.applyAsInt(line));
         if (unchanged.contains(number.applyAsInt(line))) {
           good++;
@@ -124,7 +149,11 @@ class ImportCsv {
       bad.sort(Comparator.comparingInt(BadLine::line));
       boolean done = bad.isEmpty() && !dryRun;
       if (done) {
-        changing.forEach(keep);
+        worked = reading.lines().size() + unchanged.size();
+        for (T line : changing) {
+          keep.accept(line);
+          steps.at(++worked);
+        }
       }
       return new Outcome(what, good, unchanged.size(), bad, reading.unknownColumns(), done);
     }

@@ -11,37 +11,62 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.time.Duration;
 import java.util.Map;
-import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
+import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import vestiary.access.Action;
 import vestiary.access.Needs;
 import vestiary.calendar.Term;
+import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
 import vestiary.web.Frames;
 import vestiary.web.PageAnswer;
 
-/** A list that somebody sends from a browser: tried first, then brought in. */
+/**
+ * Lists that somebody sends from a browser: the file first, then which column holds what, then it
+ * is tried and brought in, and undone if it was a mistake.
+ */
 @Path("/import")
 @Produces(MediaType.TEXT_HTML)
 @Needs(Action.SETTLE_CLUSTER)
 class ImportPage {
 
   private static final int UNFIT = 400;
-  private static final int BAD_LINES = 422;
 
-  private final ImportCsv imports;
+  /** So long somebody waits for a page without wondering. */
+  private static final Duration PATIENCE = Duration.ofSeconds(1);
+
+  private final ReceiveFile receive;
+  private final AskImport ask;
+  private final ReadImport read;
+  private final UndoImport undo;
+  private final DoneImports done;
+  private final AskedOfFile asked;
   private final Frames frames;
 
-  ImportPage(ImportCsv imports, Frames frames) {
-    this.imports = imports;
+  ImportPage(
+      ReceiveFile receive,
+      AskImport ask,
+      ReadImport read,
+      UndoImport undo,
+      DoneImports done,
+      AskedOfFile asked,
+      Frames frames) {
+    this.receive = receive;
+    this.ask = ask;
+    this.read = read;
+    this.undo = undo;
+    this.done = done;
+    this.asked = asked;
     this.frames = frames;
   }
 
@@ -50,52 +75,107 @@ class ImportPage {
     private Templates() {}
 
     static native TemplateInstance imports(ImportView view);
+
+    static native TemplateInstance step(ImportStepView view);
   }
 
   @GET
   @Transactional
   public TemplateInstance form(@QueryParam("what") @DefaultValue("") String what) {
-    return Templates.imports(ImportSheet.view(frame(), Entries.empty().with("what", what)));
+    return Templates.imports(view(Entries.empty().with("what", what), ""));
   }
 
   @POST
   @Consumes(MediaType.MULTIPART_FORM_DATA)
-  public Response bringIn(
-      @RestForm @DefaultValue("") String what,
-      @RestForm @DefaultValue("true") String dryRun,
-      @RestForm FileUpload file) {
+  @Transactional
+  public Response send(@RestForm @DefaultValue("") String what, @RestForm FileUpload file) {
     Entries typed = Entries.empty().with("what", what);
-    Optional<ImportWhat> list = Term.find(ImportWhat.class, what);
-    if (list.isEmpty()) {
+    boolean isKnown =
+        Term.find(ImportWhat.class, what).isPresent() || what.equals(ImportWords.CALENDAR);
+    if (!isKnown) {
       return refused(UNFIT, typed, "what", "Choose what is in the list.");
     }
     if (file == null || file.size() == 0) {
       return refused(UNFIT, typed, "file", "Choose a file that has something in it.");
     }
-    return bringIn(list.get(), read(file), !dryRun.equals("false"), typed);
-  }
-
-  private Response bringIn(ImportWhat what, byte[] file, boolean isTrial, Entries typed) {
     return FormAnswer.of(
-        () -> {
-          ImportCsv.Outcome outcome = imports.bringIn(what, file, DateWords.ISO, isTrial);
-          int status = isTrial || outcome.done() ? 200 : BAD_LINES;
-          ImportView.Result result = ImportSheet.result(outcome, file, isTrial);
-          return answer(status, ImportSheet.view(frame(), typed, result));
-        },
+        () -> to(receive.keep(what, file.fileName(), read(file)).toString()),
         refusal -> refused(refusal.status(), typed, "file", refusal.detail()));
   }
 
+  /** How far a list is, and what is asked about it. */
+  @GET
+  @Path("/{id}")
+  @Transactional
+  public TemplateInstance one(@RestPath String id, @QueryParam("page") String page) {
+    Asked number = new Asked();
+    int wanted = number.whole("page", number.number("page", page), 1, 1000, 1);
+    number.refuseIfFaulty();
+    return Templates.step(read.view(frame("/import/" + id), id, Entries.empty(), "", wanted));
+  }
+
+  /** Tries it or brings it in. */
+  @POST
+  @Path("/{id}")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response bringIn(@RestPath String id, MultivaluedMap<String, String> form) {
+    Entries typed = Entries.of(form);
+    return FormAnswer.of(
+        () -> {
+          ask.ask(id, asked.chosen(id, typed), !typed.text("dryRun").equals("false"));
+          ask.look();
+          ask.await(id, PATIENCE);
+          return to(id);
+        },
+        refusal ->
+            PageAnswer.of(
+                refusal.status(),
+                Templates.step(
+                    read.view(
+                        frame("/import/" + id),
+                        id,
+                        FormAnswer.mark(typed, refusal, Map.of()),
+                        refusal.faults().isEmpty() ? refusal.detail() : "",
+                        1))));
+  }
+
+  @POST
+  @Path("/{id}/cancel")
+  public Response cancel(@RestPath String id) {
+    ask.cancel(id);
+    return to(id);
+  }
+
+  @POST
+  @Path("/{id}/undo")
+  public Response undo(@RestPath String id) {
+    return FormAnswer.of(
+        () -> {
+          undo.undo(id);
+          return to(id);
+        },
+        refusal ->
+            PageAnswer.of(
+                refusal.status(),
+                Templates.step(
+                    read.view(frame("/import/" + id), id, Entries.empty(), refusal.detail(), 1))));
+  }
+
   private Response refused(int status, Entries typed, String field, String sentence) {
-    return answer(status, ImportSheet.view(frame(), typed.withErrors(Map.of(field, sentence))));
+    return PageAnswer.of(
+        status, Templates.imports(view(typed.withErrors(Map.of(field, sentence)), "")));
   }
 
-  private Frame frame() {
-    return frames.of("import", "/import");
+  private ImportView view(Entries typed, String problem) {
+    return ImportSheet.view(frame("/import"), typed, problem, done.all());
   }
 
-  private static Response answer(int status, ImportView view) {
-    return PageAnswer.of(status, Templates.imports(view));
+  private Frame frame(String address) {
+    return frames.of("import", address);
+  }
+
+  private static Response to(String id) {
+    return PageAnswer.seeOther("/import/" + id);
   }
 
   private static byte[] read(FileUpload file) {

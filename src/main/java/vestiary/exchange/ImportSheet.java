@@ -26,29 +26,36 @@ final class ImportSheet {
 
   private ImportSheet() {}
 
-  /** The page, as it stands before a list was sent or after one was refused as such. */
-  static ImportView view(Frame frame, Entries entries) {
-    return view(frame, entries, Result.NONE);
-  }
-
-  static ImportView view(Frame frame, Entries entries, Result result) {
+  /** The page, as it stands before a list is sent or after one was refused as such. */
+  static ImportView view(Frame frame, Entries entries, String problem, List<ImportView.Done> done) {
     return new ImportView(
-        frame, entries.choice("what", lists()), entries.error("file"), result, KINDS);
+        frame, entries.choice("what", lists()), entries.error("file"), problem, done, KINDS);
   }
 
-  static Result result(ImportCsv.Outcome outcome, byte[] file, boolean isTrial) {
-    List<String> lines = lines(file);
+  /**
+   * What came of a list.
+   *
+   * @param shown those of its bad lines that are shown
+   * @param texts the physical lines of the file; none if it is not kept any more
+   */
+  static Result result(ImportRow row, List<BadLine> shown, List<String> texts) {
+    boolean isDone = row.state() == ImportState.DONE;
+    boolean isCalendar = row.what.equals(ImportWords.CALENDAR);
     return new Result(
-        ImportWords.sentence(outcome, isTrial),
-        ImportWords.counts(outcome),
-        outcome.bad().stream()
-            .map(bad -> new Line(bad.line(), bad.column(), bad.reason(), text(lines, bad.line())))
+        isCalendar
+            ? ImportWords.calendarSentence(row.result, row.trial, isDone)
+            : ImportWords.sentence(row.result, row.trial, isDone),
+        isCalendar ? ImportWords.calendarCounts(row.result) : ImportWords.counts(row.result),
+        shown.stream()
+            .map(bad -> new Line(bad.line(), bad.column(), bad.reason(), text(texts, bad.line())))
             .toList());
   }
 
   private static Stream<Choice.Option> lists() {
-    return Arrays.stream(ImportWhat.values())
-        .map(what -> Choice.Option.of(what.id(), ImportWords.name(what)));
+    return Stream.concat(
+        Arrays.stream(ImportWhat.values())
+            .map(what -> Choice.Option.of(what.id(), ImportWords.name(what))),
+        Stream.of(Choice.Option.of(ImportWords.CALENDAR, ImportWords.title(ImportWords.CALENDAR))));
   }
 
   private static Kind kind(ImportWhat what) {
@@ -80,9 +87,9 @@ final class ImportSheet {
   }
 
   /** The physical lines; none if the file is no text, which is then said of it as a whole. */
-  private static List<String> lines(byte[] file) {
+  static List<String> lines(byte[] file) {
     try {
-      return CsvText.parse(file).text().lines().toList();
+      return CsvText.parseAny(file).text().lines().toList();
     } catch (BadFile noText) {
       return List.of();
     }

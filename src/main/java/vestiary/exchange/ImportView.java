@@ -5,20 +5,30 @@ import vestiary.web.Choice;
 import vestiary.web.Frame;
 
 /**
- * A file to be brought in, and what came of it.
+ * Lists to be brought in, and those that were.
  *
  * @param what which kind of file; churches, propers, journeys, people, patterns, masses, pieces,
  *     care
  * @param fileError what is wrong with the file as such; empty if nothing is
- * @param result {@link Result#NONE} before a file was sent
+ * @param problem what stands against undoing one; empty if nothing does
+ * @param done what was brought in, the last first
  * @param kinds each kind of file with its columns
  */
 public record ImportView(
-    Frame frame, Choice what, String fileError, Result result, List<Kind> kinds) {
+    Frame frame, Choice what, String fileError, String problem, List<Done> done, List<Kind> kinds) {
 
   public ImportView {
+    done = List.copyOf(done);
     kinds = List.copyOf(kinds);
   }
+
+  /**
+   * @param sentence for example "Masses: 214 lines, imported on 26 November 2026 at 14:05 by Maren
+   *     Dovecote."
+   * @param address of its page
+   * @param undo where the form leads that undoes it; empty where that cannot be
+   */
+  public record Done(String sentence, String address, String undo) {}
 
   /**
    * @param sentence for example "Tried, nothing changed yet: 51 pieces would be new."

@@ -2,12 +2,23 @@ package vestiary.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import vestiary.calendar.Term;
 import vestiary.web.English;
 
 /** How pages say which lists there are and what came of one. */
 final class ImportWords {
 
+  /** What the form calls an iCalendar file. */
+  static final String CALENDAR = "calendar";
+
   private ImportWords() {}
+
+  /** That of a list or a calendar. */
+  static String title(String what) {
+    return Term.find(ImportWhat.class, what)
+        .map(ImportWords::name)
+        .orElse("A Mass calendar (iCalendar)");
+  }
 
   /** For example "Mass times". */
   static String name(ImportWhat what) {
@@ -43,7 +54,7 @@ final class ImportWords {
     };
   }
 
-  static String sentence(ImportCsv.Outcome outcome, boolean isTrial) {
+  static String sentence(ImportResult outcome, boolean isTrial, boolean isDone) {
     String lead = isTrial ? "Tried, nothing changed yet: " : "Nothing was brought in: ";
     int bad = badLines(outcome);
     if (bad > 0) {
@@ -53,14 +64,39 @@ final class ImportWords {
       return lead + "below its first line the list is empty.";
     }
     String good = English.count(outcome.lines(), "line");
-    return outcome.done()
+    return isDone
         ? "%s brought in."
             .formatted(English.sentence(good) + (outcome.lines() == 1 ? " was" : " were"))
         : lead + good + " can be brought in.";
   }
 
+  /** The same of a calendar, whose events are left out where they cannot be understood. */
+  static String calendarSentence(ImportResult outcome, boolean isTrial, boolean isDone) {
+    int coming = outcome.lines() - outcome.unchanged();
+    String masses = English.count(coming, "Mass");
+    if (isDone) {
+      return "%s brought in or changed."
+          .formatted(English.sentence(masses) + (coming == 1 ? " was" : " were"));
+    }
+    return (isTrial ? "Tried, nothing changed yet: " : "Nothing was brought in: ")
+        + masses
+        + " can be brought in or changed.";
+  }
+
+  /** What is left to say of a calendar, counted. */
+  static List<String> calendarCounts(ImportResult outcome) {
+    List<String> counts = new ArrayList<>();
+    if (outcome.unchanged() > 0) {
+      counts.add("%s as brought in before".formatted(English.count(outcome.unchanged(), "Mass")));
+    }
+    if (!outcome.bad().isEmpty()) {
+      counts.add(English.count(badLines(outcome), "event") + " left out");
+    }
+    return counts;
+  }
+
   /** What is left to say, counted; empty if the sentence has said it all. */
-  static List<String> counts(ImportCsv.Outcome outcome) {
+  static List<String> counts(ImportResult outcome) {
     List<String> counts = new ArrayList<>();
     if (!outcome.bad().isEmpty() && outcome.lines() > 0) {
       counts.add(English.count(outcome.lines(), "line") + " understood");
@@ -78,7 +114,7 @@ final class ImportWords {
     return counts;
   }
 
-  private static int badLines(ImportCsv.Outcome outcome) {
+  private static int badLines(ImportResult outcome) {
     return (int) outcome.bad().stream().mapToInt(BadLine::line).distinct().count();
   }
 

@@ -23,10 +23,8 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
           required("minutes", "Minutes on the road, 1 to 1440"),
           optional("oneWay", "Whether the way back takes another time or is on a line of its own"));
 
-  static Reading<JourneyLine> read(byte[] file) {
-    return CsvTable.parse(file, ImportWhat.JOURNEYS)
-        .read(JourneyLine::parse)
-        .unique("to", JourneyLine::line, JourneyLine::ways);
+  static Reading<JourneyLine> read(CsvTable table) {
+    return table.read(JourneyLine::parse).unique("to", JourneyLine::line, JourneyLine::ways);
   }
 
   static Reading<JourneyLine> parse(CsvLine line) {

@@ -6,9 +6,14 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import vestiary.cluster.ChangeSettings;
 import vestiary.cluster.SaveChurch;
 import vestiary.cluster.SetJourney;
@@ -25,6 +30,7 @@ import vestiary.proper.SaveProper;
 import vestiary.schedule.BringsValue;
 import vestiary.schedule.MinistersValue;
 import vestiary.schedule.SaveMass;
+import vestiary.schedule.SaveMasses;
 import vestiary.schedule.SavePattern;
 import vestiary.sending.BringSent;
 
@@ -39,6 +45,8 @@ class LineKeeper {
   private static final DateTimeFormatter DUE =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
+  private static final Comparator<LocalDate> NATURAL = Comparator.naturalOrder();
+
   private final ChangeSettings settings;
   private final SaveChurch churches;
   private final SaveProper propers;
@@ -48,7 +56,7 @@ class LineKeeper {
   private final SaveAbsence absences;
   private final FindPeople known;
   private final SavePattern patterns;
-  private final SaveMass masses;
+  private final SaveMasses masses;
   private final SavePiece pieces;
   private final PutInCare care;
   private final NoteInventory inventories;
@@ -64,7 +72,7 @@ class LineKeeper {
       SaveAbsence absences,
       FindPeople known,
       SavePattern patterns,
-      SaveMass masses,
+      SaveMasses masses,
       SavePiece pieces,
       PutInCare care,
       NoteInventory inventories,
@@ -142,17 +150,40 @@ class LineKeeper {
     patterns.enterOrChange(request(line));
   }
 
-  List<FieldFault> faults(MassLine line) {
-    List<FieldFault> all =
-        new ArrayList<>(withCelebrant(line.celebrant(), masses.findFaults(request(line))));
-    line.named().stream()
-        .filter(name -> known.findCalled(name).isEmpty())
-        .forEach(name -> all.add(nobody("named", name)));
-    return all;
+  /** Many Masses, which are held against what is read once. */
+  MassesAtOnce massesAtOnce(List<MassLine> lines) {
+    LocalDate first = lines.stream().map(MassLine::date).min(NATURAL).orElse(LocalDate.EPOCH);
+    LocalDate last = lines.stream().map(MassLine::date).max(NATURAL).orElse(LocalDate.EPOCH);
+    return new MassesAtOnce(masses.lot(first, last));
   }
 
-  void keep(MassLine line) {
-    masses.enterOrChange(request(line), line.replaces());
+  /** Masses of one list. */
+  final class MassesAtOnce {
+    private final SaveMasses.Lot lot;
+    private final Map<String, Boolean> isKnown = new HashMap<>();
+
+    private MassesAtOnce(SaveMasses.Lot lot) {
+      this.lot = lot;
+    }
+
+    List<FieldFault> faults(MassLine line) {
+      List<FieldFault> all = new ArrayList<>(lot.findFaults(request(line)));
+      Stream.of(line.celebrant())
+          .filter(name -> !name.isEmpty() && !isKnown(name))
+          .forEach(name -> all.add(nobody("celebrant", name)));
+      line.named().stream()
+          .filter(name -> !isKnown(name))
+          .forEach(name -> all.add(nobody("named", name)));
+      return all;
+    }
+
+    UUID keep(MassLine line) {
+      return lot.enterOrChange(request(line), line.replaces());
+    }
+
+    private boolean isKnown(String name) {
+      return isKnown.computeIfAbsent(name, one -> known.findCalled(one).isPresent());
+    }
   }
 
   /** In a list a name that nobody bears is a slip of the pen; at a form it is a visitor. */

@@ -101,10 +101,8 @@ record MassLine(
     replaces = List.copyOf(replaces);
   }
 
-  static Reading<MassLine> read(byte[] file, DateWords words) {
-    return CsvTable.parse(file, ImportWhat.MASSES)
-        .read(line -> parse(line, words))
-        .unique("time", MassLine::line, MassLine::start);
+  static Reading<MassLine> read(CsvTable table, DateWords words) {
+    return table.read(line -> parse(line, words)).unique("time", MassLine::line, MassLine::start);
   }
 
   static Reading<MassLine> parse(CsvLine line, DateWords words) {

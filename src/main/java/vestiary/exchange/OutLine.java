@@ -40,10 +40,8 @@ record OutLine(
           optional("carrier", "Who carried it"),
           optional("condition", "Condition in which it went; empty is that of the piece"));
 
-  static Reading<OutLine> read(byte[] file, DateWords words) {
-    return CsvTable.parse(file, ImportWhat.OUT)
-        .read(line -> parse(line, words))
-        .unique("piece", OutLine::line, OutLine::what);
+  static Reading<OutLine> read(CsvTable table, DateWords words) {
+    return table.read(line -> parse(line, words)).unique("piece", OutLine::line, OutLine::what);
   }
 
   static Reading<OutLine> parse(CsvLine line, DateWords words) {

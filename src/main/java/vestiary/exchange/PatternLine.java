@@ -65,8 +65,8 @@ record PatternLine(
     ministers = List.copyOf(ministers);
   }
 
-  static Reading<PatternLine> read(byte[] file) {
-    return CsvTable.parse(file, ImportWhat.PATTERNS)
+  static Reading<PatternLine> read(CsvTable table) {
+    return table
         .read(PatternLine::parse)
         .unique("rrule", PatternLine::line, PatternLine::recurrence);
   }

@@ -49,8 +49,8 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
           optional("grantedBy", "Who granted it"),
           optional("grantedOn", "When, for example 2026-12-08"));
 
-  static Reading<PersonLine> read(byte[] file) {
-    return CsvTable.parse(file, ImportWhat.PEOPLE)
+  static Reading<PersonLine> read(CsvTable table) {
+    return table
         .read(PersonLine::parse)
         .unique("key", PersonLine::line, line -> List.of(line.person().slug()));
   }

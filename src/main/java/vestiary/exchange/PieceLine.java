@@ -75,8 +75,8 @@ record PieceLine(
     particulars = List.copyOf(particulars);
   }
 
-  static Reading<PieceLine> read(byte[] file) {
-    return CsvTable.parse(file, ImportWhat.PIECES)
+  static Reading<PieceLine> read(CsvTable table) {
+    return table
         .read(PieceLine::parse)
         .unique("code", PieceLine::line, line -> List.of(line.code()));
   }

@@ -53,10 +53,8 @@ record ProperLine(
     churches = List.copyOf(churches);
   }
 
-  static Reading<ProperLine> read(byte[] file) {
-    return CsvTable.parse(file, ImportWhat.PROPERS)
-        .read(ProperLine::parse)
-        .unique("id", ProperLine::line, line -> List.of(line.id()));
+  static Reading<ProperLine> read(CsvTable table) {
+    return table.read(ProperLine::parse).unique("id", ProperLine::line, line -> List.of(line.id()));
   }
 
   static Reading<ProperLine> parse(CsvLine line) {

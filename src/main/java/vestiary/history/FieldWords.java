@@ -54,6 +54,7 @@ final class FieldWords {
           stocktake_line: Found in a stocktake
           retention: How long things are kept
           taken_backup: Backup taken out
+          import: List brought in
           shared_device: Shared device
           device_hand: Who acts on shared devices
           oversight: Leave to look in
@@ -239,6 +240,8 @@ final class FieldWords {
           about: where and when
           sentence: what was done
           applied_at: applied
+          import.what: which list
+          done_at: brought in
           undone_at: undone
           step: substitute
           accepted_at: accepted
@@ -309,6 +312,17 @@ final class FieldWords {
   /** Counters, order, and what another field says already. */
   private static final Set<String> SILENT =
       Set.of(
+          "import.file_name",
+          "import.visitor",
+          "import.sent_at",
+          "import.status",
+          "import.trial",
+          "import.lines",
+          "import.starts",
+          "import.cancelled",
+          "import.failure",
+          "import.reached",
+          "import.undone_by",
           "pattern_id",
           "pattern_date",
           "usual_starts",

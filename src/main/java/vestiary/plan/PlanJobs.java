@@ -4,6 +4,8 @@ import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerName;
 import com.github.kagkarlsson.scheduler.task.ExecutionComplete;
 import com.github.kagkarlsson.scheduler.task.ExecutionOperations;
+import com.github.kagkarlsson.scheduler.task.Task;
+import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
@@ -17,6 +19,8 @@ import jakarta.enterprise.inject.Any;
 import jakarta.enterprise.inject.Instance;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 
 /**
@@ -38,11 +42,17 @@ class PlanJobs {
   private final AgroalDataSource database;
   private final RunPlan run;
   private final Instance<RecurringTask<?>> recurring;
+  private final Instance<OneTimeTask<String>> errands;
   private final OneTimeTask<String> task;
   private Scheduler scheduler;
   private volatile boolean stopping;
 
-  PlanJobs(AgroalDataSource database, RunPlan run, @Any Instance<RecurringTask<?>> recurring) {
+  PlanJobs(
+      AgroalDataSource database,
+      RunPlan run,
+      @Any Instance<RecurringTask<?>> recurring,
+      @Any Instance<OneTimeTask<String>> errands) {
+    this.errands = errands;
     this.recurring = recurring;
     this.database = database;
     this.run = run;
@@ -61,7 +71,7 @@ class PlanJobs {
   void begin(@Observes @Priority(5000) StartupEvent start) {
     stopping = false;
     scheduler =
-        Scheduler.create(database, task)
+        Scheduler.create(database, tasks())
             .startTasks(recurring.stream().toList())
             .schedulerName(new SchedulerName.Fixed("vestiary " + UUID.randomUUID()))
             .threads(AT_A_TIME)
@@ -74,6 +84,12 @@ class PlanJobs {
     scheduler.start();
   }
 
+  private List<Task<?>> tasks() {
+    List<Task<?>> tasks = new ArrayList<>(errands.stream().toList());
+    tasks.add(task);
+    return tasks;
+  }
+
   void end(@Observes ShutdownEvent end) {
     stopping = true;
     scheduler.stop();
@@ -82,6 +98,11 @@ class PlanJobs {
   /** Enters a plan in the present transaction, due at once. */
   void enter(UUID cluster, UUID plan) {
     scheduler.schedule(task.instance(plan.toString(), cluster.toString()), Instant.EPOCH);
+  }
+
+  /** Enters an errand of another room in the present transaction, due at once. */
+  void enter(TaskInstance<String> errand) {
+    scheduler.schedule(errand, Instant.EPOCH);
   }
 
   /** Looks for what was entered, once that can be seen. */

@@ -13,9 +13,7 @@ import vestiary.calendar.MassKind;
 import vestiary.calendar.MassRuling;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
-import vestiary.cluster.Closings;
 import vestiary.cluster.Cluster;
-import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -30,21 +28,15 @@ class FillMass {
   private static final int SUNDAY_MINUTES = 60;
   private static final int WEEKDAY_MINUTES = 30;
 
-  private final ReadCluster cluster;
-  private final ReadMasses read;
   private final CurrentVisitor visitor;
-  private final Closings closings;
 
-  FillMass(ReadCluster cluster, ReadMasses read, CurrentVisitor visitor, Closings closings) {
-    this.closings = closings;
+  FillMass(CurrentVisitor visitor) {
     this.visitor = visitor;
-    this.cluster = cluster;
-    this.read = read;
   }
 
   /** Notes with {@code asked} all that is wrong; the row may be used only if nothing is. */
-  void fill(MassRow row, SaveMass.Request request, Asked asked) {
-    Cluster here = cluster.cluster();
+  void fill(MassRow row, SaveMass.Request request, Asked asked, MassSurroundings around) {
+    Cluster here = around.cluster();
     row.starts = StartTime.parse(request.start(), here.zone(), asked);
     row.kind = asked.findTerm(MassKind.class, "mass", request.mass()).map(Term::id).orElse("");
     row.leave = asked.findTerm(Leave.class, "leave", request.leave()).map(Term::id).orElse("");
@@ -74,23 +66,24 @@ class FillMass {
     asked.text("celebrant", request.celebrant());
     row.minutes = asked.whole("minutes", request.minutes(), SHORTEST, LONGEST, SUNDAY_MINUTES);
     String slug = asked.needed("church", request.church(), 40);
-    Optional<Church> church = slug.isEmpty() ? Optional.empty() : cluster.findChurch(slug);
+    Optional<Church> church = slug.isEmpty() ? Optional.empty() : around.findChurch(slug);
     if (church.isEmpty() && !slug.isEmpty()) {
       asked.fault("church", "church \"%s\" is no church of this cluster.".formatted(slug));
     }
     if (church.isPresent() && !asked.isFaulty()) {
-      refuseAfterClosing(row, church.get(), here, asked);
+      refuseAfterClosing(row, church.get(), around, asked);
     }
     if (church.isPresent() && !asked.isFaulty()) {
       row.churchId = church.get().id().value();
-      fitIntoCalendar(row, request, church.get(), here, asked);
+      fitIntoCalendar(row, request, church.get(), around, asked);
     }
   }
 
-  private void refuseAfterClosing(MassRow row, Church church, Cluster here, Asked asked) {
-    closings
-        .find(church.id())
-        .filter(from -> !row.starts.atZone(here.zone()).toLocalDate().isBefore(from))
+  private static void refuseAfterClosing(
+      MassRow row, Church church, MassSurroundings around, Asked asked) {
+    around
+        .findClosing(church)
+        .filter(from -> !row.starts.atZone(around.cluster().zone()).toLocalDate().isBefore(from))
         .ifPresent(
             from ->
                 asked.fault(
@@ -100,8 +93,9 @@ class FillMass {
   }
 
   /** What can only be judged once church, time and kind are known. */
-  private void fitIntoCalendar(
-      MassRow row, SaveMass.Request request, Church church, Cluster here, Asked asked) {
+  private static void fitIntoCalendar(
+      MassRow row, SaveMass.Request request, Church church, MassSurroundings around, Asked asked) {
+    Cluster here = around.cluster();
     LocalDateTime start = row.starts.atZone(here.zone()).toLocalDateTime();
     if (row.kind.equals(MassKind.ANTICIPATED.id())
         && start.toLocalTime().isBefore(here.calendar().evenings().from())) {
@@ -112,8 +106,9 @@ class FillMass {
                   .formatted(here.calendar().evenings().from(), start.toLocalTime())));
     }
     MassRuling ruling =
-        read.ruling(
-            church,
+        ReadMasses.ruling(
+            here,
+            around.calendar(church),
             start,
             row.kind,
             row.votiveOf,

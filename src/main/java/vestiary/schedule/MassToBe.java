@@ -13,8 +13,10 @@ public class MassToBe {
   private final FillMass fill;
   private final ReadMasses read;
   private final FindPeople people;
+  private final ReadSurroundings surroundings;
 
-  MassToBe(FillMass fill, ReadMasses read, FindPeople people) {
+  MassToBe(FillMass fill, ReadMasses read, FindPeople people, ReadSurroundings surroundings) {
+    this.surroundings = surroundings;
     this.fill = fill;
     this.read = read;
     this.people = people;
@@ -29,7 +31,7 @@ public class MassToBe {
   public DatedMass of(SaveMass.Request request) {
     MassRow row = new MassRow();
     Asked asked = new Asked();
-    fill.fill(row, request, asked);
+    fill.fill(row, request, asked, surroundings.forOne());
     String celebrant = asked.text("celebrant", request.celebrant());
     asked.refuseIfFaulty();
     row.id = UUID.randomUUID();

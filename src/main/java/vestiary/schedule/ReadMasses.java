@@ -195,7 +195,8 @@ public class ReadMasses {
     return ruling(here, calendars.of(here, church), start, kind, votiveOf, leave);
   }
 
-  private static MassRuling ruling(
+  /** The same by a calendar that is known already. */
+  static MassRuling ruling(
       Cluster cluster,
       LiturgicalCalendar calendar,
       LocalDateTime start,

@@ -10,6 +10,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
@@ -39,6 +40,7 @@ public class SaveMass {
   private final UnfoldPatterns patterns;
   private final CurrentVisitor visitor;
   private final Event<MassMoved> moved;
+  private final ReadSurroundings surroundings;
 
   SaveMass(
       MassRows masses,
@@ -47,7 +49,9 @@ public class SaveMass {
       SavePerson people,
       UnfoldPatterns patterns,
       CurrentVisitor visitor,
-      Event<MassMoved> moved) {
+      Event<MassMoved> moved,
+      ReadSurroundings surroundings) {
+    this.surroundings = surroundings;
     this.moved = moved;
     this.visitor = visitor;
     this.patterns = patterns;
@@ -96,7 +100,7 @@ public class SaveMass {
   public List<FieldFault> findFaults(Request request) {
     Asked asked = new Asked();
     try {
-      fill.fill(new MassRow(), request, asked);
+      fill.fill(new MassRow(), request, asked, surroundings.forOne());
       return asked.faults();
     } catch (Refused refused) {
       return List.of(new FieldFault("start", refused.refusal().detail()));
@@ -153,7 +157,7 @@ public class SaveMass {
   public void enterOrChange(Request request, List<LocalTime> replaces) {
     MassRow given = new MassRow();
     Asked asked = new Asked();
-    fill.fill(given, request, asked);
+    fill.fill(given, request, asked, surroundings.forOne());
     asked.refuseIfFaulty();
     ZonedDateTime start = given.starts.atZone(cluster.cluster().zone());
     patterns.until(start.toLocalDate());
@@ -238,12 +242,21 @@ public class SaveMass {
   }
 
   private void keep(MassRow row, Request request) {
+    keep(row, request, surroundings.forOne(), people::called);
+  }
+
+  /**
+   * Writes what was asked for into the row, which is kept elsewhere.
+   *
+   * @param called finds or enters the one who is called so
+   */
+  void keep(MassRow row, Request request, MassSurroundings here, Function<String, Person> called) {
     Asked asked = new Asked();
-    fill.fill(row, request, asked);
+    fill.fill(row, request, asked, here);
     asked.refuseIfFaulty();
     row.namedIds =
         AskedNames.of(request.named()).stream()
-            .flatMap(name -> meant(name, row.namedIds))
+            .flatMap(name -> meant(name, row.namedIds, called))
             .distinct()
             .toArray(UUID[]::new);
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
@@ -253,7 +266,7 @@ public class SaveMass {
     }
     row.celebrantId = null;
     if (!celebrant.isEmpty()) {
-      Person presides = people.called(celebrant);
+      Person presides = called.apply(celebrant);
       row.celebrantId = presides.id();
       // What follows from who he is was not chosen: it must not outlast him.
       row.bishop = row.bishop && presides.role() != PersonRole.BISHOP;
@@ -264,9 +277,9 @@ public class SaveMass {
   /**
    * Those who were removed for good have one name between them, which stands for whoever it was.
    */
-  private Stream<UUID> meant(String name, UUID[] before) {
+  private Stream<UUID> meant(String name, UUID[] before, Function<String, Person> called) {
     return name.equals(ForgetPerson.NAMELESS)
         ? people.nameless(List.of(before)).stream()
-        : Stream.of(people.called(name).id());
+        : Stream.of(called.apply(name).id());
   }
 }

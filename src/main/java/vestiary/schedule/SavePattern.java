@@ -2,6 +2,7 @@ package vestiary.schedule;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -125,6 +126,14 @@ public class SavePattern {
     } else {
       change.change(same.get().toString(), ChangePattern.Change.now(request));
     }
+  }
+
+  /**
+   * Has a pattern yield its Masses after that date once more, as far as the others reach; those
+   * that it had yielded there are gone already.
+   */
+  public void yieldAgain(UUID pattern, LocalDate after) {
+    patterns.findByIdOptional(pattern).ifPresent(row -> unfold.unfold(row, after));
   }
 
   private PatternRow filled(Request request) {

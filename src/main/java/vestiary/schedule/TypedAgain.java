@@ -25,6 +25,8 @@ import vestiary.people.Person;
 @Transactional
 public class TypedAgain {
 
+  private static final int DATE_LENGTH = "2026-12-08".length();
+
   private final PatternRows patterns;
   private final MassRows masses;
   private final ReadCluster cluster;
@@ -154,6 +156,34 @@ public class TypedAgain {
         row.note,
         visitor.visitor().may(Action.SEE_INTENTIONS) ? row.intention : "",
         row.language,
+        null);
+  }
+
+  /** The Mass as it stands, but where and when, how long and of which kind the other has it. */
+  SaveMass.Request retimed(MassRow row, SaveMass.Request other) {
+    SaveMass.Request now = mass(row, other.church(), names(), cluster.cluster().zone());
+    boolean isSameDay = now.start().startsWith(other.start().substring(0, DATE_LENGTH));
+    return new SaveMass.Request(
+        other.church(),
+        other.start(),
+        other.minutes() == null ? now.minutes() : other.minutes(),
+        other.mass(),
+        now.votiveOf(),
+        now.leave(),
+        // What was chosen on one day need not be there on another.
+        isSameDay && now.mass().equals(other.mass()) ? now.celebration() : "",
+        isSameDay && now.mass().equals(other.mass()) ? now.colour() : "",
+        now.celebrant(),
+        now.concelebrants(),
+        now.deacons(),
+        now.named(),
+        now.brings(),
+        now.bishop(),
+        now.ministers(),
+        now.also(),
+        now.setOutMinutes(),
+        now.note(),
+        row.intention,
         null);
   }
 

@@ -71,6 +71,13 @@ class UnfoldPatterns {
     unfold(pattern, readDates.read(), LocalDate.EPOCH, done, zone);
   }
 
+  /** Makes a pattern catch up with the others from the day after that date. */
+  @Transactional
+  void unfold(PatternRow pattern, LocalDate after) {
+    LocalDate done = horizon.lock();
+    unfold(pattern, readDates.read(), after.plusDays(1), done, cluster.cluster().zone());
+  }
+
   private void unfold(
       PatternRow pattern, PatternDates dates, LocalDate first, LocalDate last, ZoneId zone) {
     LocalDate from = later(first, today(zone).minusDays(MOST_DAYS_BACK));

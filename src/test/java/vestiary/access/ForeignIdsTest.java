@@ -22,7 +22,7 @@ import vestiary.users.LettingIn;
 @QuarkusTest
 class ForeignIdsTest {
 
-  /** Parts that name nothing of a cluster, but a date, a calendar or a kind of problem. */
+  /** Parts that name nothing of a cluster, but a date, a calendar, a list or a kind of problem. */
   private static final List<String> OF_NO_CLUSTER =
       List.of(
           "/day/{date}",

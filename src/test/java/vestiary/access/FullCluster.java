@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import vestiary.feed.AskingForFeeds;
+import vestiary.exchange.BringingIn;
 import vestiary.oversight.Granting;
 import vestiary.photo.Photographs;
 import vestiary.pool.NoteConsent;
@@ -127,6 +128,7 @@ class FullCluster {
                 "last", List.of("2026-12-18")))
         .leadsTo("/patterns/terms?done=kept");
     tellPeople();
+    BringingIn.leaveTraces();
     RestAssured.get("/api/backups/newest.zip").then().statusCode(200);
   }
 

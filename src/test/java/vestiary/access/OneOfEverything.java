@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import vestiary.exchange.BringingIn;
 import vestiary.oversight.Granting;
 import vestiary.photo.Photographs;
 import vestiary.reservation.Wishing;
@@ -115,6 +116,9 @@ class OneOfEverything {
     String token = letting.tokenId(user);
     String link = letting.link(user);
     first.put("/review/", signed);
+    String brought = BringingIn.pieces("OF-EV-1");
+    first.put("/import/", brought);
+    first.put("/api/imports/", brought);
     String reservation =
         Sending.post("/api/reservations", Map.of("set", "HT-W3", "mass", mass))
             .then()

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.exchange.BringingIn;
 import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.users.LettingIn;
@@ -171,6 +172,7 @@ class SchemaTest {
   }
 
   private void fillWhatOnlyReservationsFill() throws SQLException {
+    BringingIn.leaveTraces();
     try (Connection connection = database.getConnection();
         Statement statement = connection.createStatement()) {
       statement.execute(

@@ -127,6 +127,7 @@ class AccessibilityTest {
         Sheet.of("the parishes", "/parishes"),
         Sheet.of("the closing of a church", "/churches/sj/closing"),
         Sheet.of("the import", "/import"),
+        Sheet.of("the columns of a list", list()),
         Sheet.of("the lists to take out", "/take-out"),
         Sheet.of("the backup", "/backup"),
         Sheet.of("the settings", "/settings"),
@@ -294,6 +295,15 @@ class AccessibilityTest {
   private static String stocktake() {
     String id = server.enter("/api/stocktakes", Map.of("church", "sm")).get("id").asText();
     return "/stocktakes/" + id;
+  }
+
+  private static String list() {
+    String id =
+        server
+            .enterList("/api/imports?what=journeys&background=true", "From,To,Fahrzeit\nht,sa,14\n")
+            .get("id")
+            .asText();
+    return "/import/" + id;
   }
 
   private static String firstClash() {

@@ -13,7 +13,7 @@ class AnyFileTest {
   void no_text_whatever_is_a_fault_of_ours(@ForAll String text) {
     byte[] file = ("from,to,minutes\n" + text).getBytes(StandardCharsets.UTF_8);
 
-    Reading<JourneyLine> reading = JourneyLine.read(file);
+    Reading<JourneyLine> reading = JourneyLine.read(CsvTable.parse(file, ImportWhat.JOURNEYS));
 
     assertTrue(reading.isGood() || reading.bad().stream().noneMatch(b -> b.reason().isBlank()));
   }

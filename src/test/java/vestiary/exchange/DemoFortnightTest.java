@@ -24,14 +24,22 @@ class DemoFortnightTest {
   void the_churches_of_the_scenario_are_those_of_the_demo_with_plain_dates() {
     assertEquals(
         DemoLists.CHURCHES,
-        DemoLists.good(ChurchLine.read(DemoLists.scenario("churches"), DateWords.ISO)));
+        DemoLists.good(
+            ChurchLine.read(
+                CsvTable.parse(DemoLists.scenario("churches"), ImportWhat.CHURCHES),
+                DateWords.ISO)));
   }
 
   @Test
   void the_fixed_fortnight_names_known_people_churches_sets_and_regular_masses() {
     List<MassLine> masses =
-        DemoLists.good(MassLine.read(DemoLists.scenario("masses"), DateWords.ISO));
-    List<CareLine> care = DemoLists.good(CareLine.read(DemoLists.scenario("care"), DateWords.ISO));
+        DemoLists.good(
+            MassLine.read(
+                CsvTable.parse(DemoLists.scenario("masses"), ImportWhat.MASSES), DateWords.ISO));
+    List<CareLine> care =
+        DemoLists.good(
+            CareLine.read(
+                CsvTable.parse(DemoLists.scenario("care"), ImportWhat.CARE), DateWords.ISO));
 
     assertEquals(16, masses.size());
     assertTrue(masses.stream().allMatch(m -> isWithinFortnight(m.date(), MONDAY)));
@@ -66,15 +74,21 @@ class DemoFortnightTest {
       LocalDate monday, int count) {
     DateWords words = new FortnightWords(monday, DemoFortnightTest::seasonal);
 
-    List<MassLine> masses = DemoLists.good(MassLine.read(DemoLists.demo("masses"), words));
-    List<CareLine> care = DemoLists.good(CareLine.read(DemoLists.demo("care"), words));
+    List<MassLine> masses =
+        DemoLists.good(
+            MassLine.read(CsvTable.parse(DemoLists.demo("masses"), ImportWhat.MASSES), words));
+    List<CareLine> care =
+        DemoLists.good(
+            CareLine.read(CsvTable.parse(DemoLists.demo("care"), ImportWhat.CARE), words));
 
     assertEquals(count, masses.size());
     assertTrue(masses.stream().allMatch(m -> isWithinFortnight(m.date(), monday)));
     masses.forEach(this::assertKnown);
     care.forEach(this::assertKnown);
     assertEquals(monday.plusDays(11), care.get(0).to());
-    OutLine out = DemoLists.good(OutLine.read(DemoLists.demo("out"), words)).get(0);
+    OutLine out =
+        DemoLists.good(OutLine.read(CsvTable.parse(DemoLists.demo("out"), ImportWhat.OUT), words))
+            .get(0);
     assertEquals(monday.minusDays(3), out.due());
     assertTrue(
         DemoLists.PIECES.stream().anyMatch(piece -> piece.code().equals(out.piece())),
@@ -121,7 +135,10 @@ class DemoFortnightTest {
   }
 
   private static List<MassLine> masses(String church, LocalDate day) {
-    return DemoLists.good(MassLine.read(DemoLists.scenario("masses"), DateWords.ISO)).stream()
+    return DemoLists.good(
+            MassLine.read(
+                CsvTable.parse(DemoLists.scenario("masses"), ImportWhat.MASSES), DateWords.ISO))
+        .stream()
         .filter(m -> m.church().equals(church) && m.date().equals(day))
         .toList();
   }
@@ -129,7 +146,10 @@ class DemoFortnightTest {
   /** Sets that may serve as white, the gold one included, less those away on that day. */
   private static List<String> whiteSets(LocalDate day) {
     Set<String> away =
-        DemoLists.good(CareLine.read(DemoLists.scenario("care"), DateWords.ISO)).stream()
+        DemoLists.good(
+                CareLine.read(
+                    CsvTable.parse(DemoLists.scenario("care"), ImportWhat.CARE), DateWords.ISO))
+            .stream()
             .filter(c -> !day.isBefore(c.from()) && !day.isAfter(c.to()))
             .map(CareLine::set)
             .collect(Collectors.toSet());

@@ -15,10 +15,14 @@ final class DemoLists {
 
   static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
-  static final List<ChurchLine> CHURCHES = good(ChurchLine.read(demo("churches"), fortnight()));
-  static final List<PersonLine> PEOPLE = good(PersonLine.read(demo("people")));
-  static final List<PatternLine> PATTERNS = good(PatternLine.read(demo("patterns")));
-  static final List<PieceLine> PIECES = good(PieceLine.read(demo("pieces")));
+  static final List<ChurchLine> CHURCHES =
+      good(ChurchLine.read(CsvTable.parse(demo("churches"), ImportWhat.CHURCHES), fortnight()));
+  static final List<PersonLine> PEOPLE =
+      good(PersonLine.read(CsvTable.parse(demo("people"), ImportWhat.PEOPLE)));
+  static final List<PatternLine> PATTERNS =
+      good(PatternLine.read(CsvTable.parse(demo("patterns"), ImportWhat.PATTERNS)));
+  static final List<PieceLine> PIECES =
+      good(PieceLine.read(CsvTable.parse(demo("pieces"), ImportWhat.PIECES)));
 
   private DemoLists() {}
 

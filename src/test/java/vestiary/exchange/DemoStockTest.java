@@ -18,8 +18,13 @@ class DemoStockTest {
 
   @Test
   void one_cluster_of_six_churches_in_five_parishes_has_every_journey() {
-    List<JourneyLine> journeys = DemoLists.good(JourneyLine.read(DemoLists.demo("journeys")));
-    ClusterLine cluster = DemoLists.good(ClusterLine.read(DemoLists.demo("cluster"))).get(0);
+    List<JourneyLine> journeys =
+        DemoLists.good(
+            JourneyLine.read(CsvTable.parse(DemoLists.demo("journeys"), ImportWhat.JOURNEYS)));
+    ClusterLine cluster =
+        DemoLists.good(
+                ClusterLine.read(CsvTable.parse(DemoLists.demo("cluster"), ImportWhat.CLUSTER)))
+            .get(0);
 
     assertEquals(DemoLists.ZONE, cluster.timeZone());
     assertEquals(Map.of("permittedWeekday", "2", "permittedSunday", "3"), cluster.settings());

@@ -16,9 +16,11 @@ class LinesTest {
     ClusterLine cluster =
         only(
             ClusterLine.read(
-                Csv.file(
-                    "name,calendar,timeZone,languages,anticipatedFrom,whiteForAll,countBy,turnMinutes,countAlbs,pontificals",
-                    "Wenlow Valley,us,America/Chicago,es|en,16:30,No,,5,no,yes")));
+                CsvTable.parse(
+                    Csv.file(
+                        "name,calendar,timeZone,languages,anticipatedFrom,whiteForAll,countBy,turnMinutes,countAlbs,pontificals",
+                        "Wenlow Valley,us,America/Chicago,es|en,16:30,No,,5,no,yes"),
+                    ImportWhat.CLUSTER)));
 
     assertEquals(List.of("es", "en"), cluster.languages());
     assertEquals(
@@ -35,10 +37,12 @@ class LinesTest {
   void a_second_cluster_line_is_refused() {
     Reading<ClusterLine> reading =
         ClusterLine.read(
-            Csv.file(
-                "name,calendar,timeZone,languages",
-                "Wenlow Valley,us,America/Chicago,en",
-                "Other Valley,us,America/Chicago,en"));
+            CsvTable.parse(
+                Csv.file(
+                    "name,calendar,timeZone,languages",
+                    "Wenlow Valley,us,America/Chicago,en",
+                    "Other Valley,us,America/Chicago,en"),
+                ImportWhat.CLUSTER));
 
     assertEquals(
         List.of(
@@ -52,9 +56,11 @@ class LinesTest {
     ChurchLine church =
         only(
             ChurchLine.read(
-                Csv.file(
-                    "slug,name,parish,place,title,titularDay,titularColour,setOutMinutes,clearanceMinutes",
-                    "HT,Holy Trinity,Holy Trinity,Tollbridge,Saint Odo,09-19,White,30,15"),
+                CsvTable.parse(
+                    Csv.file(
+                        "slug,name,parish,place,title,titularDay,titularColour,setOutMinutes,clearanceMinutes",
+                        "HT,Holy Trinity,Holy Trinity,Tollbridge,Saint Odo,09-19,White,30,15"),
+                    ImportWhat.CHURCHES),
                 DateWords.ISO));
 
     assertEquals("ht", church.slug());
@@ -75,7 +81,8 @@ class LinesTest {
             "sj,J,J,J,J,,,white,30,15",
             "ol,R,R,R,R,,02-30,white,30,15");
 
-    List<BadLine> bad = ChurchLine.read(file, DateWords.ISO).bad();
+    List<BadLine> bad =
+        ChurchLine.read(CsvTable.parse(file, ImportWhat.CHURCHES), DateWords.ISO).bad();
 
     assertEquals(
         List.of("titularDay", "titularColour", "titularColour", "titularDay"),
@@ -87,9 +94,11 @@ class LinesTest {
   void half_a_pair_of_coordinates_is_refused() {
     List<BadLine> bad =
         ChurchLine.read(
-                Csv.file(
-                    "slug,name,parish,place,title,setOutMinutes,clearanceMinutes,latitude,longitude",
-                    "ht,T,T,T,T,30,15,41.5,"),
+                CsvTable.parse(
+                    Csv.file(
+                        "slug,name,parish,place,title,setOutMinutes,clearanceMinutes,latitude,longitude",
+                        "ht,T,T,T,T,30,15,41.5,"),
+                    ImportWhat.CHURCHES),
                 DateWords.ISO)
             .bad();
 
@@ -100,7 +109,9 @@ class LinesTest {
   @Test
   void the_way_back_may_not_be_told_twice() {
     Reading<JourneyLine> reading =
-        JourneyLine.read(Csv.file("from,to,minutes", "ht,sa,14", "sa,ht,15"));
+        JourneyLine.read(
+            CsvTable.parse(
+                Csv.file("from,to,minutes", "ht,sa,14", "sa,ht,15"), ImportWhat.JOURNEYS));
 
     assertEquals(1, reading.bad().size());
     assertEquals(3, reading.bad().get(0).line());
@@ -109,7 +120,10 @@ class LinesTest {
   @Test
   void two_one_way_journeys_may_differ() {
     Reading<JourneyLine> reading =
-        JourneyLine.read(Csv.file("from,to,minutes,oneWay", "ht,sa,14,yes", "sa,ht,15,TRUE"));
+        JourneyLine.read(
+            CsvTable.parse(
+                Csv.file("from,to,minutes,oneWay", "ht,sa,14,yes", "sa,ht,15,TRUE"),
+                ImportWhat.JOURNEYS));
 
     assertTrue(reading.isGood());
     assertTrue(reading.lines().get(1).oneWay());
@@ -120,9 +134,11 @@ class LinesTest {
     PieceLine piece =
         only(
             PieceLine.read(
-                Csv.file(
-                    "code,kind,colours,home,staysHome,size,set,suit",
-                    "ht-w4-c,Chasuble,gold | white,ht,true,128,ht-w4,Trinity whites")));
+                CsvTable.parse(
+                    Csv.file(
+                        "code,kind,colours,home,staysHome,size,set,suit",
+                        "ht-w4-c,Chasuble,gold | white,ht,true,128,ht-w4,Trinity whites"),
+                    ImportWhat.PIECES)));
 
     assertEquals("HT-W4-C", piece.code());
     assertEquals("HT-W4", piece.set());
@@ -135,11 +151,13 @@ class LinesTest {
   void a_chasuble_without_colour_and_a_suit_without_set_are_refused() {
     Reading<PieceLine> reading =
         PieceLine.read(
-            Csv.file(
-                "code,kind,colours,home,suit,size",
-                "A-1,chasuble,,ht,,",
-                "A-2,alb,,ht,,L",
-                "A-3,alb,,ht,Trinity whites,150"));
+            CsvTable.parse(
+                Csv.file(
+                    "code,kind,colours,home,suit,size",
+                    "A-1,chasuble,,ht,,",
+                    "A-2,alb,,ht,,L",
+                    "A-3,alb,,ht,Trinity whites,150"),
+                ImportWhat.PIECES));
 
     assertEquals(List.of("colours", "suit"), reading.bad().stream().map(BadLine::column).toList());
     assertEquals(List.of(2, 4), reading.bad().stream().map(BadLine::line).toList());
@@ -148,18 +166,26 @@ class LinesTest {
   @Test
   void codes_slugs_and_keys_are_there_once() {
     assertTwice(
-        PieceLine.read(Csv.file("code,kind,home", "A-1,alb,ht", "a-1,alb,sa")), "code", "A-1");
+        PieceLine.read(
+            CsvTable.parse(
+                Csv.file("code,kind,home", "A-1,alb,ht", "a-1,alb,sa"), ImportWhat.PIECES)),
+        "code",
+        "A-1");
     assertTwice(
         PersonLine.read(
-            Csv.file("key,name,shortName,role", "g,Tobias,G,deacon", "g,Lucan,P,deacon")),
+            CsvTable.parse(
+                Csv.file("key,name,shortName,role", "g,Tobias,G,deacon", "g,Lucan,P,deacon"),
+                ImportWhat.PEOPLE)),
         "key",
         "g");
     assertTwice(
         ChurchLine.read(
-            Csv.file(
-                "slug,name,parish,place,title,setOutMinutes,clearanceMinutes",
-                "ht,T,T,T,T,30,15",
-                "ht,T,T,T,T,30,15"),
+            CsvTable.parse(
+                Csv.file(
+                    "slug,name,parish,place,title,setOutMinutes,clearanceMinutes",
+                    "ht,T,T,T,T,30,15",
+                    "ht,T,T,T,T,30,15"),
+                ImportWhat.CHURCHES),
             DateWords.ISO),
         "slug",
         "ht");
@@ -170,9 +196,11 @@ class LinesTest {
     CareLine care =
         only(
             CareLine.read(
-                Csv.file(
-                    "piece,set,from,to,due,reason",
-                    "OL-D1,,2026-11-13,,2026-11-27,Lent to the cathedral"),
+                CsvTable.parse(
+                    Csv.file(
+                        "piece,set,from,to,due,reason",
+                        "OL-D1,,2026-11-13,,2026-11-27,Lent to the cathedral"),
+                    ImportWhat.CARE),
                 DateWords.ISO));
 
     assertEquals(LocalDate.MAX, care.to());
@@ -183,7 +211,10 @@ class LinesTest {
   void care_is_for_a_piece_or_a_set_and_not_for_both_or_neither() {
     Reading<CareLine> reading =
         CareLine.read(
-            Csv.file("piece,set,from,reason", "OL-D1,OL-D1,2026-11-13,Lent", ",,2026-11-13,Lent"),
+            CsvTable.parse(
+                Csv.file(
+                    "piece,set,from,reason", "OL-D1,OL-D1,2026-11-13,Lent", ",,2026-11-13,Lent"),
+                ImportWhat.CARE),
             DateWords.ISO);
 
     assertEquals(List.of(2, 3), reading.bad().stream().map(BadLine::line).toList());

@@ -108,7 +108,9 @@ class MassLineTest {
   void a_mass_whose_word_names_no_day_is_left_out() {
     Reading<MassLine> reading =
         MassLine.read(
-            Csv.file(MASSES + "note", "sa,never,18:30,90,", "sa,today,18:30,90,"),
+            CsvTable.parse(
+                Csv.file(MASSES + "note", "sa,never,18:30,90,", "sa,today,18:30,90,"),
+                ImportWhat.MASSES),
             (cell, church) -> Optional.of(LocalDate.EPOCH).filter(day -> cell.equals("today")));
 
     assertTrue(reading.isGood());
@@ -116,7 +118,7 @@ class MassLineTest {
   }
 
   private static Reading<MassLine> masses(String... lines) {
-    return MassLine.read(Csv.file(lines), DateWords.ISO);
+    return MassLine.read(CsvTable.parse(Csv.file(lines), ImportWhat.MASSES), DateWords.ISO);
   }
 
   private static MassLine only(Reading<MassLine> reading) {

@@ -64,10 +64,12 @@ class PatternLineTest {
   void the_same_recurrence_twice_is_refused() {
     Reading<PatternLine> reading =
         PatternLine.read(
-            Csv.file(
-                "church,rrule,starts,time,minutes",
-                "ht,FREQ=WEEKLY;BYDAY=SU,2024-01-07,10:30,60",
-                "ht,freq=weekly;byday=su,2024-01-07,10:30,45"));
+            CsvTable.parse(
+                Csv.file(
+                    "church,rrule,starts,time,minutes",
+                    "ht,FREQ=WEEKLY;BYDAY=SU,2024-01-07,10:30,60",
+                    "ht,freq=weekly;byday=su,2024-01-07,10:30,45"),
+                ImportWhat.PATTERNS));
 
     assertEquals(3, reading.bad().get(0).line());
   }

@@ -3,6 +3,7 @@ package vestiary.scenario;
 import static io.restassured.RestAssured.given;
 
 import io.restassured.specification.RequestSpecification;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -39,12 +40,25 @@ public final class Browsing {
 
   /** Sends a list from the page for lists. */
   public static Page upload(String what, String dryRun, byte[] file) {
+    Page sent = sendList(what, file);
+    return sent.status() == 303 ? goOn(sent.wayOn(), Map.of("dryRun", dryRun)) : sent;
+  }
+
+  /** Sends a list and no more. */
+  public static Page sendList(String what, byte[] file) {
     return new Page(
         browser()
             .multiPart("what", what)
-            .multiPart("dryRun", dryRun)
             .multiPart("file", "list.csv", file, "text/csv")
             .post("/import"));
+  }
+
+  /** Presses a button under a list as it is guessed, but for what is typed; the page after it. */
+  public static Page goOn(String address, Map<String, String> typed) {
+    Map<String, List<String>> form = new LinkedHashMap<>(page(address).form(address));
+    typed.forEach((field, value) -> form.put(field, List.of(value)));
+    Page answer = send(address, form);
+    return answer.status() == 303 ? page(answer.wayOn()) : answer;
   }
 
   /** Sends a form with a file in it; an empty one where none is chosen. */

@@ -49,6 +49,10 @@ public final class Page {
     return this;
   }
 
+  public int status() {
+    return response.statusCode();
+  }
+
   /** The browser is led there by 303, so that looking again sends nothing twice. */
   public Page leadsTo(String address) {
     assertEquals(303, response.statusCode(), () -> words());

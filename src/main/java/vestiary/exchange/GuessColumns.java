@@ -1,0 +1,100 @@
+package vestiary.exchange;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Guesses which column of a file holds what, by what it is called and by what stands in it. A
+ * person looks at the guess before anything is done with it.
+ */
+final class GuessColumns {
+
+  /** So many lines tell enough. */
+  private static final int LOOKED_AT = 200;
+
+  private static final int OUR_NAME = 100;
+  private static final int OTHER_NAME = 60;
+  private static final int PART_OF_NAME = 25;
+  private static final int VALUES = 30;
+
+  /** Names in part, or values, of which one may stand for several columns, are no guess alone. */
+  private static final int LEAST = 30;
+
+  private final ImportWhat what;
+  private final RawTable table;
+  private final TidyCells tidy;
+
+  GuessColumns(ImportWhat what, RawTable table, TidyCells tidy) {
+    this.what = what;
+    this.table = table;
+    this.tidy = tidy;
+  }
+
+  private record Fit(String column, int place, int points) {}
+
+  /** Places in the file, from 0, by the names of our columns; each place once. */
+  Map<String, Integer> guess() {
+    List<Fit> fits = new ArrayList<>();
+    for (Column column : what.columns()) {
+      IntStream.range(0, table.header().size())
+          .mapToObj(place -> new Fit(column.name(), place, points(column.name(), place)))
+          .filter(fit -> fit.points() >= LEAST)
+          .forEach(fits::add);
+    }
+    fits.sort(Comparator.comparingInt(Fit::points).reversed());
+    Map<String, Integer> guessed = new HashMap<>();
+    Set<Integer> taken = new HashSet<>();
+    for (Fit fit : fits) {
+      if (!guessed.containsKey(fit.column()) && taken.add(fit.place())) {
+        guessed.put(fit.column(), fit.place());
+      }
+    }
+    return guessed;
+  }
+
+  private int points(String column, int place) {
+    Looks looks = Looks.of(what, column);
+    int byName = byName(column, table.header().get(place));
+    List<String> values = values(place);
+    if (looks == Looks.TEXT || values.isEmpty()) {
+      return byName;
+    }
+    boolean fits =
+        values.stream().filter(v -> tidy.looksLike(looks, v)).count() * 2 > values.size();
+    boolean telling = looks == Looks.DATE || looks == Looks.TIME || looks == Looks.CHURCH;
+    if (fits) {
+      // Numbers and yes-or-no tell nothing of which number it is.
+      return byName + (telling ? VALUES : 1);
+    }
+    return telling && byName < OUR_NAME ? 0 : byName;
+  }
+
+  private int byName(String column, String written) {
+    String name = PlainWords.joined(written);
+    if (name.equals(PlainWords.joined(column))) {
+      return OUR_NAME;
+    }
+    if (KnownWords.COLUMNS.of(what.id() + "." + column).contains(name)) {
+      return OTHER_NAME + 5;
+    }
+    if (KnownWords.COLUMNS.of(column).contains(name)) {
+      return OTHER_NAME;
+    }
+    return PlainWords.all(written).contains(column.toLowerCase(Locale.ROOT)) ? PART_OF_NAME + 5 : 0;
+  }
+
+  private List<String> values(int place) {
+    return table.lines().stream()
+        .limit(LOOKED_AT)
+        .map(line -> line.cell(place))
+        .filter(cell -> !cell.isEmpty())
+        .toList();
+  }
+}
