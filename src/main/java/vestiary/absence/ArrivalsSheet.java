@@ -1,5 +1,7 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -17,10 +19,10 @@ import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the Masses to which one person comes. */
 @ApplicationScoped
@@ -68,7 +70,7 @@ class ArrivalsSheet {
             .filter(mass -> mass.people().stream().anyMatch(p -> p.id().equals(person.id())))
             .map(mass -> coming(mass, known, page, zone))
             .toList(),
-        List.of(new Link(person.name(), page), new Link("Everybody", "/people")));
+        List.of(new Link(person.name(), page), new Link(say("Everybody"), "/people")));
   }
 
   private static ArrivalsView.Coming coming(
@@ -81,11 +83,11 @@ class ArrivalsSheet {
         new Link(
             "%s, %s, %s"
                 .formatted(
-                    English.day(mass.date()), English.clock(mass.start()), mass.church().name()),
+                    Speech.day(mass.date()), Speech.clock(mass.start()), mass.church().name()),
             "/masses/" + id),
         mass.church().id().value().toString(),
         id,
-        said.map(one -> Field.of(English.clock(one.arrives().atZone(zone)))).orElse(Field.empty()),
+        said.map(one -> Field.of(Speech.clock(one.arrives().atZone(zone)))).orElse(Field.empty()),
         Choice.of(
             Stream.of(Arrival.Brings.values())
                 .map(one -> new Choice.Option(one.id(), words(one), one == brings))
@@ -95,9 +97,9 @@ class ArrivalsSheet {
 
   private static String words(Arrival.Brings brings) {
     return switch (brings) {
-      case NOT_SAID -> "not said";
-      case OWN -> "yes, his own";
-      case NOTHING -> "no, he wears what is there";
+      case NOT_SAID -> say("not said");
+      case OWN -> say("yes, his own");
+      case NOTHING -> say("no, he wears what is there");
     };
   }
 

@@ -13,6 +13,7 @@ import vestiary.mail.MailServer;
 import vestiary.people.KeepMail;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
+import vestiary.web.Speech;
 
 /**
  * Writes to whoever was asked, once, where a mail server is named and his address known. The mail
@@ -65,7 +66,10 @@ class AskByMail {
     TripWords words =
         new TripWords(List.copyOf(found.churches().values()), List.of(), found.cluster().zone());
     try {
-      mail.send(to, subject(errand, words), text(errand, words));
+      mail.send(
+          to,
+          Speech.forTheRecord(() -> subject(errand, words)),
+          Speech.forTheRecord(() -> text(errand, words)));
     } catch (RuntimeException e) {
       LOG.warnf("A mail that asks a carrier did not leave: %s", withoutAddresses(e));
       askings.mailFailed(trip);

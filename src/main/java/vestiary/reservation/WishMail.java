@@ -9,6 +9,7 @@ import vestiary.mail.MailServer;
 import vestiary.people.KeepMail;
 import vestiary.users.PublicAddress;
 import vestiary.users.UserAddresses;
+import vestiary.web.Speech;
 
 /**
  * Writes what is asked, answered and free to those it concerns, where a mail server is named and
@@ -45,7 +46,12 @@ class WishMail {
       Optional<String> own = findAddress(wish.askedBy());
       users.ofSacristans(wish.keeper().id().value()).stream()
           .filter(to -> own.filter(to::equals).isEmpty())
-          .forEach(to -> send(to, "%s is asked for".formatted(wish.code()), WishWords.asked(wish)));
+          .forEach(
+              to ->
+                  send(
+                      to,
+                      "%s is asked for".formatted(wish.code()),
+                      Speech.forTheRecord(() -> WishWords.asked(wish))));
     }
   }
 
@@ -53,7 +59,10 @@ class WishMail {
   void answered(UUID id) {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
-      toAsker(wish, "The answer about %s".formatted(wish.code()), WishWords.answered(wish));
+      toAsker(
+          wish,
+          "The answer about %s".formatted(wish.code()),
+          Speech.forTheRecord(() -> WishWords.answered(wish)));
     }
   }
 
@@ -61,7 +70,10 @@ class WishMail {
   void free(UUID id) {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
-      toAsker(wish, "%s is free now".formatted(wish.code()), WishWords.free(wish));
+      toAsker(
+          wish,
+          "%s is free now".formatted(wish.code()),
+          Speech.forTheRecord(() -> WishWords.free(wish)));
     }
   }
 
