@@ -1,5 +1,7 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -21,9 +23,9 @@ import vestiary.people.Attendance;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.people.ReadAbsences;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out who is away, week by week from a Monday. */
 @ApplicationScoped
@@ -76,12 +78,12 @@ class AbsencesSheet {
             .toList();
     return new AbsencesView(
         frames.of("settings", "/absences?from=" + monday),
-        English.span(monday, end.minusDays(1)),
+        Speech.span(monday, end.minusDays(1)),
         lead(all),
         List.of(
-            new Link("← Earlier", "/absences?from=" + monday.minusWeeks(WEEKS)),
-            new Link("Later →", "/absences?from=" + end),
-            new Link("People", "/people")),
+            new Link(say("← Earlier"), "/absences?from=" + monday.minusWeeks(WEEKS)),
+            new Link(say("Later →"), "/absences?from=" + end),
+            new Link(say("People"), "/people")),
         weeks);
   }
 
@@ -90,7 +92,7 @@ class AbsencesSheet {
     Instant from = start(monday);
     Instant until = start(monday.plusDays(DAYS));
     return new AbsencesView.Week(
-        English.span(monday, monday.plusDays(DAYS - 1L)),
+        Speech.span(monday, monday.plusDays(DAYS - 1L)),
         TouchedWords.nobodyLeft(all.gaps(from, until), zone()),
         all.absences().stream()
             .filter(one -> one.meets(from, until))
@@ -110,11 +112,10 @@ class AbsencesSheet {
   private static String lead(Attendance all) {
     int away = (int) all.absences().stream().map(Absence::person).distinct().count();
     return switch (away) {
-      case 0 -> "Everybody is available.";
-      case 1 -> "One person is away for some of the time.";
+      case 0 -> say("Everybody is available.");
+      case 1 -> say("One person is away for some of the time.");
       default ->
-          "%s people are away for some of the time."
-              .formatted(English.sentence(English.count(away)));
+          say("%s people are away for some of the time.", Speech.sentence(Speech.count(away)));
     };
   }
 

@@ -1,5 +1,8 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.Response;
@@ -21,8 +24,8 @@ class AnswerAbsence {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "back", "It has ended: available again from now on.",
-          "struck", "Struck out: it is as if it had never been said.");
+          "back", word("It has ended: available again from now on."),
+          "struck", word("Struck out: it is as if it had never been said."));
 
   private final SaveAbsence save;
   private final FindPeople people;
@@ -39,7 +42,7 @@ class AnswerAbsence {
 
   /** What a page says after a press. */
   static PersonAbsencesSheet.Note note(String entered, String done) {
-    return new PersonAbsencesSheet.Note(entered, DONE.getOrDefault(done, ""), "");
+    return new PersonAbsencesSheet.Note(entered, say(DONE.getOrDefault(done, "")), "");
   }
 
   Response planned(String slug, String place, Again again, Entries typed) {

@@ -19,6 +19,7 @@ import vestiary.access.Needs;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** When somebody comes to Masses from outside, and whether he brings vestments. */
 @Path("/people/{slug}/arrivals")
@@ -45,7 +46,8 @@ class ArrivalsPage {
   @Transactional
   public TemplateInstance all(
       @RestPath String slug, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.arrivals(sheet.view(slug, done.equals("saved") ? "Kept." : "", ""));
+    return Templates.arrivals(
+        sheet.view(slug, done.equals("saved") ? Speech.say("Kept.") : "", ""));
   }
 
   @POST

@@ -1,5 +1,7 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -8,10 +10,10 @@ import vestiary.people.Arrival;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the Masses to which one person comes. */
 @ApplicationScoped
@@ -36,7 +38,7 @@ class ArrivalsSheet {
         done,
         problem,
         found.coming().stream().map(one -> coming(one, page)).toList(),
-        List.of(new Link(person.name(), page), new Link("Everybody", "/people")));
+        List.of(new Link(person.name(), page), new Link(say("Everybody"), "/people")));
   }
 
   private static ArrivalsView.Coming coming(ReadArrivals.Coming one, String page) {
@@ -46,12 +48,12 @@ class ArrivalsSheet {
         new Link(
             "%s, %s, %s"
                 .formatted(
-                    English.day(mass.date()), English.clock(mass.start()), mass.church().name()),
+                    Speech.day(mass.date()), Speech.clock(mass.start()), mass.church().name()),
             "/masses/" + id),
         mass.church().id().value().toString(),
         id,
         one.findArrives()
-            .map(at -> Field.of(English.clock(at.toZonedDateTime())))
+            .map(at -> Field.of(Speech.clock(at.toZonedDateTime())))
             .orElse(Field.empty()),
         Choice.of(
             Stream.of(Arrival.Brings.values())
@@ -62,9 +64,9 @@ class ArrivalsSheet {
 
   private static String words(Arrival.Brings brings) {
     return switch (brings) {
-      case NOT_SAID -> "not said";
-      case OWN -> "yes, his own";
-      case NOTHING -> "no, he wears what is there";
+      case NOT_SAID -> say("not said");
+      case OWN -> say("yes, his own");
+      case NOTHING -> say("no, he wears what is there");
     };
   }
 }

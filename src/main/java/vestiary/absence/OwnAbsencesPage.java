@@ -1,5 +1,7 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -98,6 +100,7 @@ class OwnAbsencesPage {
   private static Refused nobody() {
     return new Refused(
         new Refusal.Beyond(
-            "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in."));
+            say(
+                "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in.")));
   }
 }

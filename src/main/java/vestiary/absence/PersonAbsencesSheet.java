@@ -1,5 +1,8 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -13,10 +16,10 @@ import vestiary.people.Absence;
 import vestiary.people.AbsenceWords;
 import vestiary.people.Person;
 import vestiary.people.ReadAbsences;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out when one person is away, and what was just entered. */
 @ApplicationScoped
@@ -24,7 +27,8 @@ import vestiary.web.Link;
 class PersonAbsencesSheet {
 
   private static final List<Link> OWN_TURN =
-      List.of(new Link("What concerns you", "/mine"), new Link("Who is away", "/absences"));
+      List.of(
+          new Link(word("What concerns you"), "/mine"), new Link(word("Who is away"), "/absences"));
 
   private final ReadAbsences absences;
   private final WhatItTouches touches;
@@ -62,13 +66,14 @@ class PersonAbsencesSheet {
         page + "/absences",
         note,
         typed,
-        List.of(new Link(person.name(), page), new Link("Who is away", "/absences")),
+        List.of(new Link(person.name(), page), new Link(say("Who is away"), "/absences")),
         false);
   }
 
   /** The page of the person. */
   PersonAbsencesView own(Person person, Note note, Entries typed) {
-    return view(person, "/mine/absences", note, typed, OWN_TURN, true);
+    return view(
+        person, "/mine/absences", note, typed, OWN_TURN.stream().map(Link::said).toList(), true);
   }
 
   private PersonAbsencesView view(
@@ -99,8 +104,7 @@ class PersonAbsencesSheet {
   }
 
   private static String kept(Person person, Absence one, ZoneId zone) {
-    return "Kept: %s is not available %s."
-        .formatted(person.calledName(), AbsenceWords.span(one, zone));
+    return say("Kept: %s is not available %s.", person.calledName(), AbsenceWords.span(one, zone));
   }
 
   private PersonAbsencesView.Touching touching(Person person, Absence one, ZoneId zone) {
@@ -113,9 +117,9 @@ class PersonAbsencesSheet {
       Absence one, Map<UUID, String> reasons, String action, ZoneId zone) {
     Instant now = clock.instant();
     return new PersonAbsencesView.Spell(
-        English.sentence(AbsenceWords.span(one, zone)),
+        Speech.sentence(AbsenceWords.span(one, zone)),
         reasons.getOrDefault(one.id(), ""),
         "%s/%s/end".formatted(action, one.id()),
-        one.from().isBefore(now) ? "Back now" : "Strike it out");
+        one.from().isBefore(now) ? say("Back now") : say("Strike it out"));
   }
 }

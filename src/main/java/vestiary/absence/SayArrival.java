@@ -14,6 +14,7 @@ import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
+import vestiary.web.Speech;
 
 /** Keeps when one who is named at a Mass arrives there, by the clock on its day. */
 @ApplicationScoped
@@ -48,7 +49,7 @@ class SayArrival {
     if (mass.people().stream().noneMatch(named -> named.id().equals(person.id()))) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "mass", "%s is not named at that Mass.".formatted(person.calledName())));
+              "mass", Speech.say("%s is not named at that Mass.", person.calledName())));
     }
     Asked asked = new Asked();
     boolean isForgotten = asked.text("arrives", time).isEmpty();

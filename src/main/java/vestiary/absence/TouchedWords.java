@@ -1,5 +1,7 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -7,8 +9,8 @@ import vestiary.people.AbsenceWords;
 import vestiary.people.Attendance;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Says what an absence comes to. */
 record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
@@ -19,12 +21,14 @@ record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
     String until =
         touched.isAll()
             ? ""
-            : " Looked at until %s; later ones show it when their time comes."
-                .formatted(English.dateAndYear(touched.lookedUntil()));
+            : say(
+                " Looked at until %s; later ones show it when their time comes.",
+                Speech.dateAndYear(touched.lookedUntil()));
     return count == 0
-        ? "%s is down for no Mass in that time.%s".formatted(person.calledName(), until)
-        : "%s is down for %s in that time.%s"
-            .formatted(person.calledName(), English.count(count, "Mass"), until);
+        ? say("%s is down for no Mass in that time.%s", person.calledName(), until)
+        : say(
+            "%s is down for %s in that time.%s",
+            person.calledName(), Speech.count(count, "Mass"), until);
   }
 
   /** That nobody is left, in one sentence; empty while somebody is. */
@@ -38,7 +42,7 @@ record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
         gaps.stream().map(gap -> AbsenceWords.span(gap.from(), gap.until(), zone)).toList();
     return when.isEmpty()
         ? ""
-        : "Nobody of the cluster who could celebrate is left %s.".formatted(English.list(when));
+        : say("Nobody of the cluster who could celebrate is left %s.", Speech.list(when));
   }
 
   /** Each Mass with what the person does there, for example "…, Saint Anne: celebrates". */
@@ -66,10 +70,10 @@ record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
     return new Link(
         "%s, %s, %s: %s"
             .formatted(
-                English.day(mass.date()),
-                English.clock(mass.start()),
+                Speech.day(mass.date()),
+                Speech.clock(mass.start()),
                 mass.church().name(),
-                leads(mass) ? "celebrates" : "named"),
+                leads(mass) ? say("celebrates") : say("named")),
         "/masses/" + mass.id().value());
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.absence;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Map;
 import vestiary.people.SaveAbsence;
@@ -28,7 +30,7 @@ final class TypedAbsence {
   static SaveAbsence.Request planned(Entries typed) {
     String from = typed.text("from").strip();
     if (from.isEmpty()) {
-      throw new Refused(Refusal.Unfit.of("from", "from is missing."));
+      throw new Refused(Refusal.Unfit.of("from", say("from is missing.")));
     }
     String to = typed.text("to").strip();
     String toTime = typed.text("toTime").strip();

@@ -32,6 +32,11 @@ public class CurrentCluster {
     return Optional.ofNullable(id);
   }
 
+  /** Whether none is set yet. */
+  public boolean isUnknown() {
+    return id == null;
+  }
+
   /** Says whose rows are seen from now on. */
   public void assign(UUID cluster) {
     id = cluster;

@@ -1,5 +1,7 @@
 package vestiary.access;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.RequestScoped;
 import java.util.UUID;
 import vestiary.problem.Refusal;
@@ -68,7 +70,8 @@ public class CurrentVisitor {
     if (visitor.reach(action) == Reach.OWN_CHURCHES && !visitor.mayIn(action, church)) {
       throw new Refused(
           new Refusal.NotAllowed(
-              "That church is not among those named for you, so nothing was changed. Whoever keeps the users of your cluster can add it."));
+              say(
+                  "That church is not among those named for you, so nothing was changed. Whoever keeps the users of your cluster can add it.")));
     }
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.access;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ResourceInfo;
@@ -20,7 +23,8 @@ final class Door {
   private static final Set<String> READING = Set.of("GET", "HEAD");
 
   private static final String NOT_YOURS =
-      "Your role does not let you do this, so nothing was changed. Whoever keeps the users of your cluster can give you another.";
+      word(
+          "Your role does not let you do this, so nothing was changed. Whoever keeps the users of your cluster can give you another.");
 
   private final Identify identify;
   private final CurrentVisitor current;
@@ -67,7 +71,8 @@ final class Door {
     if (!isPage || !READING.contains(request.getMethod())) {
       throw new Refused(
           new Refusal.SignInFirst(
-              "Sign in first, or send a token as Authorization: Bearer. Nothing was changed."));
+              say(
+                  "Sign in first, or send a token as Authorization: Bearer. Nothing was changed.")));
     }
     String back = address.getRequestUri().getRawPath() + query(address);
     return Response.seeOther(

@@ -1,5 +1,7 @@
 package vestiary.access;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import java.util.UUID;
@@ -129,7 +131,8 @@ class Identify {
       cluster.assign(first.id());
       throw new Refused(
           new Refusal.SignInFirst(
-              "The address of this calendar has ended. Whoever had it can make a new one under their own name."));
+              say(
+                  "The address of this calendar has ended. Whoever had it can make a new one under their own name.")));
     }
     visitor.assign(known.get());
   }
@@ -151,7 +154,8 @@ class Identify {
       cluster.assign(first.id());
       throw new Refused(
           new Refusal.SignInFirst(
-              "The token in the header Authorization is not known, or has ended. Send one that is good, as Bearer."));
+              say(
+                  "The token in the header Authorization is not known, or has ended. Send one that is good, as Bearer.")));
     }
     visitor.assign(known.get());
   }

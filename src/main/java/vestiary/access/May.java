@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * What the present visitor may do, for templates: {@code inject:may}. A button stands on a page
@@ -43,17 +43,17 @@ public class May {
   public String who(Action action) {
     List<String> roles =
         Arrays.stream(Role.values())
-            .map(role -> word(role, action.reach(role)))
+            .map(role -> several(role, action.reach(role)))
             .filter(Objects::nonNull)
             .toList();
-    return "Only %s can change this.".formatted(English.list(roles));
+    return Speech.say("Only %s can change this.", Speech.list(roles));
   }
 
-  private static String word(Role role, Reach reach) {
-    String several = role.id() + "s";
+  private static String several(Role role, Reach reach) {
+    String several = Speech.noun(2, role.id());
     return switch (reach) {
       case EVERYWHERE -> several;
-      case OWN_CHURCHES -> several + " of this church";
+      case OWN_CHURCHES -> Speech.say("%s of this church", several);
       case NOWHERE -> null;
     };
   }

@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,9 +11,9 @@ import vestiary.allocation.celebrant.PriestId;
 import vestiary.cluster.CountBy;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out who could celebrate a Mass, and why the others cannot. */
 @ApplicationScoped
@@ -28,14 +30,14 @@ class AdviceSheet {
     String address = "/masses/%s/celebrant".formatted(mass.id().value());
     return new AdviceView(
         frames.of("week", address),
-        "Who celebrates: " + ProposalSheet.when(mass),
+        say("Who celebrates: ") + ProposalSheet.when(mass),
         ProposalSheet.what(mass, advice.scene()),
         lead(advice, mass.findCelebrant()),
         done,
         List.of(
-            new Link("The Mass", "/masses/" + mass.id().value()),
-            new Link("The week’s celebrants", Dates.week(mass.date()).address()),
-            new Link("The day", "/day/" + mass.date())),
+            new Link(say("The Mass"), "/masses/" + mass.id().value()),
+            new Link(say("The week’s celebrants"), Dates.week(mass.date()).address()),
+            new Link(say("The day"), "/day/" + mass.date())),
         lines(advice),
         effects(advice),
         new WayWords(advice.scene(), advice.mass()).all(advice),
@@ -61,11 +63,13 @@ class AdviceSheet {
             .toList();
     String others =
         able.isEmpty()
-            ? "No other priest of the cluster can take it."
-            : "%s could take it%s.".formatted(English.list(able), named.isEmpty() ? "" : ", too");
+            ? say("No other priest of the cluster can take it.")
+            : say("%s could take it%s.", Speech.list(able), named.isEmpty() ? "" : say(", too"));
     if (named.isEmpty()) {
-      return "Nobody is named. "
-          + (able.isEmpty() ? "No priest of the cluster can take it as things stand." : others);
+      return say("Nobody is named. ")
+          + (able.isEmpty()
+              ? say("No priest of the cluster can take it as things stand.")
+              : others);
     }
     return said(advice, named.get()) + " " + others;
   }
@@ -73,11 +77,11 @@ class AdviceSheet {
   private static String said(Advice advice, Person named) {
     Optional<Advice.Advised> advised = advice.find(new PriestId(named.id()));
     if (advised.isEmpty()) {
-      return "%s comes from outside, so nothing is known of what else he does."
-          .formatted(named.calledName());
+      return say(
+          "%s comes from outside, so nothing is known of what else he does.", named.calledName());
     }
     return advised.get().can()
-        ? "%s can take it.".formatted(named.calledName())
+        ? say("%s can take it.", named.calledName())
         : "%s %s.".formatted(named.calledName(), sentence(advice, advised.get()));
   }
 
@@ -108,7 +112,7 @@ class AdviceSheet {
               person.calledName(),
               one.can(),
               named,
-              English.sentence(sentence(advice, one)) + ".",
+              Speech.sentence(sentence(advice, one)) + ".",
               named ? "" : Assigned.value(mass, person.id())));
     }
     lines.sort(Comparator.comparing((AdviceView.Line line) -> !line.can()));
@@ -122,10 +126,10 @@ class AdviceSheet {
     }
     Advice.Count count = one.counted();
     String drive =
-        one.drive().isZero() ? "" : "; %d minutes more to drive".formatted(one.drive().toMinutes());
-    String language = one.inItsLanguage() ? "" : "; he does not celebrate in its language";
-    return "can take it: his %s%s%s"
-        .formatted(words.number(count.number(), count.day()), drive, language);
+        one.drive().isZero() ? "" : say("; %d minutes more to drive", one.drive().toMinutes());
+    String language = one.inItsLanguage() ? "" : say("; he does not celebrate in its language");
+    return say(
+        "can take it: his %s%s%s", words.number(count.number(), count.day()), drive, language);
   }
 
   /** Where it depends on how days are counted whether a priest may take it. */
@@ -136,25 +140,25 @@ class AdviceSheet {
         .filter(Advice.Advised::dependsOnCounting)
         .map(
             one ->
-                "%s: %s; %s. The settings say: %s."
-                    .formatted(
-                        advice.scene().person(one.priest()).tightName(),
-                        counted(one.counted(), usual),
-                        counted(one.otherwise(), other),
-                        by(usual)))
+                say(
+                    "%s: %s; %s. The settings say: %s.",
+                    advice.scene().person(one.priest()).tightName(),
+                    counted(one.counted(), usual),
+                    counted(one.otherwise(), other),
+                    by(usual)))
         .toList();
   }
 
   private static String counted(Advice.Count count, CountBy countBy) {
-    return "counted %s it is his %s Mass %s, %s"
-        .formatted(
-            by(countBy),
-            English.ordinal(count.number()),
-            WhyNotWords.on(count.day(), countBy),
-            count.tooMany() ? "one too many" : "which he may celebrate");
+    return say(
+        "counted %s it is his %s Mass %s, %s",
+        by(countBy),
+        Speech.ordinal(count.number()),
+        WhyNotWords.on(count.day(), countBy),
+        count.tooMany() ? say("one too many") : say("which he may celebrate"));
   }
 
   private static String by(CountBy countBy) {
-    return countBy == CountBy.CALENDAR ? "by the calendar day" : "by the liturgical day";
+    return countBy == CountBy.CALENDAR ? say("by the calendar day") : say("by the liturgical day");
   }
 }

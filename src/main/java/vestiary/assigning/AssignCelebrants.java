@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -72,7 +74,7 @@ class AssignCelebrants {
       throw new Refused(
           new Refusal.AgainstRule(
               "celebrant",
-              "Only a priest or a bishop of the list of people can celebrate a Mass."));
+              say("Only a priest or a bishop of the list of people can celebrate a Mass.")));
     }
     CelebrantState before = name.name(one.mass(), one.expected(), one.celebrant());
     if (inPlace) {

@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.UUID;
 import vestiary.people.Person;
@@ -30,7 +32,7 @@ final class Assigned {
     Asked asked = new Asked();
     String[] parts = asked.needed("assign", value, LONGEST).split(" ");
     if (parts.length != PARTS && !asked.isFaulty()) {
-      asked.fault("assign", "assign names a Mass, who celebrates it now, and who is to.");
+      asked.fault("assign", say("assign names a Mass, who celebrates it now, and who is to."));
     }
     asked.refuseIfFaulty();
     return new AssignCelebrants.Wanted(

@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import vestiary.allocation.celebrant.Beside;
@@ -20,10 +22,10 @@ final class BesideWords {
   List<String> of(MassToServe mass, PriestId celebrant, List<Beside> others) {
     List<String> sentences = new ArrayList<>();
     if (mass.asked().contains(celebrant) && !mass.now().contains(celebrant)) {
-      sentences.add("He was asked for, or usually says it, and he can.");
+      sentences.add(say("He was asked for, or usually says it, and he can."));
     }
     if (!others.isEmpty() && others.stream().allMatch(Beside.Cannot.class::isInstance)) {
-      sentences.add("Nobody else can take it.");
+      sentences.add(say("Nobody else can take it."));
     }
     others.forEach(other -> sentences.add(sentence(other, mass)));
     return sentences;
@@ -34,20 +36,20 @@ final class BesideWords {
     if (other instanceof Beside.Cannot cannot) {
       return "%s %s.".formatted(name, whyNot.of(cannot.why(), mass.id()));
     } else if (other instanceof Beside.Worse worse) {
-      return "%s could: %s.".formatted(name, more(worse));
+      return say("%s could: %s.", name, more(worse));
     }
-    return "%s could as well.".formatted(name);
+    return say("%s could as well.", name);
   }
 
   private static String more(Beside.Worse worse) {
     return switch (worse.level()) {
-      case UNSERVED_FIRST, UNSERVED -> "another Mass would then be without a priest";
-      case BEYOND_ONE -> "one priest would then celebrate more often that day than he need";
-      case NOT_AS_ASKED -> "somebody else was asked for, or usually says it";
-      case OTHER_TONGUE -> "he does not celebrate in its language";
-      case MINUTES -> "priests would drive %d minutes more".formatted(worse.more());
-      case WORST_SHARE, SQUARES -> "early and far Masses would be shared less fairly";
-      case CHANGES -> "somebody else would have to be told anew";
+      case UNSERVED_FIRST, UNSERVED -> say("another Mass would then be without a priest");
+      case BEYOND_ONE -> say("one priest would then celebrate more often that day than he need");
+      case NOT_AS_ASKED -> say("somebody else was asked for, or usually says it");
+      case OTHER_TONGUE -> say("he does not celebrate in its language");
+      case MINUTES -> say("priests would drive %d minutes more", worse.more());
+      case WORST_SHARE, SQUARES -> say("early and far Masses would be shared less fairly");
+      case CHANGES -> say("somebody else would have to be told anew");
     };
   }
 }

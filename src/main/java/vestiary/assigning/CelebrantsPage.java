@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -22,8 +24,8 @@ import vestiary.access.Needs;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.problem.Asked;
-import vestiary.web.English;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** Who celebrates where: looked at, proposed, named, undone. */
 @Path("/celebrants")
@@ -93,18 +95,20 @@ class CelebrantsPage {
       @QueryParam("to") String to,
       @QueryParam("without") String without) {
     Dates dates = Dates.parse(from, to);
-    String span = English.span(dates.first(), dates.last());
+    String span = Speech.span(dates.first(), dates.last());
     String address = "/celebrants/proposal?" + dates.query();
     if (without == null || without.isBlank()) {
       return Templates.proposal(
           proposal.of(
-              propose.propose(dates.first(), dates.last()), "A proposal for " + span, address));
+              propose.propose(dates.first(), dates.last()),
+              say("A proposal for ") + span,
+              address));
     }
     Person person = people.get(without);
     return Templates.proposal(
         proposal.of(
             propose.proposeWithout(person.id(), dates.first(), dates.last()),
-            "Without %s, %s".formatted(person.calledName(), span),
+            say("Without %s, %s", person.calledName(), span),
             address + "&without=" + person.slug()));
   }
 
@@ -118,7 +122,7 @@ class CelebrantsPage {
       @FormParam("back") String back) {
     Asked asked = new Asked();
     if (assigned == null || assigned.isEmpty()) {
-      asked.fault("assign", "No Mass is named.");
+      asked.fault("assign", say("No Mass is named."));
     }
     asked.refuseIfFaulty();
     UUID id =

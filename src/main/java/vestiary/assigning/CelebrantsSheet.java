@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,10 +14,10 @@ import vestiary.cluster.CountBy;
 import vestiary.people.Person;
 import vestiary.planning.MassWords;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** Sets out who celebrates where. */
 @ApplicationScoped
@@ -31,7 +33,7 @@ class CelebrantsSheet {
     Dates dates = new Dates(scene.first(), scene.last());
     return new CelebrantsView(
         frames.of("week", dates.address()),
-        English.span(scene.first(), scene.last()),
+        Speech.span(scene.first(), scene.last()),
         lead(scene),
         done,
         turn(dates),
@@ -39,7 +41,7 @@ class CelebrantsSheet {
         CountShares.of(scene, scene.asNow()),
         sharesNote(scene),
         isAhead(scene)
-            ? new Link("Propose celebrants", "/celebrants/proposal?" + dates.query())
+            ? new Link(say("Propose celebrants"), "/celebrants/proposal?" + dates.query())
             : Link.NONE,
         scene.priests().stream()
             .map(priest -> scene.person(priest.id()))
@@ -51,22 +53,22 @@ class CelebrantsSheet {
 
   static List<Link> turn(Dates dates) {
     return List.of(
-        new Link("← earlier", dates.earlier().address()),
-        new Link("later →", dates.later().address()),
+        new Link(say("← earlier"), dates.earlier().address()),
+        new Link(say("later →"), dates.later().address()),
         dates.isWeek()
-            ? new Link("The month", Dates.month(dates.first()).address())
-            : new Link("A week", Dates.week(dates.first()).address()),
-        new Link("The Masses", "/week/" + dates.first()));
+            ? new Link(say("The month"), Dates.month(dates.first()).address())
+            : new Link(say("A week"), Dates.week(dates.first()).address()),
+        new Link(say("The Masses"), "/week/" + dates.first()));
   }
 
   private static String lead(Scene scene) {
     List<DatedMass> masses =
         scene.masses().stream().filter(scene::isWithin).filter(m -> m.kind().isMass()).toList();
     long open = masses.stream().filter(CelebrantsSheet::isOpen).count();
-    String all = English.sentence(English.count(masses.size(), "Mass")) + ".";
+    String all = Speech.sentence(Speech.count(masses.size(), "Mass")) + ".";
     return open == 0
-        ? all + " Somebody is named for each."
-        : "%s Nobody is named for %s of them.".formatted(all, English.count((int) open));
+        ? all + say(" Somebody is named for each.")
+        : say("%s Nobody is named for %s of them.", all, Speech.count((int) open));
   }
 
   private static boolean isOpen(DatedMass mass) {
@@ -79,19 +81,19 @@ class CelebrantsSheet {
   }
 
   static String sharesNote(Scene scene) {
-    return "Early is before %s, far is %d minutes or more from the church in which he celebrates most; minutes are those of driving. %s Concelebrating counts (can. 905)."
-        .formatted(
-            Ask.EARLY,
-            Ask.FAR.toMinutes(),
-            scene.cluster().policies().countBy() == CountBy.CALENDAR
-                ? "Masses are counted by the calendar day."
-                : "Masses are counted by the liturgical day, evenings before with their Sunday.");
+    return say(
+        "Early is before %s, far is %d minutes or more from the church in which he celebrates most; minutes are those of driving. %s Concelebrating counts (can. 905).",
+        Ask.EARLY,
+        Ask.FAR.toMinutes(),
+        scene.cluster().policies().countBy() == CountBy.CALENDAR
+            ? say("Masses are counted by the calendar day.")
+            : say("Masses are counted by the liturgical day, evenings before with their Sunday."));
   }
 
   private static CelebrantsView.OnDay day(Scene scene, LocalDate date) {
     List<DatedMass> masses =
         scene.masses().stream().filter(mass -> mass.date().equals(date)).toList();
-    Locale locale = scene.cluster().language();
+    Locale locale = Speech.localeOr(scene.cluster().language());
     String kept =
         masses.stream()
             .map(mass -> scene.days().get(mass.church()).get(date))
@@ -100,7 +102,7 @@ class CelebrantsSheet {
             .findFirst()
             .orElse("");
     return new CelebrantsView.OnDay(
-        English.day(date),
+        Speech.day(date),
         kept,
         masses.stream()
             .map(mass -> scene.days().get(mass.church()).get(date))
@@ -110,12 +112,12 @@ class CelebrantsSheet {
 
   private static CelebrantsView.Line line(DatedMass mass, Scene scene) {
     return new CelebrantsView.Line(
-        English.clock(mass.start()),
+        Speech.clock(mass.start()),
         mass.church().name(),
         mass.kind() == MassKind.OF_THE_DAY
-            ? English.sentence(MassWords.noun(mass))
-            : English.sentence(MassWords.whole(mass, scene.cluster().language())),
-        new Ribbon(mass.colour(), mass.colour().id()),
+            ? Speech.sentence(MassWords.noun(mass))
+            : Speech.sentence(MassWords.whole(mass, Speech.localeOr(scene.cluster().language()))),
+        new Ribbon(mass.colour(), Speech.colour(mass.colour())),
         celebrant(mass),
         mass.named().stream().map(Person::tightName).collect(Collectors.joining(", ")),
         isOpen(mass) && mass.kind().isMass(),
@@ -127,7 +129,7 @@ class CelebrantsSheet {
   private static String celebrant(DatedMass mass) {
     return Stream.concat(
             mass.findCelebrant().map(Person::tightName).stream(),
-            Stream.of(mass.ministers().bishop() ? "the bishop" : ""))
+            Stream.of(mass.ministers().bishop() ? say("the bishop") : ""))
         .findFirst()
         .orElseThrow();
   }

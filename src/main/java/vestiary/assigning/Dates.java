@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -99,9 +101,9 @@ record Dates(LocalDate first, LocalDate last) {
         || date.isAfter(LiturgicalCalendar.LAST.minusDays(MARGIN_DAYS))) {
       throw new Refused(
           new Refusal.Beyond(
-              "Celebrants are looked at from %d to %d, where the calendar reaches."
-                  .formatted(
-                      LiturgicalCalendar.FIRST.getYear(), LiturgicalCalendar.LAST.getYear())));
+              say(
+                  "Celebrants are looked at from %d to %d, where the calendar reaches.",
+                  LiturgicalCalendar.FIRST.getYear(), LiturgicalCalendar.LAST.getYear())));
     }
     return date;
   }

@@ -1,9 +1,11 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What was done at the last press, for the page that is shown after it. */
 @ApplicationScoped
@@ -28,13 +30,13 @@ class DoneWords {
     Optional<Integer> size = assign.findSize(id);
     return List.of(
         size.isEmpty()
-            ? new Done("Undone: it is as it was before.", "", back)
+            ? new Done(say("Undone: it is as it was before."), "", back)
             : new Done(
-                "Named: %s a new celebrant. What he wears follows him; a plan that is applied for that week offers itself anew."
-                    .formatted(
-                        size.get() == 1
-                            ? "one Mass has"
-                            : English.count(size.get(), "Mass") + " have"),
+                say(
+                    "Named: %s a new celebrant. What he wears follows him; a plan that is applied for that week offers itself anew.",
+                    size.get() == 1
+                        ? say("one Mass has")
+                        : Speech.count(size.get(), "Mass") + say(" have")),
                 "/celebrants/assignments/%s/undo".formatted(id),
                 back));
   }

@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,9 +13,9 @@ import vestiary.allocation.celebrant.Proposal;
 import vestiary.allocation.celebrant.Want;
 import vestiary.planning.MassWords;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out what a proposal would change. */
 @ApplicationScoped
@@ -40,7 +42,7 @@ class ProposalSheet {
         title,
         lead(found, changed.size()),
         how(found.proposal()),
-        List.of(new Link("← Who celebrates where", dates.address())),
+        List.of(new Link(say("← Who celebrates where"), dates.address())),
         changed.stream().map(mass -> changed(mass, found)).toList(),
         changed.stream().map(mass -> value(mass, found)).toList(),
         found.proposal().wants().stream().map(want -> wanting(want, found)).toList(),
@@ -51,31 +53,33 @@ class ProposalSheet {
 
   private static String lead(ProposeCelebrants.Found found, int changed) {
     String all =
-        English.sentence(English.count(found.question().masses().size(), "Mass")) + " looked at.";
+        Speech.sentence(Speech.count(found.question().masses().size(), "Mass"))
+            + say(" looked at.");
     int wants = found.proposal().wants().size();
     return "%s %s %s"
         .formatted(
             all,
             changed == 0
-                ? "None gets another celebrant."
+                ? say("None gets another celebrant.")
                 : changed == 1
-                    ? "One gets another celebrant."
-                    : English.sentence(English.count(changed)) + " get another celebrant.",
+                    ? say("One gets another celebrant.")
+                    : Speech.sentence(Speech.count(changed)) + say(" get another celebrant."),
             wants == 0
-                ? "Nobody is wanting."
-                : "For " + English.count(wants) + " there is nobody.");
+                ? say("Nobody is wanting.")
+                : say("For ") + Speech.count(wants) + say(" there is nobody."));
   }
 
   private static String how(Proposal proposal) {
     Levels values = proposal.values();
     String best =
         proposal.proven()
-            ? "No division is better: this is proven."
-            : "A better one may exist; the search was ended where it would have taken long.";
+            ? say("No division is better: this is proven.")
+            : say("A better one may exist; the search was ended where it would have taken long.");
     return values.beyondOne() == 0
-        ? best + " Nobody celebrates more than once a day beyond what the law itself allows."
+        ? best + say(" Nobody celebrates more than once a day beyond what the law itself allows.")
         : best
-            + " Some celebrate more than once a day, as few as there can be: only because priests are wanting (can. 905 § 2).";
+            + say(
+                " Some celebrate more than once a day, as few as there can be: only because priests are wanting (can. 905 § 2).");
   }
 
   private ProposalView.Changed changed(MassToServe mass, ProposeCelebrants.Found found) {
@@ -87,7 +91,7 @@ class ProposalSheet {
         when(dated),
         what(dated, scene),
         scene.person(celebrant).calledName(),
-        dated.findCelebrant().map(one -> "in place of " + one.calledName()).orElse(""),
+        dated.findCelebrant().map(one -> say("in place of ") + one.calledName()).orElse(""),
         words.of(mass, celebrant, Beside.all(found.question(), found.proposal().given(), mass)),
         value(mass, found),
         "/masses/%s/celebrant".formatted(mass.id().value()));
@@ -108,7 +112,7 @@ class ProposalSheet {
         what(dated, scene),
         dated
             .findCelebrant()
-            .map(one -> one.calledName() + " is named for it and cannot be there.")
+            .map(one -> one.calledName() + say(" is named for it and cannot be there."))
             .orElse(""),
         new WantWords(scene).of(want),
         AdviceSheet.reasons(advice, why),
@@ -128,10 +132,10 @@ class ProposalSheet {
 
   static String when(DatedMass mass) {
     return "%s, %s, %s"
-        .formatted(English.day(mass.date()), English.clock(mass.start()), mass.church().name());
+        .formatted(Speech.day(mass.date()), Speech.clock(mass.start()), mass.church().name());
   }
 
   static String what(DatedMass mass, Scene scene) {
-    return MassWords.whole(mass, scene.cluster().language());
+    return MassWords.whole(mass, Speech.localeOr(scene.cluster().language()));
   }
 }

@@ -1,12 +1,14 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import vestiary.allocation.celebrant.Want;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What shows that a Mass cannot be served, in sentences. */
 final class WantWords {
@@ -22,45 +24,46 @@ final class WantWords {
   List<String> of(Want want) {
     if (want.ground() == Want.Ground.SEARCHED) {
       return List.of(
-          "All divisions were looked through, and none serves this Mass without leaving another.");
+          say(
+              "All divisions were looked through, and none serves this Mass without leaving another."));
     }
     if (want.masses().size() == 1) {
-      return List.of("No priest could take it, whatever else is given to whom.");
+      return List.of(say("No priest could take it, whatever else is given to whom."));
     }
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "These are %s: %s."
-            .formatted(
-                English.count(want.masses().size(), "Mass"),
-                English.list(want.masses().stream().map(this::mass).toList())));
+        say(
+            "These are %s: %s.",
+            Speech.count(want.masses().size(), "Mass"),
+            Speech.list(want.masses().stream().map(this::mass).toList())));
     if (want.ground() == Want.Ground.COUNTED) {
       int sum = want.most().stream().mapToInt(Want.Most::masses).sum();
       sentences.add(
-          "%s; that makes %s."
-              .formatted(
-                  English.sentence(English.list(want.most().stream().map(this::most).toList())),
-                  English.count(sum)));
+          say(
+              "%s; that makes %s.",
+              Speech.sentence(Speech.list(want.most().stream().map(this::most).toList())),
+              Speech.count(sum)));
     } else {
       sentences.add(
-          "However they are divided among %s, one stays over: all ways were tried."
-              .formatted(
-                  English.list(
-                      want.most().stream()
-                          .map(one -> scene.person(one.priest()).tightName())
-                          .toList())));
+          say(
+              "However they are divided among %s, one stays over: all ways were tried.",
+              Speech.list(
+                  want.most().stream()
+                      .map(one -> scene.person(one.priest()).tightName())
+                      .toList())));
     }
     return sentences;
   }
 
   private String mass(MassId id) {
     DatedMass mass = masses.get(id);
-    return "%s at %s".formatted(English.clock(mass.start()), mass.church().name());
+    return say("%s at %s", Speech.clock(mass.start()), mass.church().name());
   }
 
   private String most(Want.Most most) {
-    return "%s could take %s"
-        .formatted(
-            scene.person(most.priest()).tightName(),
-            most.masses() == 1 ? "one of them" : English.count(most.masses()) + " of them");
+    return say(
+        "%s could take %s",
+        scene.person(most.priest()).tightName(),
+        most.masses() == 1 ? say("one of them") : Speech.count(most.masses()) + say(" of them"));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,8 +12,8 @@ import vestiary.allocation.celebrant.WaysOut;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** What can be done for a Mass that nobody can take, in words; nothing is ever cancelled here. */
 final class WayWords {
@@ -43,7 +45,8 @@ final class WayWords {
     if (mass.occasion() == Occasion.PRECEPT) {
       all.add(
           plain(
-              "A liturgy of the word, where the diocesan bishop provides for it; it is no Mass (can. 1248 § 2)."));
+              say(
+                  "A liturgy of the word, where the diocesan bishop provides for it; it is no Mass (can. 1248 § 2).")));
     }
     return all;
   }
@@ -55,11 +58,11 @@ final class WayWords {
 
   private ProposalView.Way time(WaysOut.OtherTime time) {
     return new ProposalView.Way(
-        "Begin at %s: then %s can take it."
-            .formatted(
-                English.clock(time.start().atZone(scene.cluster().zone())),
-                scene.person(time.priest()).calledName()),
-        new Link("Change the Mass", address()),
+        say(
+            "Begin at %s: then %s can take it.",
+            Speech.clock(time.start().atZone(scene.cluster().zone())),
+            scene.person(time.priest()).calledName()),
+        new Link(say("Change the Mass"), address()),
         List.of());
   }
 
@@ -68,12 +71,12 @@ final class WayWords {
     Person taker = scene.person(exchange.taker());
     Person other = scene.person(exchange.other());
     return new ProposalView.Way(
-        "Let %s take it, and %s the Mass of %s at %s in his place."
-            .formatted(
-                taker.calledName(),
-                other.calledName(),
-                English.clock(left.start()),
-                left.church().name()),
+        say(
+            "Let %s take it, and %s the Mass of %s at %s in his place.",
+            taker.calledName(),
+            other.calledName(),
+            Speech.clock(left.start()),
+            left.church().name()),
         Link.NONE,
         List.of(Assigned.value(dated, taker.id()), Assigned.value(left, other.id())));
   }
@@ -81,19 +84,17 @@ final class WayWords {
   private ProposalView.Way neighbour(WaysOut.Neighbour neighbour) {
     DatedMass other = masses.get(neighbour.mass());
     return plain(
-        "People go to %s, %d minutes away, for the Mass of %s."
-            .formatted(
-                other.church().name(),
-                neighbour.journey().toMinutes(),
-                English.clock(other.start())));
+        say(
+            "People go to %s, %d minutes away, for the Mass of %s.",
+            other.church().name(), neighbour.journey().toMinutes(), Speech.clock(other.start())));
   }
 
   private ProposalView.Way visiting() {
     String names =
         scene.visiting().stream().map(Person::calledName).collect(Collectors.joining(", "));
     return new ProposalView.Way(
-        "Ask a visiting priest (%s), and name him once he has said yes.".formatted(names),
-        new Link("Change the Mass", address()),
+        say("Ask a visiting priest (%s), and name him once he has said yes.", names),
+        new Link(say("Change the Mass"), address()),
         List.of());
   }
 

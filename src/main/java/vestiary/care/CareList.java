@@ -1,5 +1,7 @@
 package vestiary.care;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -14,8 +16,8 @@ import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** All that is in care now, what is late first. */
 @ApplicationScoped
@@ -74,13 +76,13 @@ class CareList {
     List<CareListView.Away> all = stores.stream().flatMap(s -> s.away().stream()).toList();
     int late = (int) all.stream().filter(a -> !a.late().isEmpty()).count();
     if (all.isEmpty()) {
-      return "No piece is in care.";
+      return say("No piece is in care.");
     }
-    return "%s %s in care; %s %s late."
-        .formatted(
-            English.sentence(English.count(all.size(), "piece")),
-            all.size() == 1 ? "is" : "are",
-            late == 0 ? "none" : English.count(late),
-            late > 1 ? "are" : "is");
+    return say(
+        "%s %s in care; %s %s late.",
+        Speech.sentence(Speech.count(all.size(), "piece")),
+        all.size() == 1 ? say("is") : say("are"),
+        late == 0 ? say("none") : Speech.count(late),
+        late > 1 ? say("are") : say("is"));
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.care;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -38,11 +41,11 @@ class CarePage {
   private static final Map<String, String> DONE =
       Map.of(
           "put",
-          "It is taken out of the pool.",
+          word("It is taken out of the pool."),
           "back",
-          "It is back.",
+          word("It is back."),
           "again",
-          "It is in care as before.");
+          word("It is in care as before."));
 
   private final ReportWrong report;
   private final EndCare end;
@@ -132,7 +135,7 @@ class CarePage {
       @RestPath String code,
       @RestPath String id,
       @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.care(sheets.view(code, id, DONE.getOrDefault(done, "")));
+    return Templates.care(sheets.view(code, id, say(DONE.getOrDefault(done, ""))));
   }
 
   @POST

@@ -1,5 +1,7 @@
 package vestiary.care;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -20,11 +22,11 @@ import vestiary.pool.ReadPool;
 import vestiary.schedule.MassNames;
 import vestiary.schedule.PlanFit;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the pages of one time in care. */
 @ApplicationScoped
@@ -77,7 +79,7 @@ class CareSheets {
     String address = "/care/" + piece.code();
     return new CareForm(
         frames.of("vestments", address),
-        "Something is wrong with " + piece.code(),
+        say("Something is wrong with %s", piece.code()),
         CareWords.title(piece),
         piece.home().value().toString(),
         address,
@@ -87,7 +89,7 @@ class CareSheets {
         typed.field("to"),
         typed.field("reason"),
         typed.field("photo"),
-        others.isEmpty() ? "" : "The rest of the set goes with it: " + English.list(others),
+        others.isEmpty() ? "" : say("The rest of the set goes with it: %s", Speech.list(others)),
         typed.isTicked("whole"),
         new Link(piece.code(), "/vestments/" + piece.code()));
   }
@@ -102,17 +104,17 @@ class CareSheets {
     List<String> lost = over ? List.of() : names(found.lost());
     return new CareView(
         frames.of("vestments", address),
-        CareWords.title(piece) + (over ? " was in care" : " is in care"),
+        CareWords.title(piece) + (over ? say(" was in care") : say(" is in care")),
         done,
         over ? address + "/reopen" : "",
         "%s, %s."
-            .formatted(English.sentence(CareWords.reason(spell)), PieceWords.span(spell, zone())),
+            .formatted(Speech.sentence(CareWords.reason(spell)), PieceWords.span(spell, zone())),
         CareWords.late(spell, zone()),
         over ? "" : sentence(lost.size()),
         lost,
         over ? List.of() : unfit(spell),
         over ? "" : address + "/end",
-        spell.from().isAfter(clock.instant()) ? "Strike it out" : "It is back",
+        spell.from().isAfter(clock.instant()) ? say("Strike it out") : say("It is back"),
         piece.home().value().toString(),
         photos.of(piece.code()).stream()
             .filter(photo -> photo.care().equals(spell.id().toString()))
@@ -130,9 +132,9 @@ class CareSheets {
 
   private static String sentence(int lost) {
     return switch (lost) {
-      case 0 -> "No Mass loses it.";
-      case 1 -> "One Mass loses it:";
-      default -> English.sentence(English.count(lost, "Mass")) + " lose it:";
+      case 0 -> say("No Mass loses it.");
+      case 1 -> say("One Mass loses it:");
+      default -> say("%s lose it:", Speech.sentence(Speech.count(lost, "Mass")));
     };
   }
 

@@ -1,5 +1,7 @@
 package vestiary.care;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -10,7 +12,7 @@ import vestiary.pool.CareKind;
 import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.web.Choice;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** How pages say what is wrong with a piece and how long it is away. */
 final class CareWords {
@@ -24,7 +26,7 @@ final class CareWords {
 
   /** For example "Chasuble HT-W1-C". */
   static String title(PooledPiece piece) {
-    return English.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
+    return Speech.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
   }
 
   /** For example "At the cleaner: wax at the hem"; the word alone where nothing was added. */
@@ -38,12 +40,12 @@ final class CareWords {
   /** Why it is late, as a sentence; empty if it is not. */
   static String late(Care care, ZoneId zone) {
     return care.findMissed()
-        .map(missed -> "It should have been back by " + lastDay(missed, zone) + ".")
+        .map(missed -> say("It should have been back by %s.", lastDay(missed, zone)))
         .orElse("");
   }
 
   private static String lastDay(Instant end, ZoneId zone) {
     LocalDate last = end.minusNanos(1).atZone(zone).toLocalDate();
-    return English.dateAndYear(last);
+    return Speech.dateAndYear(last);
   }
 }

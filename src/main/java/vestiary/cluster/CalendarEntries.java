@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
@@ -52,12 +54,14 @@ public final class CalendarEntries {
         ZONES,
         entries.choice("calendar", calendars()),
         entries.choice(
-            "epiphany", options("date", "on 6 January", "sunday", "on the Sunday nearest to it")),
+            "epiphany",
+            options("date", say("on 6 January"), "sunday", say("on the Sunday nearest to it"))),
         entries.choice(
-            "ascension", options("thursday", "on Thursday", "sunday", "on the Sunday after it")),
+            "ascension",
+            options("thursday", say("on Thursday"), "sunday", say("on the Sunday after it"))),
         entries.choice(
             "corpusChristi",
-            options("thursday", "on Thursday", "sunday", "on the Sunday after it")));
+            options("thursday", say("on Thursday"), "sunday", say("on the Sunday after it"))));
   }
 
   /** The settings as they were typed; policies that are {@code null} stay as they are. */
@@ -106,7 +110,7 @@ public final class CalendarEntries {
   private static Stream<Choice.Option> options(
       String first, String firstText, String second, String secondText) {
     return Stream.of(
-        Choice.Option.of("", "as this calendar has it"),
+        Choice.Option.of("", say("as this calendar has it")),
         Choice.Option.of(first, firstText),
         Choice.Option.of(second, secondText));
   }

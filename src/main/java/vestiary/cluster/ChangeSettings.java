@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.ZoneId;
@@ -182,7 +184,7 @@ public class ChangeSettings {
     if (!offered.contains(id)) {
       asked.fault(
           "calendar",
-          "calendar \"%s\" is not known; it can be %s.".formatted(id, String.join(", ", offered)));
+          say("calendar \"%s\" is not known; it can be %s.", id, String.join(", ", offered)));
       return before;
     }
     return CalendarSettings.defaultsOf(id);
@@ -196,7 +198,7 @@ public class ChangeSettings {
     for (String tag : asked) {
       if (tag == null || !known.contains(Locale.forLanguageTag(tag).getLanguage())) {
         faults.fault(
-            "languages", "languages \"%s\" is no language; write it as en or es.".formatted(tag));
+            "languages", say("languages \"%s\" is no language; write it as en or es.", tag));
       }
     }
     return faults.isFaulty() ? before : asked.stream().map(Locale::forLanguageTag).toList();

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -65,7 +67,7 @@ class ChurchPage {
   public TemplateInstance one(
       @RestPath String slug, @QueryParam("done") @DefaultValue("") String done) {
     return Templates.church(
-        sheets.stored(cluster.getChurch(slug), done.equals("saved") ? "Saved." : ""));
+        sheets.stored(cluster.getChurch(slug), done.equals("saved") ? say("Saved.") : ""));
   }
 
   @POST

@@ -1,6 +1,8 @@
 package vestiary.cluster;
 
 import static vestiary.cluster.SaveChurchWithJourneys.JOURNEY;
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Arrays;
@@ -20,7 +22,7 @@ import vestiary.web.Link;
 @ApplicationScoped
 class ChurchSheets {
 
-  private static final Link BACK = new Link("Settings", "/settings");
+  private static final Link BACK = new Link(word("Settings"), "/settings");
 
   private final ReadCluster cluster;
   private final ChurchCalendars calendars;
@@ -41,7 +43,7 @@ class ChurchSheets {
         cluster.churches().stream().map(other -> journey(other, entries, "")).toList();
     LiturgicalCalendar calendar = calendars.plain(cluster.cluster());
     return form(
-        "A new church",
+        say("A new church"),
         "/churches",
         "",
         problem,
@@ -106,7 +108,7 @@ class ChurchSheets {
         action,
         done,
         problem,
-        BACK,
+        BACK.said(),
         entries.field("slug"),
         entries.field("name"),
         entries.field("parish"),
@@ -136,7 +138,7 @@ class ChurchSheets {
   private String estimate(Church church, Church other) {
     return way(church, other)
         .filter(Journey::isEstimated)
-        .map(journey -> "About %d minutes by the map".formatted(journey.minutes()))
+        .map(journey -> say("About %d minutes by the map", journey.minutes()))
         .orElse("");
   }
 
@@ -155,7 +157,7 @@ class ChurchSheets {
     return entries.choice(
         "titular",
         Stream.of(
-                Stream.of(Choice.Option.of("", "none of these")),
+                Stream.of(Choice.Option.of("", say("none of these"))),
                 calendar.titles().stream().map(ChurchSheets::option),
                 calendar.findTitle(entries.text("titular")).stream().map(ChurchSheets::option))
             .flatMap(options -> options)

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.text.Normalizer;
@@ -56,8 +58,7 @@ public class ClusterWord {
   public String check(String word, Asked asked) {
     String wanted = read(word, asked);
     if (clusters.find(wanted).filter(id -> !id.equals(current.id())).isPresent()) {
-      asked.fault(
-          "word", "word \"%s\" belongs to another cluster of this server.".formatted(wanted));
+      asked.fault("word", say("word \"%s\" belongs to another cluster of this server.", wanted));
     }
     return wanted;
   }
@@ -68,8 +69,9 @@ public class ClusterWord {
     if (!wanted.isEmpty() && (!wanted.matches(FORM) || wanted.matches(ID))) {
       asked.fault(
           field,
-          "%s \"%s\" must be one word of small letters, digits and hyphens, as in wenlow-valley."
-              .formatted(field, wanted));
+          say(
+              "%s \"%s\" must be one word of small letters, digits and hyphens, as in wenlow-valley.",
+              field, wanted));
     }
     return wanted;
   }

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import vestiary.access.CurrentCluster;
@@ -41,7 +43,7 @@ class FillTitular {
       refuseUnlessTitle(row, asked);
       if (own != null) {
         asked.fault(
-            "titular.name", "The title has one day; leave this empty, or choose none above.");
+            "titular.name", say("The title has one day; leave this empty, or choose none above."));
       }
     } else if (own != null) {
       asked.monthDay("titular.day", own.month(), own.day());
@@ -61,8 +63,9 @@ class FillTitular {
     if (calendars.of(settings, propersOf(row)).findTitle(row.titular).isEmpty()) {
       asked.fault(
           "titular",
-          "titular \"%s\" is no celebration of this calendar that can be a title; give a name, month, day and colour instead."
-              .formatted(row.titular));
+          say(
+              "titular \"%s\" is no celebration of this calendar that can be a title; give a name, month, day and colour instead.",
+              row.titular));
     }
   }
 
@@ -77,7 +80,7 @@ class FillTitular {
     if (isProper) {
       asked.fault(
           "titular.name",
-          "\"%s\" is among the days of your own; choose it as the title's day.".formatted(name));
+          say("\"%s\" is among the days of your own; choose it as the title's day.", name));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.stream.Stream;
 import vestiary.calendar.EveningRule;
@@ -90,7 +92,7 @@ final class PolicyEntries {
   private static Integer number(String field, Entries typed, Asked asked) {
     String text = typed.text(field);
     if (text.isBlank()) {
-      asked.fault(field, field + " is missing.");
+      asked.fault(field, field + say(" is missing."));
       return null;
     }
     return asked.number(field, text);
@@ -98,25 +100,25 @@ final class PolicyEntries {
 
   private static Stream<Choice.Option> eveningRules() {
     return Stream.of(
-        Choice.Option.of(EveningRule.PRECEPT.id(), "the day that obliges comes first"),
-        Choice.Option.of(EveningRule.RANK.id(), "the higher in rank comes first"));
+        Choice.Option.of(EveningRule.PRECEPT.id(), say("the day that obliges comes first")),
+        Choice.Option.of(EveningRule.RANK.id(), say("the higher in rank comes first")));
   }
 
   private static Stream<Choice.Option> openEvenings() {
     return Stream.of(
-        Choice.Option.of(OpenEvening.SOLEMNITY.id(), "the solemnity’s Mass"),
-        Choice.Option.of(OpenEvening.WEEKDAY.id(), "the Mass of the day itself"));
+        Choice.Option.of(OpenEvening.SOLEMNITY.id(), say("the solemnity’s Mass")),
+        Choice.Option.of(OpenEvening.WEEKDAY.id(), say("the Mass of the day itself")));
   }
 
   private static Stream<Choice.Option> ladderOrders() {
     return Stream.of(
-        Choice.Option.of(LadderOrder.STOLE.id(), "in stole over alb"),
-        Choice.Option.of(LadderOrder.WHITE.id(), "in white chasubles"));
+        Choice.Option.of(LadderOrder.STOLE.id(), say("in stole over alb")),
+        Choice.Option.of(LadderOrder.WHITE.id(), say("in white chasubles")));
   }
 
   private static Stream<Choice.Option> counts() {
     return Stream.of(
-        Choice.Option.of(CountBy.CALENDAR.id(), "the calendar day"),
-        Choice.Option.of(CountBy.LITURGICAL.id(), "the liturgical day"));
+        Choice.Option.of(CountBy.CALENDAR.id(), say("the calendar day")),
+        Choice.Option.of(CountBy.LITURGICAL.id(), say("the liturgical day")));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -90,7 +92,7 @@ public class SaveChurch {
     if (churches.findBySlug(row.slug).isPresent()) {
       throw new Refused(
           new Refusal.Taken(
-              "slug", "The short name \"%s\" belongs to another church.".formatted(row.slug)));
+              "slug", say("The short name \"%s\" belongs to another church.", row.slug)));
     }
     churches.persist(row);
     return row.slug;
@@ -136,12 +138,13 @@ public class SaveChurch {
     if (!row.slug.isEmpty() && !ShortName.isWellFormed(row.slug)) {
       asked.fault(
           "slug",
-          "slug \"%s\" must be of lower-case letters, digits and single hyphens, as in st-anne."
-              .formatted(row.slug));
+          say(
+              "slug \"%s\" must be of lower-case letters, digits and single hyphens, as in st-anne.",
+              row.slug));
     }
     if (row.slug.equals("new")) {
       asked.fault(
-          "slug", "slug \"new\" is the address of the form for new churches; choose another.");
+          "slug", say("slug \"new\" is the address of the form for new churches; choose another."));
     }
     row.name = asked.needed("name", request.name(), LONGEST_NAME);
     asked.text("parish", request.parish(), LONGEST_NAME);
@@ -154,7 +157,7 @@ public class SaveChurch {
             "clearanceMinutes", request.clearanceMinutes(), 0, LONGEST_MINUTES, USUAL_CLEARANCE);
     row.dedication = asked.findDate("dedication", request.dedication()).orElse(null);
     if (row.dedication != null && row.dedication.isAfter(LocalDate.of(2300, 12, 31))) {
-      asked.fault("dedication", "dedication %s lies too far ahead.".formatted(row.dedication));
+      asked.fault("dedication", say("dedication %s lies too far ahead.", row.dedication));
     }
     titles.fill(row, request, asked);
     fillCoordinates(row, request, asked);
@@ -164,15 +167,14 @@ public class SaveChurch {
     row.latitude = degrees("latitude", request.latitude(), 90, asked);
     row.longitude = degrees("longitude", request.longitude(), 180, asked);
     if ((row.latitude == null) != (row.longitude == null)) {
-      asked.fault("longitude", "latitude and longitude go together; give both or neither.");
+      asked.fault("longitude", say("latitude and longitude go together; give both or neither."));
     }
   }
 
   private static Double degrees(String field, Double value, int most, Asked asked) {
     if (value != null && !(Math.abs(value) <= most)) {
       asked.fault(
-          field,
-          "%s is %s; it must be from -%d to %d degrees.".formatted(field, value, most, most));
+          field, say("%s is %s; it must be from -%d to %d degrees.", field, value, most, most));
     }
     return value;
   }

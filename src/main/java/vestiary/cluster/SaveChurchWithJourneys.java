@@ -1,5 +1,8 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -18,7 +21,7 @@ class SaveChurchWithJourneys {
   static final String JOURNEY = "journey-";
 
   private static final String NO_CHURCH =
-      "There is no church \"%s\" any more; open the form again to see what it is called now.";
+      word("There is no church \"%s\" any more; open the form again to see what it is called now.");
 
   private final SaveChurch churches;
   private final SetJourney journeys;
@@ -56,7 +59,7 @@ class SaveChurchWithJourneys {
             (to, minutes) -> {
               faults.addAll(journeys.findFaults(JOURNEY + to, minutes));
               if (!isChurch(to)) {
-                faults.add(new FieldFault(JOURNEY + to, NO_CHURCH.formatted(to)));
+                faults.add(new FieldFault(JOURNEY + to, say(NO_CHURCH, to)));
               }
             });
     return faults;

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -89,7 +91,7 @@ public class SetJourney {
     Optional<ChurchRow> from = church("from", request.from(), asked);
     Optional<ChurchRow> to = church("to", request.to(), asked);
     if (request.minutes() == null) {
-      asked.fault("minutes", "minutes is missing.");
+      asked.fault("minutes", say("minutes is missing."));
     }
     JourneyRow way = new JourneyRow();
     way.minutes = asked.whole("minutes", request.minutes(), 1, A_DAY, 1);
@@ -97,8 +99,7 @@ public class SetJourney {
     way.toId = to.map(c -> c.id).orElse(null);
     if (from.isPresent() && way.fromId.equals(way.toId)) {
       asked.fault(
-          "to",
-          "A journey leads from one church to another; both are \"%s\".".formatted(request.to()));
+          "to", say("A journey leads from one church to another; both are \"%s\".", request.to()));
     }
     return way;
   }
@@ -110,7 +111,7 @@ public class SetJourney {
     }
     Optional<ChurchRow> church = churches.findBySlug(wanted);
     if (church.isEmpty()) {
-      asked.fault(field, "%s \"%s\" is no church of this cluster.".formatted(field, wanted));
+      asked.fault(field, say("%s \"%s\" is no church of this cluster.", field, wanted));
     }
     return church;
   }

@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -57,7 +59,7 @@ class SettingsPage {
   public TemplateInstance form(@QueryParam("done") @DefaultValue("") String done) {
     Cluster here = cluster.cluster();
     Entries stored = PolicyEntries.with(CalendarEntries.from(here), here);
-    return page(stored, done.equals("saved") ? "Saved." : "", "");
+    return page(stored, done.equals("saved") ? say("Saved.") : "", "");
   }
 
   @POST
@@ -100,8 +102,8 @@ class SettingsPage {
             CalendarEntries.fields(entries),
             PolicyEntries.fields(entries),
             cluster.churches().stream().map(SettingsPage::church).toList(),
-            new Link("Add a church", "/churches/new"),
-            new Link("Days of your own", "/propers"),
+            new Link(say("Add a church"), "/churches/new"),
+            new Link(say("Days of your own"), "/propers"),
             entries.text("version")));
   }
 
@@ -109,8 +111,9 @@ class SettingsPage {
     return new SettingsView.Church(
         church.name(),
         church.place(),
-        "set out %d minutes before, cleared %d after"
-            .formatted(church.setOut().toMinutes(), church.clearance().toMinutes()),
+        say(
+            "set out %d minutes before, cleared %d after",
+            church.setOut().toMinutes(), church.clearance().toMinutes()),
         "/churches/" + church.slug());
   }
 }

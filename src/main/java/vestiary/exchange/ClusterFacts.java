@@ -9,6 +9,7 @@ import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.web.Frame;
 import vestiary.web.FrameFacts;
+import vestiary.web.Speech;
 
 /** Answers what the frame of every page says of the cluster; the demo is known only here. */
 @ApplicationScoped
@@ -49,7 +50,8 @@ class ClusterFacts implements FrameFacts {
     }
     return demo.isPast()
         ? new Frame.Demo(
-            "This is the demo. Every name is invented, and its fortnight is past.", true)
-        : new Frame.Demo("This is the demo. Every name is invented.", false);
+            Speech.say("This is the demo. Every name is invented, and its fortnight is past."),
+            true)
+        : new Frame.Demo(Speech.say("This is the demo. Every name is invented."), false);
   }
 }

@@ -18,6 +18,7 @@ import vestiary.mail.Outbox;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
 import vestiary.users.MailReaders;
+import vestiary.web.Speech;
 
 /**
  * Writes to whoever was asked, once, where a mail server is named and his address known. The mail
@@ -90,7 +91,11 @@ class AskByMail {
     if (askings.claimMail(errand.trip().id())) {
       outbox.enter(
           Letter.plain(
-              person, LetterKind.CARRYING, once(one), subject(errand, words), text(errand, words)));
+              person,
+              LetterKind.CARRYING,
+              once(one),
+              Speech.forTheRecord(() -> subject(errand, words)),
+              Speech.forTheRecord(() -> text(errand, words))));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -122,14 +124,16 @@ class ConsentPage {
             found.owner(),
             found.about(),
             List.of(
-                new Link("The journeys", "/movements?week=" + date),
-                new Link("The Mass", "/masses/" + found.mass().id().value())),
+                new Link(say("The journeys"), "/movements?week=" + date),
+                new Link(say("The Mass"), "/masses/" + found.mass().id().value())),
             List.of(words.named(found.pieces()).split("; ")),
             asked.owner(found),
             problem,
             found.address(),
             found.version(),
-            isId(plan) ? new Link("What that would change", "/plans/" + plan) : new Link("", "")));
+            isId(plan)
+                ? new Link(say("What that would change"), "/plans/" + plan)
+                : new Link("", "")));
   }
 
   private static boolean isId(String plan) {

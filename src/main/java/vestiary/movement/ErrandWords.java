@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import vestiary.asking.Asking;
@@ -19,13 +21,13 @@ class ErrandWords {
   String inShort(Errand one) {
     Optional<Asking> told = one.findOpen().or(one::findDeclined);
     if (told.isEmpty()) {
-      return "not asked yet";
+      return say("not asked yet");
     }
     return switch (told.get().state()) {
-      case ASKED -> "asked, no answer yet";
-      case ACCEPTED -> "says yes";
-      case DECLINED -> told.get().name() + " says no; ask somebody else";
-      case DONE -> "brought";
+      case ASKED -> say("asked, no answer yet");
+      case ACCEPTED -> say("says yes");
+      case DECLINED -> say("%s says no; ask somebody else", told.get().name());
+      case DONE -> say("brought");
       case WITHDRAWN -> "";
     };
   }
@@ -37,8 +39,8 @@ class ErrandWords {
       return words.lately(told.get());
     }
     return one.trip().carrier().isEmpty()
-        ? "Nobody is asked yet. Ask somebody by name."
-        : "%s drives that way anyway, and is not asked yet.".formatted(one.trip().carrier());
+        ? say("Nobody is asked yet. Ask somebody by name.")
+        : say("%s drives that way anyway, and is not asked yet.", one.trip().carrier());
   }
 
   /** For each who was asked, what came of it. */
@@ -51,10 +53,10 @@ class ErrandWords {
     return one.findAnswer()
         .map(
             answer ->
-                "The owner says %s%s."
-                    .formatted(
-                        answer.granted() ? "yes" : "no",
-                        answer.by().isEmpty() ? "" : ", as " + answer.by() + " noted"))
-        .orElse("To be asked.");
+                say(
+                    "The owner says %s%s.",
+                    answer.granted() ? say("yes") : say("no"),
+                    answer.by().isEmpty() ? "" : say(", as %s noted", answer.by())))
+        .orElse(say("To be asked."));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,10 +19,10 @@ import vestiary.plan.TripWords;
 import vestiary.pool.Cautions;
 import vestiary.pool.OwnerPolicy;
 import vestiary.pool.PooledPiece;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out one journey for whoever is asked to make it. */
 final class MovementSheet {
@@ -76,14 +78,14 @@ final class MovementSheet {
     return new MovementView(
         frame,
         words.day(trip.leaveBy()),
-        words.church(trip.from()) + " to " + words.church(trip.to()),
+        say("%s to %s", words.church(trip.from()), words.church(trip.to())),
         turn(words.date(trip.leaveBy())),
         asked.whole(errand),
         problem,
         List.of(
-            new MovementView.Fact("Leave by", words.clock(trip.leaveBy())),
-            new MovementView.Fact("Be there by", words.clock(trip.arriveBy())),
-            new MovementView.Fact("How", how(trip))),
+            new MovementView.Fact(say("Leave by"), words.clock(trip.leaveBy())),
+            new MovementView.Fact(say("Be there by"), words.clock(trip.arriveBy())),
+            new MovementView.Fact(say("How"), how(trip))),
         labels(riding),
         Cautions.of(riding),
         doing(errand, typed),
@@ -95,8 +97,8 @@ final class MovementSheet {
     String note = words.view(trip).note();
     String way =
         trip.carrier().isEmpty()
-            ? "A journey of its own, for the vestments alone."
-            : "%s drives that way anyway.".formatted(trip.carrier());
+            ? say("A journey of its own, for the vestments alone.")
+            : say("%s drives that way anyway.", trip.carrier());
     return (way + " " + note).strip();
   }
 
@@ -107,9 +109,12 @@ final class MovementSheet {
     return new MovementView(
         frame,
         words.day(last.trip().leaveBy()),
-        words.church(last.trip().from().value()) + " to " + words.church(last.trip().to().value()),
+        say(
+            "%s to %s",
+            words.church(last.trip().from().value()), words.church(last.trip().to().value())),
         turn(words.date(last.trip().leaveBy())),
-        "The plan has changed: nothing is to be carried on this journey any more, and nobody need drive.",
+        say(
+            "The plan has changed: nothing is to be carried on this journey any more, and nobody need drive."),
         problem,
         List.of(),
         List.of(),
@@ -121,7 +126,8 @@ final class MovementSheet {
 
   private List<Link> turn(String date) {
     return List.of(
-        new Link("The journeys", "/movements?week=" + date), new Link("The week", "/week/" + date));
+        new Link(say("The journeys"), "/movements?week=" + date),
+        new Link(say("The week"), "/week/" + date));
   }
 
   private List<MovementView.Label> labels(List<PooledPiece> riding) {
@@ -146,10 +152,10 @@ final class MovementSheet {
     String home = words.church(first.home().value());
     return new MovementView.Label(
         code,
-        English.sentence(first.colour().id() + " " + English.list(List.copyOf(kinds))),
+        Speech.sentence(first.colour().id() + " " + Speech.list(List.copyOf(kinds))),
         first.place().isEmpty() ? home : home + ": " + first.place(),
         first.ownerPolicy() == OwnerPolicy.ASKING
-            ? "Owner: %s; goes on asking.".formatted(first.owner())
+            ? say("Owner: %s; goes on asking.", first.owner())
             : "");
   }
 
@@ -203,7 +209,8 @@ final class MovementSheet {
 
   private static MovementView.Told unsent() {
     return new MovementView.Told(
-        "The mail that asks did not reach him. Tell him yourself; why it did not stands under Letters.",
+        say(
+            "The mail that asks did not reach him. Tell him yourself; why it did not stands under Letters."),
         NOWHERE);
   }
 
@@ -212,7 +219,7 @@ final class MovementSheet {
         asked.told(one),
         one.offered().stream()
             .findFirst()
-            .map(plan -> new Link("What that would change", "/plans/" + plan))
+            .map(plan -> new Link(say("What that would change"), "/plans/" + plan))
             .orElse(NOWHERE));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -18,9 +20,9 @@ import vestiary.cluster.ReadCluster;
 import vestiary.plan.ReadResting;
 import vestiary.pool.ReadPool;
 import vestiary.problem.Asked;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /**
  * The list for those who drive: who takes what where, and when; whom to ask; and what is to go
@@ -88,11 +90,11 @@ class MovementsPage {
     return Templates.movements(
         new MovementsView(
             frames.of("week", "/movements?week=" + monday),
-            English.span(monday, sunday),
+            Speech.span(monday, sunday),
             List.of(
-                new Link("← " + English.date(monday.minusWeeks(1)), to(monday.minusWeeks(1))),
-                new Link(English.date(monday.plusWeeks(1)) + " →", to(monday.plusWeeks(1))),
-                new Link("The week", "/week/" + monday)),
+                new Link("← " + Speech.date(monday.minusWeeks(1)), to(monday.minusWeeks(1))),
+                new Link(Speech.date(monday.plusWeeks(1)) + " →", to(monday.plusWeeks(1))),
+                new Link(say("The week"), "/week/" + monday)),
             sheet.lead(),
             sheet.drivers(),
             sheet.dropped(),

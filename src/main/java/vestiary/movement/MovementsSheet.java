@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +11,8 @@ import vestiary.asking.Asking;
 import vestiary.plan.TripView;
 import vestiary.plan.TripWords;
 import vestiary.pool.PooledPiece;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the journeys of a week, driver by driver, and those who are to be asked. */
 final class MovementsSheet {
@@ -35,17 +37,16 @@ final class MovementsSheet {
   String lead() {
     List<Errand> errands = found.errands();
     if (errands.isEmpty()) {
-      return "Nothing is carried this week. Plan the week, and what has to be carried stands here.";
+      return say(
+          "Nothing is carried this week. Plan the week, and what has to be carried stands here.");
     }
     long own = errands.stream().filter(one -> one.trip().carrier().isEmpty()).count();
     long open = errands.stream().filter(one -> one.driver().isEmpty()).count();
-    return "%s; %s made for vestments alone%s."
-        .formatted(
-            English.sentence(English.count(errands.size(), "journey")),
-            English.count((int) own) + (own == 1 ? " is" : " are"),
-            open == 0
-                ? ""
-                : ", and for %s nobody is asked yet".formatted(English.count((int) open)));
+    return say(
+        "%s; %s made for vestments alone%s.",
+        Speech.sentence(Speech.count(errands.size(), "journey")),
+        Speech.count((int) own) + (own == 1 ? " " + say("is") : " " + say("are")),
+        open == 0 ? "" : say(", and for %s nobody is asked yet", Speech.count((int) open)));
   }
 
   List<MovementsView.Driver> drivers() {
@@ -56,7 +57,7 @@ final class MovementsSheet {
         .map(
             driver ->
                 new MovementsView.Driver(
-                    driver.getKey().isEmpty() ? "Somebody is to be asked" : driver.getKey(),
+                    driver.getKey().isEmpty() ? say("Somebody is to be asked") : driver.getKey(),
                     driver.getValue().stream()
                         .sorted(Comparator.comparing(one -> one.trip().leaveBy()))
                         .map(this::trip)
@@ -74,13 +75,13 @@ final class MovementsSheet {
 
   private MovementsView.Dropped dropped(Asking one) {
     return new MovementsView.Dropped(
-        "%s: nothing is to be carried from %s to %s on %s any more."
-            .formatted(
-                English.sentence(one.name()),
-                words.church(one.trip().from().value()),
-                words.church(one.trip().to().value()),
-                words.moment(one.trip().leaveBy())),
-        new Link("It was told", "/movements/" + one.trip().id()));
+        say(
+            "%s: nothing is to be carried from %s to %s on %s any more.",
+            Speech.sentence(one.name()),
+            words.church(one.trip().from().value()),
+            words.church(one.trip().to().value()),
+            words.moment(one.trip().leaveBy())),
+        new Link(say("It was told"), "/movements/" + one.trip().id()));
   }
 
   List<MovementsView.Owner> owners() {
@@ -89,12 +90,11 @@ final class MovementsSheet {
             one ->
                 new MovementsView.Owner(
                     one.owner(),
-                    "%s for %s. %s"
-                        .formatted(
-                            English.sentence(words.named(one.pieces())),
-                            one.about(),
-                            asked.owner(one)),
-                    new Link(one.consents().isEmpty() ? "Ask" : "The answer", one.address())))
+                    say(
+                        "%s for %s. %s",
+                        Speech.sentence(words.named(one.pieces())), one.about(), asked.owner(one)),
+                    new Link(
+                        one.consents().isEmpty() ? say("Ask") : say("The answer"), one.address())))
         .toList();
   }
 }

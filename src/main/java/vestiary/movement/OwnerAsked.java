@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +9,7 @@ import vestiary.pool.Consent;
 import vestiary.pool.NoteConsent;
 import vestiary.problem.ShortName;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * What one owner is to be asked for one Mass.
@@ -57,7 +59,7 @@ record OwnerAsked(DatedMass mass, String owner, List<String> pieces, List<Consen
   /** For example "Mass at Saint Anne on Tuesday 8 December, 18:30". */
   String about() {
     ZonedDateTime start = mass.start();
-    return "Mass at %s on %s, %s"
-        .formatted(mass.church().name(), English.day(mass.date()), English.clock(start));
+    return say(
+        "Mass at %s on %s, %s", mass.church().name(), Speech.day(mass.date()), Speech.clock(start));
   }
 }

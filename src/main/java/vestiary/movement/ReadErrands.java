@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -107,8 +109,8 @@ class ReadErrands {
                   new Refused(
                       new Refusal.Taken(
                           "",
-                          "The plan has changed, and nothing is to be carried on this journey any"
-                              + " more. Nobody need drive.")));
+                          say(
+                              "The plan has changed, and nothing is to be carried on this journey any more. Nobody need drive."))));
     }
   }
 }

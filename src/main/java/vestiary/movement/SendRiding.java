@@ -1,5 +1,7 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -68,8 +70,8 @@ class SendRiding {
     PlanResult.Trip trip = found.errands().get(0).trip();
     boolean soon = trip.leaveBy().minus(BEFORE).isBefore(clock.instant());
     return new MovementView.Riding(
-        soon && !leaving(trip).isEmpty() ? "They are gone" : "",
-        soon && !homing(trip).isEmpty() ? "They are home" : "");
+        soon && !leaving(trip).isEmpty() ? say("They are gone") : "",
+        soon && !homing(trip).isEmpty() ? say("They are home") : "");
   }
 
   /**

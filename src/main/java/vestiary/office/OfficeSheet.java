@@ -23,6 +23,7 @@ import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the sheet: what the Mass says already, and what was filled in. */
 @ApplicationScoped
@@ -95,7 +96,9 @@ class OfficeSheet {
                     English.clock(mass.start()),
                     English.clock(mass.end()))));
     facts.add(
-        fact("Celebration", English.sentence(MassWords.whole(mass, span.cluster().language()))));
+        fact(
+            "Celebration",
+            English.sentence(MassWords.whole(mass, Speech.localeOr(span.cluster().language())))));
     facts.add(fact("Presides", presides(mass)));
     facts.add(fact("He arrives at", row.arrival == null ? "" : row.arrival.toString()));
     facts.add(fact("He vests in", row.vestingPlace));

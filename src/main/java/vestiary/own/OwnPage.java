@@ -1,5 +1,8 @@
 package vestiary.own;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -24,9 +27,9 @@ import vestiary.people.ReadAbsences;
 import vestiary.plan.TripView;
 import vestiary.planning.CheckClashes;
 import vestiary.users.PersonOfUser;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** What concerns whoever asks, for the fortnight that begins today. */
 @Path("/mine")
@@ -37,9 +40,9 @@ class OwnPage {
 
   private static final List<Link> WAYS =
       List.of(
-          new Link("The week", "/week"),
-          new Link("Your letters", "/letters/mine"),
-          new Link("Your account", "/account"));
+          new Link(word("The week"), "/week"),
+          new Link(word("Your letters"), "/letters/mine"),
+          new Link(word("Your account"), "/account"));
 
   private final CurrentVisitor current;
   private final PersonOfUser who;
@@ -100,7 +103,7 @@ class OwnPage {
     return new OwnView(
         frames.of("mine", "/mine"),
         person.calledName(),
-        "%s: %s.".formatted(English.span(today, last), counted(masses.size(), trips.size())),
+        "%s: %s.".formatted(Speech.span(today, last), counted(masses.size(), trips.size())),
         turn(),
         absences.of(person.id(), clock.instant()).stream()
             .map(one -> AbsenceWords.span(one, cluster.cluster().zone()))
@@ -112,30 +115,31 @@ class OwnPage {
   private List<Link> turn() {
     return List.of(
         new Link(
-            "Say when you are away",
+            say("Say when you are away"),
             current.visitor().may(Action.SAY_OWN_ABSENCE) ? "/mine/absences" : ""),
-        new Link("The week", "/week"),
-        new Link("Your letters", "/letters/mine"),
-        new Link("Your account", "/account"));
+        new Link(say("The week"), "/week"),
+        new Link(say("Your letters"), "/letters/mine"),
+        new Link(say("Your account"), "/account"));
   }
 
   private static String counted(int masses, int trips) {
     if (masses == 0 && trips == 0) {
-      return "nothing is asked of you";
+      return say("nothing is asked of you");
     }
     String said =
         masses == 1
-            ? "one Mass or other liturgy"
-            : English.count(masses) + " Masses and other liturgies";
-    return "%s, %s".formatted(said, English.count(trips, "journey"));
+            ? say("one Mass or other liturgy")
+            : say("%s Masses and other liturgies", Speech.count(masses));
+    return "%s, %s".formatted(said, Speech.count(trips, "journey"));
   }
 
   private OwnView nobody() {
     return new OwnView(
         frames.of("mine", "/mine"),
-        "What concerns you",
-        "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in; then your Masses and journeys stand here.",
-        WAYS,
+        say("What concerns you"),
+        say(
+            "Nobody of the schedule is named for you yet. Whoever keeps the users of your cluster can do it under Settings, Who may come in; then your Masses and journeys stand here."),
+        WAYS.stream().map(Link::said).toList(),
         List.of(),
         List.of(),
         List.of());

@@ -1,5 +1,7 @@
 package vestiary.own;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,7 +20,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 import vestiary.web.DayWords;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Sets out the Masses of one person, with what he wears at each. */
 final class OwnSheet {
@@ -44,10 +46,10 @@ final class OwnSheet {
   private OwnView.Own own(DatedMass mass) {
     String address = "/masses/" + mass.id().value();
     return new OwnView.Own(
-        "%s, %s".formatted(English.day(mass.date()), English.clock(mass.start())),
+        "%s, %s".formatted(Speech.day(mass.date()), Speech.clock(mass.start())),
         mass.church().name(),
         deed(mass),
-        English.sentence(MassWords.whole(mass, span.cluster().language())),
+        Speech.sentence(MassWords.whole(mass, Speech.localeOr(span.cluster().language()))),
         DayWords.ribbon(mass.colour()),
         wears(mass),
         address,
@@ -56,10 +58,10 @@ final class OwnSheet {
 
   private String deed(DatedMass mass) {
     return switch (RoleAt.of(mass, person)) {
-      case PRINCIPAL -> "You celebrate";
-      case MINISTER -> "You lead";
-      case DEACON -> "You assist as deacon";
-      default -> "You concelebrate";
+      case PRINCIPAL -> say("You celebrate");
+      case MINISTER -> say("You lead");
+      case DEACON -> say("You assist as deacon");
+      default -> say("You concelebrate");
     };
   }
 
@@ -68,22 +70,22 @@ final class OwnSheet {
     List<Need> asked =
         span.needs(mass).stream().filter(n -> n.role() == role && n.ordinal() == 1).toList();
     if (asked.isEmpty()) {
-      return "Nothing is asked of the vestments of the cluster.";
+      return say("Nothing is asked of the vestments of the cluster.");
     }
     List<String> kinds = asked.stream().map(n -> PieceNouns.of(n.kind())).distinct().toList();
     Set<String> named = named(mass, role);
     return "%s.%s"
         .formatted(
-            English.sentence(English.list(kinds)), named.isEmpty() ? "" : planned(role, named));
+            Speech.sentence(Speech.list(kinds)), named.isEmpty() ? "" : planned(role, named));
   }
 
   /** Who of several wears which piece, no plan says. */
   private static String planned(Role role, Collection<String> named) {
-    String codes = English.list(List.copyOf(named));
+    String codes = Speech.list(List.copyOf(named));
     return switch (role) {
-      case CONCELEBRANT -> " Set out for the concelebrants: %s.".formatted(codes);
-      case DEACON -> " Set out for the deacons: %s.".formatted(codes);
-      default -> " Set out for you: %s.".formatted(codes);
+      case CONCELEBRANT -> say(" Set out for the concelebrants: %s.", codes);
+      case DEACON -> say(" Set out for the deacons: %s.", codes);
+      default -> say(" Set out for you: %s.", codes);
     };
   }
 

@@ -1,11 +1,13 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** How pages say when somebody is away. */
 public final class AbsenceWords {
@@ -19,7 +21,7 @@ public final class AbsenceWords {
   public static String span(Absence one, ZoneId zone) {
     ZonedDateTime from = one.from().atZone(zone);
     if (one.isOpen()) {
-      return "from %s until further notice".formatted(moment(from));
+      return say("from %s until further notice", moment(from));
     }
     return span(from, one.to().atZone(zone));
   }
@@ -34,30 +36,30 @@ public final class AbsenceWords {
     LocalDate last = to.minusNanos(1).toLocalDate();
     if (isMidnight(from) && isMidnight(to)) {
       return first.equals(last)
-          ? "on " + English.dateAndYear(first)
-          : "from " + English.span(first, last);
+          ? say("on %s", Speech.dateAndYear(first))
+          : say("from %s", Speech.span(first, last));
     }
     return first.equals(last)
-        ? "on %s from %s to %s".formatted(English.dateAndYear(first), clock(from), lastClock(to))
-        : "from %s to %s".formatted(moment(from), end(to));
+        ? say("on %s from %s to %s", Speech.dateAndYear(first), clock(from), lastClock(to))
+        : say("from %s to %s", moment(from), end(to));
   }
 
   private static String moment(ZonedDateTime time) {
-    String date = English.dateAndYear(time.toLocalDate());
+    String date = Speech.dateAndYear(time.toLocalDate());
     return isMidnight(time) ? date : date + ", " + clock(time);
   }
 
   /** A midnight is the end of the day before. */
   private static String end(ZonedDateTime time) {
-    return isMidnight(time) ? English.dateAndYear(time.toLocalDate().minusDays(1)) : moment(time);
+    return isMidnight(time) ? Speech.dateAndYear(time.toLocalDate().minusDays(1)) : moment(time);
   }
 
   private static String lastClock(ZonedDateTime time) {
-    return isMidnight(time) ? "midnight" : clock(time);
+    return isMidnight(time) ? say("midnight") : clock(time);
   }
 
   private static String clock(ZonedDateTime time) {
-    return English.clock(time);
+    return Speech.clock(time);
   }
 
   private static boolean isMidnight(ZonedDateTime time) {

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -92,7 +94,8 @@ public class Children {
       throw new Refused(
           new Refusal.AgainstRule(
               field,
-              "No address of anybody under 18 is kept here. Write to the parents or whoever is responsible, by a list that is kept as your diocese asks."));
+              say(
+                  "No address of anybody under 18 is kept here. Write to the parents or whoever is responsible, by a list that is kept as your diocese asks.")));
     }
   }
 

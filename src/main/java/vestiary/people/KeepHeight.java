@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Map;
@@ -49,7 +51,8 @@ public class KeepHeight {
       throw new Refused(
           new Refusal.AgainstRule(
               "height",
-              "Heights are kept of priests, deacons and bishops alone; albs of others go by size."));
+              say(
+                  "Heights are kept of priests, deacons and bishops alone; albs of others go by size.")));
     }
     Asked asked = new Asked();
     int given = asked.whole("height", centimetres, LEAST, MOST, 0);

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -36,7 +38,7 @@ public class KeepMail {
     if (!address.isEmpty() && !ADDRESS.matcher(address).matches()) {
       asked.fault(
           field,
-          "%s \"%s\" is no mail address; write it as name@example.org.".formatted(field, address));
+          say("%s \"%s\" is no mail address; write it as name@example.org.", field, address));
     }
     return address;
   }

@@ -1,5 +1,8 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
@@ -25,18 +28,19 @@ import vestiary.access.Needs;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** Who appears in schedules, and one of them. */
 @Path("/people")
 @Produces(MediaType.TEXT_HTML)
 class PeoplePage {
 
-  private static final Map<String, String> DONE = Map.of("height", "Kept.", "saved", "Saved.");
+  private static final Map<String, String> DONE =
+      Map.of("height", word("Kept."), "saved", word("Saved."));
 
   private final FindPeople people;
   private final PeopleSheet everybody;
@@ -81,7 +85,7 @@ class PeoplePage {
   @GET
   @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.people(everybody.view(done.equals("removed") ? "Removed for good." : ""));
+    return Templates.people(everybody.view(done.equals("removed") ? say("Removed for good.") : ""));
   }
 
   @GET
@@ -92,7 +96,7 @@ class PeoplePage {
     return Templates.person(
         view(
             slug,
-            DONE.getOrDefault(done, ""),
+            say(DONE.getOrDefault(done, "")),
             visitor.visitor().may(Action.SET_OUT)
                 ? height.find(slug).map(String::valueOf).map(Field::of).orElse(Field.empty())
                 : Field.empty()));
@@ -128,7 +132,7 @@ class PeoplePage {
               return new PersonView(
                   frames.of("settings", address(person)),
                   person.calledName(),
-                  English.sentence(about(person)),
+                  Speech.sentence(about(person)),
                   person.isVisiting(),
                   facts.ofChild(person),
                   facts.of(person),
@@ -152,6 +156,10 @@ class PeoplePage {
   }
 
   private static String about(Person person) {
-    return person.isVisiting() ? person.role().id() + ", from outside" : person.role().id();
+    return person.isVisiting() ? say("%s, from outside", role(person)) : role(person);
+  }
+
+  private static String role(Person person) {
+    return Speech.noun(1, person.role().id());
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -25,12 +28,12 @@ class PeopleSheet {
 
   private static final List<Heading> HEADINGS =
       List.of(
-          new Heading("Priests and bishops", Set.of(PersonRole.PRIEST, PersonRole.BISHOP)),
-          new Heading("Deacons", Set.of(PersonRole.DEACON)),
-          new Heading("Servers", Set.of(PersonRole.SERVER)),
-          new Heading("Readers", Set.of(PersonRole.READER)),
-          new Heading("Sacristans", Set.of(PersonRole.SACRISTAN)),
-          new Heading("Others", Set.of(PersonRole.ADMINISTRATOR, PersonRole.MINISTER)));
+          new Heading(word("Priests and bishops"), Set.of(PersonRole.PRIEST, PersonRole.BISHOP)),
+          new Heading(word("Deacons"), Set.of(PersonRole.DEACON)),
+          new Heading(word("Servers"), Set.of(PersonRole.SERVER)),
+          new Heading(word("Readers"), Set.of(PersonRole.READER)),
+          new Heading(word("Sacristans"), Set.of(PersonRole.SACRISTAN)),
+          new Heading(word("Others"), Set.of(PersonRole.ADMINISTRATOR, PersonRole.MINISTER)));
 
   private final FindPeople people;
   private final Children children;
@@ -69,7 +72,7 @@ class PeopleSheet {
             .map(
                 heading ->
                     new PeopleView.Group(
-                        heading.title(),
+                        say(heading.title()),
                         all.stream()
                             .filter(p -> heading.roles().contains(p.role()))
                             .map(p -> row(p, facts))
@@ -97,7 +100,7 @@ class PeopleSheet {
         String.join(
             "; ",
             Stream.of(
-                    person.isVisiting() ? "from outside" : "",
+                    person.isVisiting() ? say("from outside") : "",
                     MinistryWords.role(person),
                     MinistryWords.churches(ministry, facts.churches()),
                     MinistryWords.languages(ministry))
@@ -109,11 +112,13 @@ class PeopleSheet {
         new Link(name(person, facts), "/people/" + person.slug()),
         wholeName(person, facts),
         about,
-        away.map(one -> "not available " + AbsenceWords.span(one, facts.zone())).orElse(""));
+        away.map(one -> say("not available %s", AbsenceWords.span(one, facts.zone()))).orElse(""));
   }
 
   private static String name(Person person, Facts facts) {
-    return facts.young().contains(person.id()) ? person.name() + ", under 18" : person.calledName();
+    return facts.young().contains(person.id())
+        ? person.name() + say(", under 18")
+        : person.calledName();
   }
 
   /** For whoever is responsible. */

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import java.util.UUID;
 
 /**
@@ -21,7 +23,7 @@ public record Person(
 
   /** With the title as it is spoken, for example "Father Cosmas Ilverton". */
   public String calledName() {
-    return ((title.equals("Fr") ? "Father" : title) + " " + name).strip();
+    return ((title.equals("Fr") ? say("Father") : title) + " " + name).strip();
   }
 
   /** Short name, with the title where a bishop's is due. */

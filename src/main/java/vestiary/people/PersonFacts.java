@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -7,7 +9,7 @@ import java.util.List;
 import vestiary.access.Action;
 import vestiary.access.CurrentVisitor;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What is known of one person, for whoever looks. */
 @ApplicationScoped
@@ -30,11 +32,11 @@ class PersonFacts {
   List<PersonView.Fact> of(Person person) {
     Ministry ministry = ministries.of(person.id());
     List<PersonView.Fact> facts = new ArrayList<>();
-    facts.add(new PersonView.Fact("On sheets", person.tightName()));
+    facts.add(new PersonView.Fact(say("On sheets"), person.tightName()));
     facts.add(
-        new PersonView.Fact("Churches", MinistryWords.churches(ministry, cluster.churches())));
-    facts.add(new PersonView.Fact("Usual days", MinistryWords.days(ministry)));
-    facts.add(new PersonView.Fact("Languages", MinistryWords.languages(ministry)));
+        new PersonView.Fact(say("Churches"), MinistryWords.churches(ministry, cluster.churches())));
+    facts.add(new PersonView.Fact(say("Usual days"), MinistryWords.days(ministry)));
+    facts.add(new PersonView.Fact(say("Languages"), MinistryWords.languages(ministry)));
     if (visitor.visitor().may(Action.PLAN)) {
       facts.addAll(forPlanning(ministry));
     }
@@ -48,20 +50,20 @@ class PersonFacts {
         .map(
             known ->
                 List.of(
-                    new PersonView.Fact("Whole name", known.wholeName()),
-                    new PersonView.Fact("Answers for the child", known.responsible())))
+                    new PersonView.Fact(say("Whole name"), known.wholeName()),
+                    new PersonView.Fact(say("Answers for the child"), known.responsible())))
         .orElse(List.of());
   }
 
   private static List<PersonView.Fact> forPlanning(Ministry ministry) {
     return List.of(
         new PersonView.Fact(
-            "Masses a day, at most",
-            ministry.mostADay() == 0 ? "" : English.count(ministry.mostADay())),
-        new PersonView.Fact("Wishes", ministry.wishes()),
-        new PersonView.Fact("Vestments of his own", ministry.ownSet()),
+            say("Masses a day, at most"),
+            ministry.mostADay() == 0 ? "" : Speech.count(ministry.mostADay())),
+        new PersonView.Fact(say("Wishes"), ministry.wishes()),
+        new PersonView.Fact(say("Vestments of his own"), ministry.ownSet()),
         new PersonView.Fact(
-            "Permitted on one day",
+            say("Permitted on one day"),
             ministry.findPermission().map(MinistryWords::permission).orElse("")));
   }
 }

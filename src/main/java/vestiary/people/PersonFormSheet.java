@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.DayOfWeek;
@@ -11,10 +13,10 @@ import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the form of one person. */
 @ApplicationScoped
@@ -60,7 +62,8 @@ class PersonFormSheet {
 
   /** The form of somebody new, with what was typed so far. */
   PersonForm fresh(Entries typed, String problem) {
-    return form("Somebody new", "/people/new", new Link("Everybody", "/people"), typed, problem);
+    return form(
+        say("Somebody new"), "/people/new", new Link(say("Everybody"), "/people"), typed, problem);
   }
 
   /** The form of somebody as is known. */
@@ -139,7 +142,9 @@ class PersonFormSheet {
         typed.choice(
             "role",
             Stream.of(PersonRole.values())
-                .map(role -> Choice.Option.of(role.id(), English.sentence(role.id())))),
+                .map(
+                    role ->
+                        Choice.Option.of(role.id(), Speech.sentence(Speech.noun(1, role.id()))))),
         typed.isTicked("visiting"),
         ticks(
             typed,
@@ -153,7 +158,7 @@ class PersonFormSheet {
                     day ->
                         Choice.Option.of(
                             PersonBody.word(day),
-                            day.getDisplayName(TextStyle.FULL, Locale.ENGLISH)))),
+                            day.getDisplayName(TextStyle.FULL, Speech.localeOr(Locale.ENGLISH))))),
         typed.field("languages"),
         typed.field("mostADay"),
         typed.field("wishes"),

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -112,7 +114,7 @@ public class SaveAbsence {
     row.ends = to.isEmpty() ? null : TypedMoment.read("to", to, 1, zone, asked);
     if (!asked.isFaulty() && row.ends != null && !row.ends.isAfter(row.starts)) {
       asked.fault(
-          "to", "It ends (%s) before it begins (%s).".formatted(to, from.isEmpty() ? "now" : from));
+          "to", say("It ends (%s) before it begins (%s).", to, from.isEmpty() ? say("now") : from));
     }
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.DayOfWeek;
@@ -109,7 +111,7 @@ public class SaveMinistry {
     List<UUID> found = new ArrayList<>();
     for (String slug : request.churches()) {
       if (slug != null && !slug.isBlank() && !known.containsKey(slug)) {
-        asked.fault("churches", "churches names \"%s\", which is no church here.".formatted(slug));
+        asked.fault("churches", say("churches names \"%s\", which is no church here.", slug));
       } else if (slug != null && !slug.isBlank()) {
         found.add(known.get(slug));
       }
@@ -165,8 +167,7 @@ public class SaveMinistry {
     boolean known =
         Arrays.stream(DayOfWeek.values()).anyMatch(d -> d.name().equalsIgnoreCase(said));
     if (!known) {
-      asked.fault(
-          "days", "days names \"%s\", which is no day; write it as monday.".formatted(said));
+      asked.fault("days", say("days names \"%s\", which is no day; write it as monday.", said));
     }
     return known ? List.of(said) : List.of();
   }

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -8,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import vestiary.problem.Asked;
+import vestiary.web.Speech;
 
 /** Languages as people write them, "English, Polish", and as they are kept, "en" and "pl". */
 final class Tongues {
@@ -21,7 +24,7 @@ final class Tongues {
 
   /** In words, for example "English". */
   static String name(String tag) {
-    return Locale.forLanguageTag(tag).getDisplayLanguage(Locale.ENGLISH);
+    return Locale.forLanguageTag(tag).getDisplayLanguage(Speech.localeOr(Locale.ENGLISH));
   }
 
   /** The tags of what was typed, each once; what is no language is noted as a fault. */
@@ -33,8 +36,9 @@ final class Tongues {
       if (!said.isEmpty() && tag.isEmpty()) {
         asked.fault(
             field,
-            "%s \"%s\" is no language that is known here; write it as in English, Spanish or Polish, with commas between."
-                .formatted(field, said));
+            say(
+                "%s \"%s\" is no language that is known here; write it as in English, Spanish or Polish, with commas between.",
+                field, said));
       }
       tag.filter(found -> !tags.contains(found)).ifPresent(tags::add);
     }

@@ -1,5 +1,7 @@
 package vestiary.people;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -48,8 +50,7 @@ record TypedPerson(
     if (!ShortName.isWellFormed(address)) {
       asked.fault(
           "slug",
-          "slug \"%s\" must be of lower-case letters, digits and single hyphens."
-              .formatted(address));
+          say("slug \"%s\" must be of lower-case letters, digits and single hyphens.", address));
     }
     if (!minor) {
       return new TypedPerson(
@@ -63,7 +64,7 @@ record TypedPerson(
           "");
     }
     if (!role.canBeYoung()) {
-      asked.fault("role", "role of somebody under 18 can be server, reader or minister.");
+      asked.fault("role", say("role of somebody under 18 can be server, reader or minister."));
     }
     return new TypedPerson(
         address,
@@ -85,8 +86,9 @@ record TypedPerson(
     if (findChild().filter(child -> child.isToldBy(slug)).isPresent()) {
       asked.fault(
           "slug",
-          "slug \"%s\" tells more of a child than the first name and an initial; write it as %s."
-              .formatted(slug, slugOf(shownName)));
+          say(
+              "slug \"%s\" tells more of a child than the first name and an initial; write it as %s.",
+              slug, slugOf(shownName)));
     }
   }
 
@@ -111,12 +113,14 @@ record TypedPerson(
     String named = asked.text("responsible", request.responsible(), LONGEST_RESPONSIBLE);
     if (named.isEmpty()) {
       asked.fault(
-          "responsible", "responsible is missing: say who answers for somebody under 18, by name.");
+          "responsible",
+          say("responsible is missing: say who answers for somebody under 18, by name."));
     }
     if (CONTACT.matcher(named).find()) {
       asked.fault(
           "responsible",
-          "responsible holds an address or a number; names only, since nothing is kept here by which a child or its family is reached.");
+          say(
+              "responsible holds an address or a number; names only, since nothing is kept here by which a child or its family is reached."));
     }
     return named;
   }

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -22,7 +24,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Wearer;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Makes a plan the one that holds, in one transaction: all of it or nothing. What it replaces is
@@ -58,8 +60,9 @@ class ApplyPlan {
     if (row.result == null) {
       throw taken(
           row.state().isAtWork()
-              ? "This plan is still being worked out. Wait until it is there, or end it with what is found."
-              : "This plan came to nothing, so that there is nothing to apply. Plan again.");
+              ? say(
+                  "This plan is still being worked out. Wait until it is there, or end it with what is found.")
+              : say("This plan came to nothing, so that there is nothing to apply. Plan again."));
     }
     SpanToCheck span = check.load(row.firstDate, row.lastDate);
     refuseIfMoved(row.result, span);
@@ -80,7 +83,7 @@ class ApplyPlan {
       return;
     }
     if (!isNewest(row)) {
-      throw taken("A newer plan is applied for some of these days. Undo that one first.");
+      throw taken(say("A newer plan is applied for some of these days. Undo that one first."));
     }
     SpanToCheck span = check.load(row.firstDate, row.lastDate);
     keep.replace(part(span), stillThere(row.replaced, span));
@@ -115,8 +118,9 @@ class ApplyPlan {
               && mass.end().toInstant().equals(one.end());
       if (!same) {
         throw taken(
-            "The Mass of %s was moved or cancelled since this was planned. Nothing was changed; plan again."
-                .formatted(when(one, span)));
+            say(
+                "The Mass of %s was moved or cancelled since this was planned. Nothing was changed; plan again.",
+                when(one, span)));
       }
     }
   }
@@ -125,11 +129,11 @@ class ApplyPlan {
     String church =
         span.churches().stream()
             .filter(c -> c.id().value().equals(one.church()))
-            .map(c -> " at " + c.name())
+            .map(c -> say(" at %s", c.name()))
             .findFirst()
             .orElse("");
     ZonedDateTime start = one.start().atZone(span.cluster().zone());
-    return English.day(start.toLocalDate()) + ", " + English.clock(start) + church;
+    return Speech.day(start.toLocalDate()) + ", " + Speech.clock(start) + church;
   }
 
   /** Journeys of the days on either side belong to the plans of those days. */

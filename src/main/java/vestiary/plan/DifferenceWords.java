@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,7 +15,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import vestiary.planning.SpanToCheck;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What a plan would change, sentence by sentence. */
 final class DifferenceWords {
@@ -82,25 +84,25 @@ final class DifferenceWords {
             mass.get().church().id().value(),
             List.of(person.mass()),
             mass.get().start().toInstant(),
-            "%s, Mass at %s: %s"
-                .formatted(
-                    English.day(mass.get().date()),
-                    English.clock(mass.get().start()),
-                    worn(now, then, wearers.within(person)))));
+            say(
+                "%s, Mass at %s: %s",
+                Speech.day(mass.get().date()),
+                Speech.clock(mass.get().start()),
+                worn(now, then, wearers.within(person)))));
   }
 
   private String worn(Set<String> now, Set<String> then, String who) {
     if (now.isEmpty()) {
-      return "%s for %s, for whom nothing is planned yet.".formatted(named(then), who);
+      return say("%s for %s, for whom nothing is planned yet.", named(then), who);
     }
     if (then.isEmpty()) {
-      return "%s no longer for %s.".formatted(named(now), who);
+      return say("%s no longer for %s.", named(now), who);
     }
     String fresh = words.codes(then);
     String old = words.codes(now);
     return fresh.equals(old)
-        ? "%s instead of %s for %s.".formatted(named(then), named(now), who)
-        : "%s instead of %s for %s.".formatted(fresh, old, who);
+        ? say("%s instead of %s for %s.", named(then), named(now), who)
+        : say("%s instead of %s for %s.", fresh, old, who);
   }
 
   private String named(Set<String> codes) {
@@ -137,39 +139,40 @@ final class DifferenceWords {
   }
 
   private String moved(PlanResult.Trip one, PlanResult.Trip before) {
-    return "%s: the drive from %s leaves by %s, not by %s."
-        .formatted(
-            words.day(one.leaveBy()),
-            words.church(one.from()),
-            words.clock(one.leaveBy()),
-            words.day(one.leaveBy()).equals(words.day(before.leaveBy()))
-                ? words.clock(before.leaveBy())
-                : words.moment(before.leaveBy()));
+    return say(
+        "%s: the drive from %s leaves by %s, not by %s.",
+        words.day(one.leaveBy()),
+        words.church(one.from()),
+        words.clock(one.leaveBy()),
+        words.day(one.leaveBy()).equals(words.day(before.leaveBy()))
+            ? words.clock(before.leaveBy())
+            : words.moment(before.leaveBy()));
   }
 
   private String added(PlanResult.Trip one) {
     return one.carrier().isEmpty()
-        ? "%s: one drive more, from %s, leaves by %s, with %s."
-            .formatted(
-                words.day(one.leaveBy()),
-                words.church(one.from()),
-                words.clock(one.leaveBy()),
-                words.codes(one.pieces()))
-        : "%s: %s takes %s along from %s at %s."
-            .formatted(
-                words.day(one.leaveBy()),
-                one.carrier(),
-                words.codes(one.pieces()),
-                words.church(one.from()),
-                words.clock(one.leaveBy()));
+        ? say(
+            "%s: one drive more, from %s, leaves by %s, with %s.",
+            words.day(one.leaveBy()),
+            words.church(one.from()),
+            words.clock(one.leaveBy()),
+            words.codes(one.pieces()))
+        : say(
+            "%s: %s takes %s along from %s at %s.",
+            words.day(one.leaveBy()),
+            one.carrier(),
+            words.codes(one.pieces()),
+            words.church(one.from()),
+            words.clock(one.leaveBy()));
   }
 
   private String dropped(PlanResult.Trip one) {
     return one.carrier().isEmpty()
-        ? "%s: one drive less, from %s at %s."
-            .formatted(
-                words.day(one.leaveBy()), words.church(one.from()), words.clock(one.leaveBy()))
-        : "%s: %s takes nothing along from %s."
-            .formatted(words.day(one.leaveBy()), one.carrier(), words.church(one.from()));
+        ? say(
+            "%s: one drive less, from %s at %s.",
+            words.day(one.leaveBy()), words.church(one.from()), words.clock(one.leaveBy()))
+        : say(
+            "%s: %s takes nothing along from %s.",
+            words.day(one.leaveBy()), one.carrier(), words.church(one.from()));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -22,7 +24,7 @@ import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.Window;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** From the planner's answer to what is kept of it. */
 final class KeptResult {
@@ -159,9 +161,9 @@ final class KeptResult {
   }
 
   private String said(Contradiction one) {
-    return "%s is to be at %s by %s, and cannot leave %s before %s."
-        .formatted(
-            one.piece(), church(one.to()), clock(one.due()), church(one.from()), clock(one.free()));
+    return say(
+        "%s is to be at %s by %s, and cannot leave %s before %s.",
+        one.piece(), church(one.to()), clock(one.due()), church(one.from()), clock(one.free()));
   }
 
   private String church(ChurchId id) {
@@ -169,14 +171,14 @@ final class KeptResult {
         .filter(church -> church.id().equals(id))
         .map(Church::name)
         .findFirst()
-        .orElse("another church");
+        .orElse(say("another church"));
   }
 
   private String clock(Instant moment) {
     return moment.equals(Instant.MAX) || moment.equals(Instant.MIN)
-        ? "further notice"
-        : English.day(moment.atZone(span.cluster().zone()).toLocalDate())
+        ? say("further notice")
+        : Speech.day(moment.atZone(span.cluster().zone()).toLocalDate())
             + ", "
-            + English.clock(moment.atZone(span.cluster().zone()));
+            + Speech.clock(moment.atZone(span.cluster().zone()));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -44,25 +46,27 @@ final class MassesSince {
     Set<Need> before = then.getOrDefault(mass, Set.of());
     Set<Need> now = today.getOrDefault(mass, Set.of());
     if (before.isEmpty()) {
-      return "%s is new.".formatted(words.about(now.iterator().next()));
+      return say("%s is new.", words.about(now.iterator().next()));
     }
     Need was = before.iterator().next();
     if (now.isEmpty()) {
       boolean there =
           Optional.ofNullable(known.get(mass)).filter(one -> !one.chosen().cancelled()).isPresent();
-      return (there ? "%s needs nothing any more." : "%s is cancelled, or moved to other days.")
+      return (there
+              ? say("%s needs nothing any more.")
+              : say("%s is cancelled, or moved to other days."))
           .formatted(words.about(was));
     }
     Need is = now.iterator().next();
     if (!was.church().equals(is.church())) {
-      return "%s has moved to %s.".formatted(words.about(was), words.church(is.church()));
+      return say("%s has moved to %s.", words.about(was), words.church(is.church()));
     }
     if (!was.window().start().equals(is.window().start())) {
-      return "%s has moved to %s."
-          .formatted(words.about(was), words.after(was.window().start(), is.window().start()));
+      return say(
+          "%s has moved to %s.",
+          words.about(was), words.after(was.window().start(), is.window().start()));
     }
-    return "%s needs other vestments than before, or for longer or shorter."
-        .formatted(words.about(is));
+    return say("%s needs other vestments than before, or for longer or shorter.", words.about(is));
   }
 
   private static Map<MassId, Set<Need>> byMass(List<Need> needs) {

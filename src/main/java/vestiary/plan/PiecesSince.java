@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -68,29 +70,27 @@ final class PiecesSince {
       return Optional.empty();
     }
     if (then.isEmpty()) {
-      return told("%s is new in the pool.".formatted(SinceWords.name(today.orElseThrow())), false);
+      return told(say("%s is new in the pool.", SinceWords.name(today.orElseThrow())), false);
     }
     if (today.isEmpty()) {
-      return told("%s has left the pool.".formatted(SinceWords.name(then.get())), true);
+      return told(say("%s has left the pool.", SinceWords.name(then.get())), true);
     }
     String name = SinceWords.name(today.get());
     List<Away> more = new ArrayList<>(today.get().away());
     more.removeAll(then.get().away());
     if (!more.isEmpty()) {
       String from = words.moment(more.get(0).from());
-      return told(
-          "%s cannot be had from %s (%s).".formatted(name, from, more.get(0).reason()), true);
+      return told(say("%s cannot be had from %s (%s).", name, from, more.get(0).reason()), true);
     }
     if (!then.get().keptFrom().containsAll(today.get().keptFrom())) {
-      return told(
-          "%s cannot be had for one of the Masses (its owner says no).".formatted(name), true);
+      return told(say("%s cannot be had for one of the Masses (its owner says no).", name), true);
     }
     if (!today.get().keptFrom().equals(then.get().keptFrom())) {
-      return told("%s is given by its owner after all.".formatted(name), false);
+      return told(say("%s is given by its owner after all.", name), false);
     }
     return today.get().away().size() < then.get().away().size()
-        ? told("%s is back.".formatted(name), false)
-        : told("%s is entered otherwise than before.".formatted(name), true);
+        ? told(say("%s is back.", name), false)
+        : told(say("%s is entered otherwise than before.", name), true);
   }
 
   private static Optional<SinceWords.Told> told(String sentence, boolean breaks) {
@@ -105,7 +105,7 @@ final class PiecesSince {
         .forEach(
             hold ->
                 sentences.merge(
-                    "%s is set aside.".formatted(words.name(hold.piece())),
+                    say("%s is set aside.", words.name(hold.piece())),
                     worn.contains(hold.piece()),
                     Boolean::logicalOr));
     then.stream()
@@ -113,7 +113,7 @@ final class PiecesSince {
         .forEach(
             hold ->
                 sentences.putIfAbsent(
-                    "%s is not set aside any more.".formatted(words.name(hold.piece())), false));
+                    say("%s is not set aside any more.", words.name(hold.piece())), false));
   }
 
   /** What is planned for the days on either side goes round this plan, and never against it. */

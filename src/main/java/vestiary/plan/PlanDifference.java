@@ -1,5 +1,8 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,7 +20,7 @@ import vestiary.pool.PlannedWear;
 import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What a plan would change of what is planned now. */
 final class PlanDifference {
@@ -110,25 +113,29 @@ final class PlanDifference {
   /** One or two sentences. */
   String words() {
     if (now.isEmpty()) {
-      return "Nothing is planned for these days yet: %s dressed, %s."
-          .formatted(are(then.size(), "wearer"), moves(setsMoved));
+      return say(
+          "Nothing is planned for these days yet: %s dressed, %s.",
+          are(then.size(), "wearer"), moves(setsMoved));
     }
     long changed = now.keySet().stream().filter(this::isChanged).count();
     long fresh = then.keySet().stream().filter(person -> !now.containsKey(person)).count();
     if (changed == 0 && fresh == 0 && setsMoved == 0) {
-      return "Nothing changes: it is the same as the plan that holds.";
+      return say("Nothing changes: it is the same as the plan that holds.");
     }
     List<String> parts = new ArrayList<>();
     if (setsMoved > 0) {
       parts.add(moves(setsMoved));
     }
     if (changed > 0) {
-      parts.add(English.count((int) changed, "wearer") + (changed == 1 ? " changes" : " change"));
+      parts.add(
+          say(
+              changed == 1 ? word("%s changes") : word("%s change"),
+              Speech.count((int) changed, "wearer")));
     }
     if (fresh > 0) {
-      parts.add(are((int) fresh, "wearer") + " new");
+      parts.add(say("%s new", are((int) fresh, "wearer")));
     }
-    return "Against the plan that holds, " + English.list(parts) + ".";
+    return say("Against the plan that holds, %s.", Speech.list(parts));
   }
 
   /** A sentence if the schedule has changed since the plan was made; else empty. */
@@ -154,8 +161,9 @@ final class PlanDifference {
         .forEach(mass -> changed.add(mass.id()));
     return changed.isEmpty()
         ? ""
-        : "Since this was made, the schedule has changed for %s: plan again."
-            .formatted(English.count(changed.size(), "Mass"));
+        : say(
+            "Since this was made, the schedule has changed for %s: plan again.",
+            Speech.count(changed.size(), "Mass"));
   }
 
   private static boolean isAsPlanned(PlanResult.Worn one, DatedMass mass) {
@@ -165,10 +173,10 @@ final class PlanDifference {
   }
 
   private static String are(int number, String noun) {
-    return English.count(number, noun) + (number == 1 ? " is" : " are");
+    return Speech.count(number, noun) + (number == 1 ? " " + say("is") : " " + say("are"));
   }
 
   private static String moves(int sets) {
-    return English.count(sets, "set") + (sets == 1 ? " moves" : " move");
+    return say(sets == 1 ? word("%s moves") : word("%s move"), Speech.count(sets, "set"));
   }
 }

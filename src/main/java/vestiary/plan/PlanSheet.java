@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
@@ -20,10 +22,10 @@ import vestiary.pool.CarriedPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.PlanFit;
 import vestiary.vesting.Step;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** Sets out a plan: how good it is, what it changes, who wears what, what is carried. */
 final class PlanSheet {
@@ -69,7 +71,7 @@ final class PlanSheet {
     String address = "/plans/" + plan.id();
     return new PlanView(
         frame,
-        English.span(plan.first(), plan.last()),
+        Speech.span(plan.first(), plan.last()),
         address,
         turn(),
         PlanWords.status(plan),
@@ -99,15 +101,15 @@ final class PlanSheet {
     String monday =
         plan.first().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)).toString();
     return List.of(
-        new Link("The week", "/week/" + monday),
-        new Link("The journeys", "/movements?week=" + monday));
+        new Link(say("The week"), "/week/" + monday),
+        new Link(say("The journeys"), "/movements?week=" + monday));
   }
 
   private String differs() {
     if (!plan.isUsable()) {
       return "";
     }
-    String same = plan.applied() ? "This plan holds." : difference.words();
+    String same = plan.applied() ? say("This plan holds.") : difference.words();
     return unfit.isEmpty() ? (same + " " + difference.outdated()).strip() : same;
   }
 
@@ -154,24 +156,27 @@ final class PlanSheet {
             one ->
                 said.add(
                     new PlanView.Lacking(
-                        ClashSeverity.MUST.mark(), "Held in two places", one, NOWHERE)));
+                        ClashSeverity.MUST.mark(), say("Held in two places"), one, NOWHERE)));
     return said;
   }
 
   private PlanView.Lacking lacking(PlanResult.Lacking one, ClashSeverity severity) {
     Optional<DatedMass> mass = Optional.ofNullable(masses.get(one.person().mass()));
-    String thing = "%s %s".formatted(one.colour().id(), one.kind().id().replace('-', ' '));
+    String thing =
+        Speech.tinted(
+            Speech.colour(one.colour()), Speech.noun(1, one.kind().id().replace('-', ' ')));
     String sentence =
         severity == ClashSeverity.MUST
-            ? "%s has no %s.".formatted(wearers.who(one.person()), thing)
-            : "%s: %s, for want of a %s (%s)."
-                .formatted(wearers.who(one.person()), step(one.step()), thing, one.source());
+            ? say("%s has no %s.", wearers.who(one.person()), thing)
+            : say(
+                "%s: %s, for want of a %s (%s).",
+                wearers.who(one.person()), step(one.step()), thing, one.source());
     return new PlanView.Lacking(
         severity.mark(),
-        mass.map(PlanSheet::about).orElse("A Mass that is gone"),
+        mass.map(PlanSheet::about).orElse(say("A Mass that is gone")),
         sentence,
         mass.flatMap(this::findClash)
-            .map(clash -> new Link("See why", clash.address()))
+            .map(clash -> new Link(say("See why"), clash.address()))
             .orElse(NOWHERE));
   }
 
@@ -182,12 +187,12 @@ final class PlanSheet {
   }
 
   private static String step(String id) {
-    return Term.find(Step.class, id).map(Step::sentence).orElse("left out");
+    return Term.find(Step.class, id).map(step -> say(step.sentence())).orElse(say("left out"));
   }
 
   private static String about(DatedMass mass) {
     return "%s, %s, %s"
-        .formatted(English.day(mass.date()), English.clock(mass.start()), mass.church().name());
+        .formatted(Speech.day(mass.date()), Speech.clock(mass.start()), mass.church().name());
   }
 
   private List<PlanView.Church> churches() {
@@ -220,11 +225,11 @@ final class PlanSheet {
                     unknown -> new ArrayList<>())
                 .add(one));
     return new PlanView.Mass(
-        English.day(mass.date()),
-        English.clock(mass.start()),
+        Speech.day(mass.date()),
+        Speech.clock(mass.start()),
         "/masses/" + mass.id().value(),
-        new Ribbon(mass.colour(), mass.colour().id()),
-        English.sentence(MassWords.whole(mass, span.cluster().language())),
+        new Ribbon(mass.colour(), Speech.colour(mass.colour())),
+        Speech.sentence(MassWords.whole(mass, Speech.localeOr(span.cluster().language()))),
         bundles.values().stream().map(this::wear).toList());
   }
 
@@ -235,9 +240,10 @@ final class PlanSheet {
         words.named(pieces.stream().map(PlanResult.Worn::piece).toList()),
         one.set().isEmpty()
             ? NOWHERE
-            : new Link("Its week", "/vestments/sets/%s/week/%s".formatted(one.set(), plan.first())),
+            : new Link(
+                say("Its week"), "/vestments/sets/%s/week/%s".formatted(one.set(), plan.first())),
         findTrip(one).map(words::inShort).orElse(""),
-        one.held() ? "held" : difference.isChanged(one.person()) ? "changed" : "",
+        one.held() ? say("held") : difference.isChanged(one.person()) ? say("changed") : "",
         pieces.stream().flatMap(piece -> piece.why().stream()).distinct().toList());
   }
 

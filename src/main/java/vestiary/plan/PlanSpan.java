@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -68,7 +70,7 @@ public class PlanSpan {
   private static void keepWithin(Asked.Span dates, Asked asked) {
     if (dates.first().isBefore(LiturgicalCalendar.FIRST.plusDays(1))
         || dates.last().isAfter(LiturgicalCalendar.LAST.minusDays(2))) {
-      asked.fault("from", "The calendar does not reach these dates.");
+      asked.fault("from", say("The calendar does not reach these dates."));
     }
   }
 

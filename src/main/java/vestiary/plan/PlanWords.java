@@ -1,9 +1,12 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.ArrayList;
 import java.util.List;
 import vestiary.allocation.plan.Score;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** How good a plan is, in words. */
 final class PlanWords {
@@ -12,17 +15,18 @@ final class PlanWords {
 
   static String status(PlanFound plan) {
     return switch (plan.state()) {
-      case QUEUED -> "Waiting to be worked out.";
-      case RUNNING -> plan.cancelled() ? "Ending with what is found." : "Being worked out.";
+      case QUEUED -> say("Waiting to be worked out.");
+      case RUNNING ->
+          plan.cancelled() ? say("Ending with what is found.") : say("Being worked out.");
       case PROVEN ->
           plan.keeping()
-              ? "Proven: nothing better exists that leaves alone what no change has touched."
-              : "Proven: nothing better exists.";
+              ? say("Proven: nothing better exists that leaves alone what no change has touched.")
+              : say("Proven: nothing better exists.");
       case STOPPED ->
           plan.findProgress()
-              .map(progress -> "Best found so far; " + stillToGain(progress) + ".")
-              .orElse("Cancelled before anything was found.");
-      case FAILED -> "There is no plan. " + plan.failure();
+              .map(progress -> say("Best found so far; %s.", stillToGain(progress)))
+              .orElse(say("Cancelled before anything was found."));
+      case FAILED -> say("There is no plan. %s", say(plan.failure()));
     };
   }
 
@@ -31,20 +35,22 @@ final class PlanWords {
     Score score = progress.score();
     Score bounds = progress.bounds();
     if (!score.unmet().equals(bounds.unmet())) {
-      return "perhaps more needs could be met";
+      return say("perhaps more needs could be met");
     }
     if (!score.steps().equals(bounds.steps())) {
-      return "perhaps fewer substitutes would do";
+      return say("perhaps fewer substitutes would do");
     }
     if (score.carriages() != bounds.carriages()) {
-      return "at most %s could still be saved"
-          .formatted(carriages(score.carriages() - bounds.carriages()));
+      return say(
+          "at most %s could still be saved", carriages(score.carriages() - bounds.carriages()));
     }
     if (score.minutes() != bounds.minutes()) {
-      return "at most %d minutes on the road could still be saved"
-          .formatted(score.minutes() - bounds.minutes());
+      return say(
+          "at most %d minutes on the road could still be saved",
+          score.minutes() - bounds.minutes());
     }
-    return "who needs what is met with the fewest carriages, and only what people like better could still gain";
+    return say(
+        "who needs what is met with the fewest carriages, and only what people like better could still gain");
   }
 
   static List<String> score(PlanFound plan) {
@@ -57,29 +63,30 @@ final class PlanWords {
     int steps = score.steps().stream().mapToInt(Long::intValue).sum();
     said.add(
         unmet == 0
-            ? "Every need is met."
-            : English.sentence(English.count(unmet, "need"))
-                + (unmet == 1 ? " is not met." : " are not met."));
+            ? say("Every need is met.")
+            : say(
+                unmet == 1 ? word("%s is not met.") : word("%s are not met."),
+                Speech.sentence(Speech.count(unmet, "need"))));
     if (steps > 0) {
-      said.add(English.sentence(English.count(steps, "time")) + " a lawful substitute is taken.");
+      said.add(
+          say("%s a lawful substitute is taken.", Speech.sentence(Speech.count(steps, "time"))));
     }
     int rides =
         (int) plan.result().trips().stream().filter(trip -> !trip.carrier().isEmpty()).count();
     said.add(
         score.carriages() == 0 && rides == 0
-            ? "Nothing is carried."
-            : English.sentence(carriages(score.carriages()))
-                + (score.carriages() == 0
-                    ? ""
-                    : ", %d minutes on the road".formatted(score.minutes()))
+            ? say("Nothing is carried.")
+            : Speech.sentence(carriages(score.carriages()))
+                + (score.carriages() == 0 ? "" : say(", %d minutes on the road", score.minutes()))
                 + (rides == 0
                     ? "."
-                    : "; %s with somebody who drives that way anyway."
-                        .formatted(English.count(rides, "journey"))));
+                    : say(
+                        "; %s with somebody who drives that way anyway.",
+                        Speech.count(rides, "journey"))));
     return said;
   }
 
   private static String carriages(long number) {
-    return English.count((int) number, "carriage");
+    return Speech.count((int) number, "carriage");
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -7,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import vestiary.cluster.Church;
 import vestiary.pool.PooledPiece;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says what is still to be taken home, from where, and by when. */
 final class RestingWords {
@@ -31,12 +33,12 @@ final class RestingWords {
         words.named(resting.pieces()),
         words.church(resting.at()),
         words.church(resting.home()),
-        before.map(moment -> "before " + moment(moment)).orElse("when somebody passes"),
+        before.map(moment -> say("before %s", moment(moment))).orElse(say("when somebody passes")),
         told ? resting.pieces() : List.of());
   }
 
   private String moment(Instant moment) {
     ZonedDateTime time = moment.atZone(zone);
-    return English.day(time.toLocalDate()) + ", " + English.clock(time);
+    return Speech.day(time.toLocalDate()) + ", " + Speech.clock(time);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,14 +29,15 @@ final class RoadsSince {
 
   List<SinceWords.Told> told() {
     List<SinceWords.Told> told = new ArrayList<>();
-    without(before, now).forEach(ride -> told.add(told("%s takes nothing along%s.", ride, true)));
+    without(before, now)
+        .forEach(ride -> told.add(told(say("%s takes nothing along%s."), ride, true)));
     without(now, before)
-        .forEach(ride -> told.add(told("%s can take things along%s.", ride, false)));
+        .forEach(ride -> told.add(told(say("%s can take things along%s."), ride, false)));
     if (!before.span().policies().equals(now.span().policies())) {
-      told.add(new SinceWords.Told("The settings of vesting have changed.", true));
+      told.add(new SinceWords.Told(say("The settings of vesting have changed."), true));
     }
     if (!sameJourneys()) {
-      told.add(new SinceWords.Told("A journey takes longer or shorter than before.", true));
+      told.add(new SinceWords.Told(say("A journey takes longer or shorter than before."), true));
     }
     return told;
   }
@@ -47,9 +50,9 @@ final class RoadsSince {
 
   private SinceWords.Told told(String sentence, Ride ride, boolean breaks) {
     String way =
-        " from %s to %s on %s"
-            .formatted(
-                words.church(ride.from()), words.church(ride.to()), words.moment(ride.departs()));
+        say(
+            " from %s to %s on %s",
+            words.church(ride.from()), words.church(ride.to()), words.moment(ride.departs()));
     return new SinceWords.Told(sentence.formatted(ride.who(), way), breaks);
   }
 

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -28,9 +30,9 @@ import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Role;
 import vestiary.vesting.Wearer;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Follows one set through a week: where it lies, who wears it, what journeys it makes. */
 final class SetWeekSheet {
@@ -70,14 +72,14 @@ final class SetWeekSheet {
     String home = words.church(first.home().value());
     return new SetWeekView(
         frame,
-        "%s set of %s".formatted(English.sentence(first.colour().id()), home),
-        set + ", " + English.span(span.first(), span.last()),
+        say("%s set of %s", Speech.sentence(Speech.colour(first.colour())), home),
+        set + ", " + Speech.span(span.first(), span.last()),
         List.of(
             week("← ", span.first().minusWeeks(1), "", set),
             week("", span.first().plusWeeks(1), " →", set),
-            new Link("The week", "/week/" + span.first()),
-            new Link("Out or back", "/s/" + set),
-            new Link("The piece", "/vestments/" + first.code())),
+            new Link(say("The week"), "/week/" + span.first()),
+            new Link(say("Out or back"), "/s/" + set),
+            new Link(say("The piece"), "/vestments/" + first.code())),
         lead(home),
         picture(),
         events());
@@ -85,19 +87,21 @@ final class SetWeekSheet {
 
   private static Link week(String before, LocalDate monday, String after, String set) {
     return new Link(
-        before + English.date(monday) + after, "/vestments/sets/%s/week/%s".formatted(set, monday));
+        before + Speech.date(monday) + after, "/vestments/sets/%s/week/%s".formatted(set, monday));
   }
 
   private String lead(String home) {
     if (stays.isEmpty()) {
-      return "Nothing is planned for it this week; it belongs to %s.".formatted(home);
+      return say("Nothing is planned for it this week; it belongs to %s.", home);
     }
-    return "Set out %s this week; %s."
-        .formatted(
-            stays.size() == 1 ? "once" : English.count(stays.size(), "time"),
-            trips.isEmpty()
-                ? "it stays at " + home
-                : "carried " + (trips.size() == 1 ? "once" : English.count(trips.size(), "time")));
+    return say(
+        "Set out %s this week; %s.",
+        stays.size() == 1 ? say("once") : Speech.count(stays.size(), "time"),
+        trips.isEmpty()
+            ? say("it stays at %s", home)
+            : say(
+                "carried %s",
+                trips.size() == 1 ? say("once") : Speech.count(trips.size(), "time")));
   }
 
   private List<Stay> stays(Set<String> codes) {
@@ -120,7 +124,11 @@ final class SetWeekSheet {
 
   private static Stay stay(PlannedWear one) {
     return new Stay(
-        one.church(), one.wearer().mass(), one.from(), one.until(), "worn by " + who(one.wearer()));
+        one.church(),
+        one.wearer().mass(),
+        one.from(),
+        one.until(),
+        say("worn by %s", who(one.wearer())));
   }
 
   private static Stay stay(SetAside one) {
@@ -130,8 +138,8 @@ final class SetWeekSheet {
 
   private static String who(Wearer wearer) {
     return wearer.role() == Role.PRINCIPAL || wearer.role() == Role.MINISTER
-        ? "the celebrant"
-        : "the %s %s".formatted(English.ordinal(wearer.ordinal()), wearer.role().id());
+        ? say("the celebrant")
+        : say("the %s", Speech.nth(wearer.ordinal(), wearer.role().id()));
   }
 
   private List<PlanResult.Trip> trips(List<CarriedPiece> carried) {
@@ -184,7 +192,7 @@ final class SetWeekSheet {
     List<String> days =
         IntStream.range(0, DAYS)
             .mapToObj(day -> span.first().plusDays(day))
-            .map(date -> English.weekday(date) + " " + date.getDayOfMonth())
+            .map(date -> Speech.weekday(date) + " " + date.getDayOfMonth())
             .toList();
     return SetWeekPicture.of(days, drawn, ways);
   }
@@ -230,7 +238,7 @@ final class SetWeekSheet {
 
   private String start(Stay one) {
     return findMass(one)
-        .map(mass -> English.clock(mass.start()))
+        .map(mass -> Speech.clock(mass.start()))
         .orElseGet(() -> words.clock(one.from()));
   }
 
@@ -262,35 +270,35 @@ final class SetWeekSheet {
   }
 
   private String told(PlanResult.Trip trip) {
-    return "%s: carried %s, at %s by %s."
-        .formatted(
-            day(trip.leaveBy()),
-            words.inShort(trip),
-            words.church(trip.to()),
-            words.clock(trip.arriveBy()));
+    return say(
+        "%s: carried %s, at %s by %s.",
+        day(trip.leaveBy()),
+        words.inShort(trip),
+        words.church(trip.to()),
+        words.clock(trip.arriveBy()));
   }
 
   private String told(Stay one) {
-    return "%s: %s at %s, Mass at %s; set out by %s, put away by %s."
-        .formatted(
-            day(one.from()),
-            one.by(),
-            words.church(one.church().value()),
-            start(one),
-            words.clock(one.from()),
-            words.clock(one.until()));
+    return say(
+        "%s: %s at %s, Mass at %s; set out by %s, put away by %s.",
+        day(one.from()),
+        one.by(),
+        words.church(one.church().value()),
+        start(one),
+        words.clock(one.from()),
+        words.clock(one.until()));
   }
 
   private String told(Care care) {
-    return "%s: %s is in care (%s)%s."
-        .formatted(
-            day(care.from()),
-            care.piece(),
-            care.reason(),
-            care.findEnd().map(end -> ", until " + day(end.minusSeconds(1))).orElse(""));
+    return say(
+        "%s: %s is in care (%s)%s.",
+        day(care.from()),
+        care.piece(),
+        care.reason(),
+        care.findEnd().map(end -> say(", until %s", day(end.minusSeconds(1)))).orElse(""));
   }
 
   private String day(Instant moment) {
-    return English.day(moment.atZone(span.cluster().zone()).toLocalDate());
+    return Speech.day(moment.atZone(span.cluster().zone()).toLocalDate());
   }
 }

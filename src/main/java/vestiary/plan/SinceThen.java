@@ -1,12 +1,14 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import vestiary.allocation.plan.Situation;
 import vestiary.planning.SpanToCheck;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What has changed since a plan was made, in words. */
 final class SinceThen {
@@ -42,13 +44,12 @@ final class SinceThen {
     List<String> sentences = new ArrayList<>();
     told.subList(0, shown).forEach(one -> sentences.add(one.sentence()));
     if (shown < told.size()) {
-      sentences.add(
-          "%s more.".formatted(English.sentence(English.count(told.size() - shown, "change"))));
+      sentences.add(say("%s more.", Speech.sentence(Speech.count(told.size() - shown, "change"))));
     }
     sentences.add(
         told.stream().anyMatch(SinceWords.Told::breaks)
-            ? "The plan that holds no longer fits."
-            : "The plan that holds still fits; perhaps a better one can be had.");
+            ? say("The plan that holds no longer fits.")
+            : say("The plan that holds still fits; perhaps a better one can be had."));
     return sentences;
   }
 }

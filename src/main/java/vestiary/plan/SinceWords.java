@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -13,7 +15,7 @@ import vestiary.planning.SpanToCheck;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Names churches, pieces, Masses and hours when a change is told. */
 final class SinceWords {
@@ -41,7 +43,7 @@ final class SinceWords {
   }
 
   String church(ChurchId id) {
-    return churches.getOrDefault(id, "a church that is gone");
+    return churches.getOrDefault(id, say("a church that is gone"));
   }
 
   /** The set it belongs to, or its own code. */
@@ -55,19 +57,19 @@ final class SinceWords {
 
   /** For example "Mass at Saint Anne on Tuesday 8 December, 18:30". */
   String about(Need need) {
-    return "Mass at %s on %s".formatted(church(need.church()), moment(need.window().start()));
+    return say("Mass at %s on %s", church(need.church()), moment(need.window().start()));
   }
 
   String moment(Instant moment) {
     ZonedDateTime time = moment.atZone(zone);
-    return English.day(time.toLocalDate()) + ", " + English.clock(time);
+    return Speech.day(time.toLocalDate()) + ", " + Speech.clock(time);
   }
 
   /** The hour alone if it is that of another moment's day. */
   String after(Instant before, Instant moment) {
     ZonedDateTime time = moment.atZone(zone);
     return before.atZone(zone).toLocalDate().equals(time.toLocalDate())
-        ? English.clock(time)
+        ? Speech.clock(time)
         : moment(moment);
   }
 }

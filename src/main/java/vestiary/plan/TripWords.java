@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -15,7 +17,7 @@ import java.util.stream.Collectors;
 import vestiary.cluster.Church;
 import vestiary.pool.PooledPiece;
 import vestiary.vesting.PieceKind;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says of a journey what rides, from where, with whom and when. */
 public final class TripWords {
@@ -37,13 +39,13 @@ public final class TripWords {
   /** The trip for a table of trips. */
   public TripView view(PlanResult.Trip trip) {
     return new TripView(
-        English.day(trip.leaveBy().atZone(zone).toLocalDate()),
+        Speech.day(trip.leaveBy().atZone(zone).toLocalDate()),
         clock(trip.leaveBy()),
         clock(trip.arriveBy()),
         church(trip.from()),
         church(trip.to()),
         named(trip.pieces()),
-        trip.carrier().isEmpty() ? "a journey of its own" : "with " + trip.carrier(),
+        trip.carrier().isEmpty() ? say("a journey of its own") : say("with %s", trip.carrier()),
         note(trip),
         "",
         "");
@@ -51,11 +53,11 @@ public final class TripWords {
 
   /** For example "from Saint Anne, with Father Ilverton, leaves by 09:10". */
   String inShort(PlanResult.Trip trip) {
-    return "from %s, %s, leaves by %s"
-        .formatted(
-            church(trip.from()),
-            trip.carrier().isEmpty() ? "a journey of its own" : "with " + trip.carrier(),
-            clock(trip.leaveBy()));
+    return say(
+        "from %s, %s, leaves by %s",
+        church(trip.from()),
+        trip.carrier().isEmpty() ? say("a journey of its own") : say("with %s", trip.carrier()),
+        clock(trip.leaveBy()));
   }
 
   /** Sets by their own code with what of them is meant, single pieces by theirs. */
@@ -64,23 +66,23 @@ public final class TripWords {
     for (String code : codes.stream().sorted(Comparator.comparing(this::kind)).toList()) {
       PooledPiece piece = pieces.get(code);
       String name = name(code);
-      String kind = piece == null ? "piece" : piece.kind().id().replace('-', ' ');
+      String kind = Speech.noun(1, piece == null ? "piece" : piece.kind().id().replace('-', ' '));
       kinds.computeIfAbsent(name, unknown -> new LinkedHashSet<>()).add(kind);
     }
     Map<String, List<String>> alike = new LinkedHashMap<>();
     kinds.forEach(
         (name, of) ->
             alike
-                .computeIfAbsent(English.list(List.copyOf(of)), unknown -> new ArrayList<>())
+                .computeIfAbsent(Speech.list(List.copyOf(of)), unknown -> new ArrayList<>())
                 .add(name));
     return alike.entrySet().stream()
-        .map(like -> English.list(like.getValue()) + ", " + like.getKey())
+        .map(like -> Speech.list(like.getValue()) + ", " + like.getKey())
         .collect(Collectors.joining("; "));
   }
 
   /** Sets by their own code, single pieces by theirs, and no more. */
   public String codes(Collection<String> codes) {
-    return English.list(names(codes));
+    return Speech.list(names(codes));
   }
 
   /** The same, each once: the vestment before the stole that comes with it, then by code. */
@@ -108,17 +110,17 @@ public final class TripWords {
 
   /** Never absent: one that is gone is called so. */
   public String church(UUID id) {
-    return churches.containsKey(id) ? churches.get(id).name() : "a church that is gone";
+    return churches.containsKey(id) ? churches.get(id).name() : say("a church that is gone");
   }
 
   /** For example "17:46". */
   public String clock(Instant moment) {
-    return English.clock(moment.atZone(zone));
+    return Speech.clock(moment.atZone(zone));
   }
 
   /** For example "Tuesday 8 December". */
   public String day(Instant moment) {
-    return English.day(moment.atZone(zone).toLocalDate());
+    return Speech.day(moment.atZone(zone).toLocalDate());
   }
 
   /** ISO 8601. */
@@ -138,11 +140,10 @@ public final class TripWords {
             .map(this::from)
             .findFirst()
             .orElse("");
-    return (ready + (trip.onAsking() ? " Ask the owner first." : "")).strip();
+    return (ready + (trip.onAsking() ? say(" Ask the owner first.") : "")).strip();
   }
 
   private String from(Instant ready) {
-    return "Free from %s, %s."
-        .formatted(English.day(ready.atZone(zone).toLocalDate()), clock(ready));
+    return say("Free from %s, %s.", Speech.day(ready.atZone(zone).toLocalDate()), clock(ready));
   }
 }

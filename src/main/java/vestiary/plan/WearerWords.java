@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -8,7 +10,7 @@ import vestiary.people.Person;
 import vestiary.planning.SpanToCheck;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Names who wears something. */
 final class WearerWords {
@@ -27,12 +29,12 @@ final class WearerWords {
 
   /** At the head of a sentence, for example "Tarnwick" or "Second concelebrant". */
   String who(PlanResult.Person person) {
-    return English.sentence(named(person).orElse(counted(person, "")));
+    return Speech.sentence(named(person).orElse(counted(person, false)));
   }
 
   /** Within a sentence, for example "Tarnwick" or "the second concelebrant". */
   String within(PlanResult.Person person) {
-    return named(person).orElse(counted(person, "the "));
+    return named(person).orElse(counted(person, true));
   }
 
   private Optional<String> named(PlanResult.Person person) {
@@ -42,11 +44,20 @@ final class WearerWords {
         : Optional.empty();
   }
 
-  private static String counted(PlanResult.Person person, String article) {
+  private static String counted(PlanResult.Person person, boolean isThe) {
     return switch (person.role()) {
-      case PRINCIPAL -> article + "celebrant";
-      case MINISTER -> article + "minister";
-      default -> article + English.ordinal(person.ordinal()) + " " + person.role().id();
+      case PRINCIPAL -> one("celebrant", isThe);
+      case MINISTER -> one("minister", isThe);
+      default -> nth(person, isThe);
     };
+  }
+
+  private static String one(String noun, boolean isThe) {
+    return isThe ? Speech.the(noun) : Speech.noun(1, noun);
+  }
+
+  private static String nth(PlanResult.Person person, boolean isThe) {
+    String nth = Speech.nth(person.ordinal(), person.role().id());
+    return isThe ? say("the %s", nth) : nth;
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.plan;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,7 +22,7 @@ import vestiary.planning.SpanToCheck;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Step;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says of each piece of a plan why it and no other, from what decided. */
 final class WhyWords {
@@ -45,7 +47,7 @@ final class WhyWords {
   List<String> sentences(Provision.Worn one) {
     List<String> said = new ArrayList<>();
     if (one.held()) {
-      said.add("It is held for this Mass; a plan changes nothing of that.");
+      said.add(say("It is held for this Mass; a plan changes nothing of that."));
       return said;
     }
     one.findStep().ifPresent(step -> said.add(substitute(one.need(), step)));
@@ -55,34 +57,36 @@ final class WhyWords {
     grade(one).ifPresent(said::add);
     suit(one).ifPresent(said::add);
     if (isAsBefore(one)) {
-      said.add("The plan before had it so as well.");
+      said.add(say("The plan before had it so as well."));
     }
     if (isAsked(one)) {
-      said.add("Its owner must be asked first.");
+      said.add(say("Its owner must be asked first."));
     }
     return said;
   }
 
   private static String substitute(Need need, Step step) {
-    return "No %s %s is left for this Mass; lawful in its stead is %s (%s)."
-        .formatted(need.colour().id(), noun(need), step.sentence(), step.source());
+    return say(
+        "No %s %s is left for this Mass; lawful in its stead is %s (%s).",
+        Speech.colour(need.colour()), noun(need), say(step.sentence()), step.source());
   }
 
   private static String noun(Need need) {
-    return need.kind().id().replace('-', ' ');
+    return Speech.noun(1, need.kind().id().replace('-', ' '));
   }
 
   private String place(Reason reason) {
     return switch (reason.ground()) {
-      case AT_HOME, HELD -> "It belongs to this church.";
-      case STILL_THERE -> "It is at this church already, since an earlier Mass.";
+      case AT_HOME, HELD -> say("It belongs to this church.");
+      case STILL_THERE -> say("It is at this church already, since an earlier Mass.");
       case CARRIED ->
-          "It is brought from %s for this: too few are at this church."
-              .formatted(name(reason.way().orElseThrow().from()));
+          say(
+              "It is brought from %s for this: too few are at this church.",
+              name(reason.way().orElseThrow().from()));
       case RIDES_ALONG ->
-          "It comes along with %s, who drives from %s that way anyway, so no journey is made for it."
-              .formatted(
-                  reason.way().orElseThrow().carrier(), name(reason.way().orElseThrow().from()));
+          say(
+              "It comes along with %s, who drives from %s that way anyway, so no journey is made for it.",
+              reason.way().orElseThrow().carrier(), name(reason.way().orElseThrow().from()));
     };
   }
 
@@ -97,19 +101,20 @@ final class WhyWords {
                     Collectors.counting()));
     others.keySet().removeAll(Set.of(Obstacle.COLOUR, Obstacle.SIZE));
     if (others.isEmpty()) {
-      return "It is the only one of the cluster that serves.";
+      return say("It is the only one of the cluster that serves.");
     }
     long free = free(others);
     others.keySet().removeAll(Set.of(Obstacle.JOURNEY, Obstacle.NONE));
     List<String> parts =
         others.entrySet().stream()
-            .map(one -> English.count(one.getValue().intValue()) + " " + words(one.getKey()))
+            .map(one -> Speech.count(one.getValue().intValue()) + " " + words(one.getKey()))
             .toList();
-    String rest = parts.isEmpty() ? "" : " (%s)".formatted(English.list(parts));
+    String rest = parts.isEmpty() ? "" : " (%s)".formatted(Speech.list(parts));
     return free == 0
-        ? "No other that serves is free then%s.".formatted(rest)
-        : "%s would serve as well%s; none of them would make a better plan."
-            .formatted(English.sentence(English.count((int) free, "other")), rest);
+        ? say("No other that serves is free then%s.", rest)
+        : say(
+            "%s would serve as well%s; none of them would make a better plan.",
+            Speech.sentence(Speech.count((int) free, "other")), rest);
   }
 
   private static long free(Map<Obstacle, Long> others) {
@@ -118,15 +123,15 @@ final class WhyWords {
 
   private static String words(Obstacle obstacle) {
     return switch (obstacle) {
-      case COLOUR -> "of another colour";
-      case SIZE -> "of another size";
-      case STAYS_HOME -> "not to leave its church";
-      case NO_JOURNEY -> "without a known journey";
-      case AWAY -> "away";
-      case KEPT_BACK -> "kept back by its owner";
-      case HELD -> "set aside for others";
-      case WORN -> "worn about that hour";
-      case JOURNEY, NONE -> "free";
+      case COLOUR -> say("of another colour");
+      case SIZE -> say("of another size");
+      case STAYS_HOME -> say("not to leave its church");
+      case NO_JOURNEY -> say("without a known journey");
+      case AWAY -> say("away");
+      case KEPT_BACK -> say("kept back by its owner");
+      case HELD -> say("set aside for others");
+      case WORN -> say("worn about that hour");
+      case JOURNEY, NONE -> say("free");
     };
   }
 
@@ -135,11 +140,11 @@ final class WhyWords {
     String wanted = situation.occasion(one.need()).grade();
     String shade = situation.occasion(one.need()).shade();
     if (!shade.isEmpty() && shade.equals(traits.shade())) {
-      return Optional.of("It has the violet of the season.");
+      return Optional.of(say("It has the violet of the season."));
     }
     return wanted.isEmpty() || !wanted.equals(traits.grade()) || wanted.equals("ferial")
         ? Optional.empty()
-        : Optional.of("It is a %s one, as the day is.".formatted(wanted));
+        : Optional.of(say("It is a %s one, as the day is.", wanted));
   }
 
   private Optional<String> suit(Provision.Worn one) {
@@ -150,7 +155,7 @@ final class WhyWords {
                 .filter(other -> other.need().mass().equals(one.need().mass()))
                 .filter(other -> !other.need().wearer().equals(one.need().wearer()))
                 .anyMatch(other -> situation.traits(other.piece()).suit().equals(suit));
-    return matches ? Optional.of("It matches the others of %s.".formatted(suit)) : Optional.empty();
+    return matches ? Optional.of(say("It matches the others of %s.", suit)) : Optional.empty();
   }
 
   private boolean isAsBefore(Provision.Worn one) {

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,7 +17,7 @@ import vestiary.vesting.AlbLength;
 import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Window;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Finds those who vest at a Mass and for whom no alb of the church fits. Too long an alb trips its
@@ -100,13 +102,13 @@ final class AlbsThatFit {
         new ClashWords(
             "%s, %s, %s"
                 .formatted(
-                    mass.church().name(), English.day(mass.date()), English.clock(mass.start())),
-            "No alb that is here fits %s".formatted(English.list(who)),
-            "no alb that fits",
+                    mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start())),
+            say("No alb that is here fits %s", Speech.list(who)),
+            say("no alb that fits"),
             trips
-                ? "In one too long he would trip." + elsewhere(unfit)
-                : "Those that are left are too short." + elsewhere(unfit),
-            "Whoever has an alb of his own may bring it."),
+                ? say("In one too long he would trip.") + elsewhere(unfit)
+                : say("Those that are left are too short.") + elsewhere(unfit),
+            say("Whoever has an alb of his own may bring it.")),
         List.of());
   }
 
@@ -129,8 +131,9 @@ final class AlbsThatFit {
     return other
         .map(
             alb ->
-                " %s, %s cm, at %s would suit."
-                    .formatted(alb.code(), AlbLength.centimetres(alb.size()), church(alb)))
+                say(
+                    " %s, %s cm, at %s would suit.",
+                    alb.code(), AlbLength.centimetres(alb.size()), church(alb)))
         .orElse("");
   }
 
@@ -139,6 +142,6 @@ final class AlbsThatFit {
         .filter(church -> church.id().equals(alb.home()))
         .map(church -> church.name())
         .findFirst()
-        .orElse("another church");
+        .orElse(say("another church"));
   }
 }

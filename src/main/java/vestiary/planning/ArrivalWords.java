@@ -1,11 +1,13 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.ZoneId;
 import java.util.Optional;
 import vestiary.people.Arrival;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says who comes to a Mass from outside, when, and with what. */
 final class ArrivalWords {
@@ -15,7 +17,7 @@ final class ArrivalWords {
   /** For example "Wexcombe comes at 10:10 and brings his own vestments"; empty if nobody said. */
   static String of(DatedMass mass, SpanToCheck span) {
     ZoneId zone = span.cluster().zone();
-    return English.list(
+    return Speech.list(
         span.attendance().to(mass.id().value()).stream()
             .flatMap(one -> find(mass, one).map(who -> words(one, who, zone)).stream())
             .toList());
@@ -30,10 +32,10 @@ final class ArrivalWords {
     String brings =
         switch (one.brings()) {
           case NOT_SAID -> "";
-          case OWN -> " and brings his own vestments";
-          case NOTHING -> " and brings no vestments";
+          case OWN -> say(" and brings his own vestments");
+          case NOTHING -> say(" and brings no vestments");
         };
-    return "%s comes at %s%s"
-        .formatted(who.tightName(), English.clock(one.arrives().atZone(zone)), brings);
+    return say(
+        "%s comes at %s%s", who.tightName(), Speech.clock(one.arrives().atZone(zone)), brings);
   }
 }

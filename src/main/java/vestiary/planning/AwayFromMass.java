@@ -1,5 +1,8 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +13,7 @@ import vestiary.people.AbsenceWords;
 import vestiary.people.Arrival;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Finds who is named at a Mass and away at that time. Without its celebrant it cannot stay so;
@@ -60,14 +63,13 @@ final class AwayFromMass {
                 clash(
                     ClashKind.NO_CELEBRANT,
                     ClashSeverity.MUST,
-                    "%s is not available, and nobody else is named"
-                        .formatted(celebrant.calledName()),
-                    celebrant.tightName() + " away",
+                    say("%s is not available, and nobody else is named", celebrant.calledName()),
+                    say("%s away", celebrant.tightName()),
                     "%s %s%s"
                         .formatted(
                             away(absence),
                             nobodyElse(),
-                            "Name somebody else, choose another time, or cancel it.")));
+                            say("Name somebody else, choose another time, or cancel it."))));
   }
 
   /** Whether it asks for a priest and none is named; that one was lost is said already. */
@@ -82,9 +84,10 @@ final class AwayFromMass {
     return clash(
         ClashKind.NO_CELEBRANT,
         ClashSeverity.MUST,
-        "Nobody of the cluster who could celebrate is available",
-        "everybody away",
-        "All are away at that time, and nobody is named. Ask somebody from outside, choose another time, or cancel it.");
+        say("Nobody of the cluster who could celebrate is available"),
+        say("everybody away"),
+        say(
+            "All are away at that time, and nobody is named. Ask somebody from outside, choose another time, or cancel it."));
   }
 
   private Clash companyAway(List<Person> away) {
@@ -97,20 +100,22 @@ final class AwayFromMass {
     return clash(
         ClashKind.MINISTER,
         ClashSeverity.DECIDE,
-        "%s %s not available".formatted(English.list(names), away.size() == 1 ? "is" : "are"),
-        away.size() == 1 ? away.get(0).tightName() + " away" : away.size() + " away",
-        when + " Name somebody else, or do without.");
+        say(
+            away.size() == 1 ? word("%s is not available") : word("%s are not available"),
+            Speech.list(names)),
+        away.size() == 1 ? say("%s away", away.get(0).tightName()) : say("%d away", away.size()),
+        when + say(" Name somebody else, or do without."));
   }
 
   private Clash late(Arrival arrival, Person who) {
     return clash(
         ClashKind.MINISTER,
         ClashSeverity.DECIDE,
-        "%s arrives only at %s"
-            .formatted(
-                who.calledName(), English.clock(arrival.arrives().atZone(span.cluster().zone()))),
-        who.tightName() + " late",
-        "Ask whether he can come sooner, or name somebody else.",
+        say(
+            "%s arrives only at %s",
+            who.calledName(), Speech.clock(arrival.arrives().atZone(span.cluster().zone()))),
+        say("%s late", who.tightName()),
+        say("Ask whether he can come sooner, or name somebody else."),
         "late " + who.id());
   }
 
@@ -144,12 +149,12 @@ final class AwayFromMass {
   }
 
   private String away(Absence absence) {
-    return "Away %s.".formatted(AbsenceWords.span(absence, span.cluster().zone()));
+    return say("Away %s.", AbsenceWords.span(absence, span.cluster().zone()));
   }
 
   private String nobodyElse() {
     return isNobodyLeft()
-        ? "Nobody else of the cluster who could celebrate is available either. "
+        ? say("Nobody else of the cluster who could celebrate is available either. ")
         : "";
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
@@ -32,7 +34,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Finds what cannot stand in a span of dates. Nothing is kept: each look works it out from the rows
@@ -166,21 +168,22 @@ public class CheckClashes {
               new ClashWords(
                   about(mass),
                   withoutStop(mass.ruling().permission().sentence()),
-                  "not permitted",
-                  "Source: " + mass.ruling().permission().source() + ".",
+                  say("not permitted"),
+                  say("Source: ") + mass.ruling().permission().source() + ".",
                   "")));
     }
     if (!mass.isColourLawful()) {
-      String lawful = English.colours(mass.option().colours());
+      String lawful = Speech.colours(mass.option().colours());
       return List.of(
           alone(
               mass,
               ClashKind.COLOUR,
               new ClashWords(
                   about(mass),
-                  "%s is chosen; the colour of this Mass is %s"
-                      .formatted(English.sentence(mass.colour().id()), lawful),
-                  mass.colour().id() + " chosen",
+                  say(
+                      "%s is chosen; the colour of this Mass is %s",
+                      Speech.sentence(Speech.colour(mass.colour())), lawful),
+                  say("%s chosen", Speech.colour(mass.colour())),
                   mass.option().reason(),
                   "")));
     }
@@ -193,9 +196,9 @@ public class CheckClashes {
         ClashKind.NO_CELEBRANT,
         new ClashWords(
             about(mass),
-            "Its celebrant was removed, and nobody is named in his place",
-            "no celebrant",
-            "Name somebody else, or cancel the Mass.",
+            say("Its celebrant was removed, and nobody is named in his place"),
+            say("no celebrant"),
+            say("Name somebody else, or cancel the Mass."),
             ""));
   }
 
@@ -206,7 +209,7 @@ public class CheckClashes {
 
   static String about(DatedMass mass) {
     return "%s, %s, %s"
-        .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start()));
+        .formatted(mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start()));
   }
 
   private static String withoutStop(String sentence) {

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,6 +75,6 @@ public record Clash(
   public Link mends() {
     return proofs.isEmpty()
         ? ways.stream().findFirst().orElse(Link.NONE)
-        : new Link("What mends it", address() + "#mends");
+        : new Link(say("What mends it"), address() + "#mends");
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +14,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.Role;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Draws the proof of a shortage: the two to be counted, or the journey that is too long. */
 final class ClashPictures {
@@ -36,24 +38,25 @@ final class ClashPictures {
             .orElseThrow();
     boolean atOnce = s.needs().stream().allMatch(n -> n.window().end().isAfter(latestStart));
     String pieces =
-        English.sentence(words.isOfOneColour() ? words.tinted(words.noun(2)) : words.noun(2));
+        Speech.sentence(words.isOfOneColour() ? words.tinted(words.noun(2)) : words.noun(2));
     String where =
         s.level() == Level.LOCAL
-            ? "%s at %s".formatted(pieces, scene.church(s.needs().get(0)))
-            : "%s in the cluster".formatted(pieces);
+            ? say("%s at %s", pieces, scene.church(s.needs().get(0)))
+            : say("%s in the cluster", pieces);
     return new CountPicture.Count(
         scene.clash().words().title() + ".",
         atOnce ? scene.minutes(latestStart) : -1,
-        "%s needed".formatted(pieces),
-        s.needed() + " needed",
+        say("%s needed", pieces),
+        s.needed() + say(" needed"),
         s.needs().stream().map(this::needBar).toList(),
         where,
-        s.available() + (s.level() == Level.LOCAL ? " there" : " could serve"),
+        s.available() + (s.level() == Level.LOCAL ? say(" there") : say(" could serve")),
         pieceBars(s),
         atOnce
-            ? "Thin line: from set-out until put away. Bar: the Mass. On the red line: %s above, %s below."
-                .formatted(English.count(s.needed(), "mark"), English.count(s.available()))
-            : "Thin line: from set-out until put away. Bar: the Mass.");
+            ? say(
+                "Thin line: from set-out until put away. Bar: the Mass. On the red line: %s above, %s below.",
+                Speech.count(s.needed(), "mark"), Speech.count(s.available()))
+            : say("Thin line: from set-out until put away. Bar: the Mass."));
   }
 
   private CountPicture.Need needBar(Need need) {
@@ -65,7 +68,7 @@ final class ClashPictures {
         scene.minutes(need.window().start()),
         scene.minutes(need.window().end()),
         scene.minutes(need.window().cleared()),
-        scene.clash().masses().size() > 1 ? mass.church().place() : "at the altar");
+        scene.clash().masses().size() > 1 ? mass.church().place() : say("at the altar"));
   }
 
   private static String who(Need need, DatedMass mass) {
@@ -78,13 +81,14 @@ final class ClashPictures {
   }
 
   private static String role(Role role) {
-    return English.sentence(RoleWords.noun(role));
+    return Speech.sentence(Speech.noun(1, RoleWords.noun(role)));
   }
 
   private List<CountPicture.Piece> pieceBars(Shortage s) {
     List<CountPicture.Piece> bars = new ArrayList<>();
     s.pieces()
-        .forEach(p -> bars.add(bar(p, true, s.level() == Level.LOCAL ? "there" : scene.home(p))));
+        .forEach(
+            p -> bars.add(bar(p, true, s.level() == Level.LOCAL ? say("there") : scene.home(p))));
     s.notServing().stream()
         .filter(
             n -> s.level() == Level.CLUSTER || n.piece().home().equals(s.needs().get(0).church()))
@@ -109,8 +113,8 @@ final class ClashPictures {
             scene.minutes(late.from().window().cleared()),
             scene.minutes(late.arrives()),
             scene.minutes(late.due()),
-            "due " + scene.clock(late.due()),
-            "there at " + scene.clock(late.arrives()),
+            say("due ") + scene.clock(late.due()),
+            say("there at ") + scene.clock(late.arrives()),
             scene.road(late)));
   }
 

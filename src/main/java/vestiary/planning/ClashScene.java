@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,7 +24,7 @@ import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** The span in which a clash stands, with the words that all parts of its page use. */
 final class ClashScene {
@@ -48,7 +50,7 @@ final class ClashScene {
   }
 
   Locale locale() {
-    return span.cluster().language();
+    return Speech.localeOr(span.cluster().language());
   }
 
   DatedMass mass(Need need) {
@@ -74,40 +76,39 @@ final class ClashScene {
 
   String road(LateArrival late) {
     if (late.arrives().equals(Instant.MAX)) {
-      return "No journey from %s to %s is entered."
-          .formatted(church(late.from()), church(late.to()));
+      return say("No journey from %s to %s is entered.", church(late.from()), church(late.to()));
     }
     Duration journey = Duration.between(late.from().window().cleared(), late.arrives());
-    return "From %s, cleared by %s, it is %d minutes to %s: there at %s, due at %s."
-        .formatted(
-            church(late.from()),
-            clock(late.from().window().cleared()),
-            journey.toMinutes(),
-            church(late.to()),
-            clock(late.arrives()),
-            clock(late.due()));
+    return say(
+        "From %s, cleared by %s, it is %d minutes to %s: there at %s, due at %s.",
+        church(late.from()),
+        clock(late.from().window().cleared()),
+        journey.toMinutes(),
+        church(late.to()),
+        clock(late.arrives()),
+        clock(late.due()));
   }
 
   String reason(NotServing not) {
     if (not.hindrance() == Hindrance.STAYS_HOME) {
-      return "stays at " + home(not.piece());
+      return say("stays at ") + home(not.piece());
     }
     if (not.hindrance() == Hindrance.NO_JOURNEY) {
-      return "at " + home(not.piece()) + ", from where no journey is entered";
+      return say("at ") + home(not.piece()) + say(", from where no journey is entered");
     }
     if (not.hindrance() == Hindrance.KEPT_BACK) {
-      return "its owner does not give it for this Mass";
+      return say("its owner does not give it for this Mass");
     }
     return not.away().stream().map(this::away).collect(Collectors.joining("; "));
   }
 
   private String away(Away away) {
-    String reason = away.reason().isEmpty() ? "away" : away.reason();
+    String reason = away.reason().isEmpty() ? say("away") : away.reason();
     if (away.until().equals(Instant.MAX)) {
-      return reason + ", until further notice";
+      return reason + say(", until further notice");
     }
     LocalDate last = away.until().minusSeconds(1).atZone(zone).toLocalDate();
-    return "%s, to %s".formatted(reason, English.date(last));
+    return say("%s, to %s", reason, Speech.shortDate(last));
   }
 
   /** People know the set; a piece by itself goes by its own code. */
@@ -131,7 +132,7 @@ final class ClashScene {
   }
 
   String clock(Instant moment) {
-    return English.clock(moment.atZone(zone));
+    return Speech.clock(moment.atZone(zone));
   }
 
   /** Minutes on the clock since the midnight that began the first Mass's day. */

@@ -1,17 +1,21 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.sayOf;
+import static vestiary.web.Speech.word;
+
 import vestiary.calendar.Term;
 import vestiary.web.ClashMark;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** How grave a clash is, the gravest first. */
 public enum ClashSeverity implements Term {
   /** It cannot stay so. */
-  MUST("Must be mended", "must be mended"),
+  MUST(word("Must be mended"), word("must be mended")),
   /** Lawful ways out are there, and somebody has to choose one. */
-  DECIDE("To decide", "to be decided"),
+  DECIDE(word("To decide"), word("to be decided")),
   /** Nothing need be done. */
-  KNOW("Worth knowing", "worth knowing");
+  KNOW(word("Worth knowing"), word("worth knowing"));
 
   private final String word;
   private final String verdict;
@@ -23,12 +27,17 @@ public enum ClashSeverity implements Term {
 
   /** Its lozenge, with the word beside it. */
   public ClashMark mark() {
-    return new ClashMark(id(), word);
+    return new ClashMark(id(), say(word));
   }
 
   /** As in "two things are to be decided". */
   String counted(int count) {
-    String verb = this == MUST ? " " : count == 1 ? " is " : " are ";
-    return English.count(count, "thing") + verb + verdict;
+    String things = Speech.count(count, "thing");
+    if (this == MUST) {
+      return sayOf(count, "%s must be mended", things);
+    }
+    return count == 1
+        ? say("%s is %s", things, say(verdict))
+        : say("%s are %s", things, say(verdict));
   }
 }

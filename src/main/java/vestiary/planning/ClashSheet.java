@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,11 +9,12 @@ import java.util.stream.Collectors;
 import vestiary.allocation.CertificateKind;
 import vestiary.allocation.Level;
 import vestiary.allocation.Shortage;
+import vestiary.calendar.Colour;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out one clash with its proof, so that whoever counts both lists has checked it. */
 final class ClashSheet {
@@ -23,7 +26,7 @@ final class ClashSheet {
   ClashSheet(SpanToCheck span, Clash clash) {
     this.scene = new ClashScene(span, clash);
     this.clash = clash;
-    this.locale = span.cluster().language();
+    this.locale = Speech.localeOr(span.cluster().language());
   }
 
   ClashView view(Frame frame, MendingView mending) {
@@ -70,21 +73,21 @@ final class ClashSheet {
 
   private static String verdict(Shortage s) {
     if (s.certificate().kind() == CertificateKind.UNPROVEN) {
-      return "Not proven.";
+      return say("Not proven.");
     }
     if (!s.allClash()) {
-      return "%s needed, %s at most can be served, %s short."
-          .formatted(
-              English.sentence(English.count(s.needed())),
-              English.count(s.needed() - s.missing()),
-              English.count(s.missing()));
+      return say(
+          "%s needed, %s at most can be served, %s short.",
+          Speech.sentence(Speech.count(s.needed())),
+          Speech.count(s.needed() - s.missing()),
+          Speech.count(s.missing()));
     }
-    return "%s needed, %s %s, %s short."
-        .formatted(
-            English.sentence(English.count(s.needed())),
-            English.count(s.available()),
-            s.level() == Level.LOCAL ? "there" : "that could serve",
-            English.count(s.missing()));
+    return say(
+        "%s needed, %s %s, %s short.",
+        Speech.sentence(Speech.count(s.needed())),
+        Speech.count(s.available()),
+        s.level() == Level.LOCAL ? say("there") : say("that could serve"),
+        Speech.count(s.missing()));
   }
 
   private ClashView view(
@@ -101,15 +104,15 @@ final class ClashSheet {
       List<String> carriages) {
     DatedMass first = clash.first();
     List<Link> turn = new ArrayList<>();
-    turn.add(new Link("The week", "/week/" + WeekSheet.monday(first.date())));
-    turn.add(new Link("The day", "/day/" + first.date()));
+    turn.add(new Link(say("The week"), "/week/" + WeekSheet.monday(first.date())));
+    turn.add(new Link(say("The day"), "/day/" + first.date()));
     clash
         .masses()
         .forEach(
             m ->
                 turn.add(
                     new Link(
-                        "Change %s, %s".formatted(English.clock(m.start()), m.church().name()),
+                        say("Change %s, %s", Speech.clock(m.start()), m.church().name()),
                         "/masses/" + m.id().value())));
     turn.addAll(clash.ways());
     return new ClashView(
@@ -149,13 +152,14 @@ final class ClashSheet {
             .collect(Collectors.joining(" "));
     String calm =
         clash.severity() == ClashSeverity.DECIDE && clash.kind() != ClashKind.DOUBLE_BOOKED
-            ? " Mass can be celebrated all the same."
+            ? say(" Mass can be celebrated all the same.")
             : "";
-    return "%s: %s. %s%s".formatted(English.sentence(colours()), which, notes, calm).strip();
+    return "%s: %s. %s%s".formatted(Speech.sentence(colours()), which, notes, calm).strip();
   }
 
   private String colours() {
-    return English.list(clash.masses().stream().map(m -> m.colour().id()).distinct().toList());
+    return Speech.list(
+        clash.masses().stream().map(m -> Speech.colour(m.colour())).distinct().toList());
   }
 
   private String sources() {
@@ -166,17 +170,18 @@ final class ClashSheet {
             .orElse(List.of());
     return sources.isEmpty()
         ? ""
-        : "%s Vesture: %s. %s"
-            .formatted(checked(), String.join("; ", sources), clash.first().option().reason())
+        : say(
+                "%s Vesture: %s. %s",
+                checked(), String.join("; ", sources), clash.first().option().reason())
             .strip();
   }
 
   private String checked() {
     return switch (clash.findProof().orElseThrow().certificate().kind()) {
-      case ALL_CLASH -> "Checked by counting both, not by search.";
-      case CHAINS -> "Checked by adding up what each can serve, not by search.";
-      case FORCED_CHOICES -> "Checked by following each choice, not by search.";
-      case EXHAUSTION -> "Checked by trying all ways once more.";
+      case ALL_CLASH -> say("Checked by counting both, not by search.");
+      case CHAINS -> say("Checked by adding up what each can serve, not by search.");
+      case FORCED_CHOICES -> say("Checked by following each choice, not by search.");
+      case EXHAUSTION -> say("Checked by trying all ways once more.");
       case UNPROVEN -> "";
     };
   }
@@ -188,33 +193,39 @@ final class ClashSheet {
       List<Need> needs = s.needs().stream().filter(n -> n.mass().equals(mass.id())).toList();
       Need one = needs.get(0);
       said.add(
-          "%s, %s: %s, set out by %s and cleared by %s."
-              .formatted(
-                  mass.church().name(),
-                  English.clock(mass.start()),
-                  English.count(needs.size())
-                      + " "
-                      + (words.hasColour() ? one.colour().id() + " " : "")
-                      + words.noun(needs.size()),
-                  scene.clock(one.window().setOut()),
-                  scene.clock(one.window().cleared())));
+          say(
+              "%s, %s: %s, set out by %s and cleared by %s.",
+              mass.church().name(),
+              Speech.clock(mass.start()),
+              counted(needs.size(), one.colour(), words),
+              scene.clock(one.window().setOut()),
+              scene.clock(one.window().cleared())));
     }
     s.late().forEach(l -> said.add(scene.road(l)));
     if (list.isLong() && !list.allInUse().isEmpty()) {
       said.add(
-          "All %s are in use from %s to %s."
-              .formatted(
-                  English.count(s.needed()),
-                  scene.clock(list.allInUse().get(0)),
-                  scene.clock(list.allInUse().get(1))));
+          say(
+              "All %s are in use from %s to %s.",
+              Speech.count(s.needed()),
+              scene.clock(list.allInUse().get(0)),
+              scene.clock(list.allInUse().get(1))));
     }
     said.add(s.allClash() ? whyAllClash(s) : scene.proofWords(s).sentence());
     return said;
   }
 
+  private static String counted(int number, Colour colour, ShortageWords words) {
+    String noun = words.noun(number);
+    return Speech.count(
+        number,
+        words.noun(),
+        words.hasColour() ? Speech.tinted(Speech.colour(colour), noun) : noun);
+  }
+
   private static String whyAllClash(Shortage s) {
     return s.level() == Level.LOCAL
-        ? "No piece can serve two of them: they run at once, or follow with no time between."
-        : "No two of them can share a piece: they run at once, or the road between them is too long.";
+        ? say("No piece can serve two of them: they run at once, or follow with no time between.")
+        : say(
+            "No two of them can share a piece: they run at once, or the road between them is too long.");
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +15,7 @@ import vestiary.allocation.Shortage;
 import vestiary.cluster.Church;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Piece;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Accounts for every piece of the kind that is short, so that the numbers add up. */
 final class ClashStock {
@@ -36,12 +39,15 @@ final class ClashStock {
 
   /** For example "The thirteen sets of the cluster that count as white". */
   String title() {
-    String pieces =
-        all() == 1 ? "one " + words.noun(1) : English.count(all()) + " " + words.noun(all());
+    String pieces = Speech.count(all(), words.noun(), words.noun(all()));
     return words.hasColour()
-        ? "The %s of the cluster that %s as %s"
-            .formatted(pieces, all() == 1 ? "counts" : "count", shortage.colour().id())
-        : "The %s of the cluster".formatted(pieces);
+        ? say(
+            all() == 1
+                ? word("The %s of the cluster that counts as %s")
+                : word("The %s of the cluster that count as %s"),
+            pieces,
+            Speech.colour(shortage.colour()))
+        : say("The %s of the cluster", pieces);
   }
 
   List<ClashView.TallyLine> lines() {
@@ -50,7 +56,7 @@ final class ClashStock {
       lines.add(
           line(
               shortage.pieces(),
-              shortage.level() == Level.LOCAL ? "here and free" : "could serve",
+              shortage.level() == Level.LOCAL ? say("here and free") : say("could serve"),
               true));
     }
     Map<String, List<Piece>> hindered = new LinkedHashMap<>();
@@ -60,7 +66,7 @@ final class ClashStock {
             n -> hindered.computeIfAbsent(scene.reason(n), k -> new ArrayList<>()).add(n.piece()));
     hindered.forEach((reason, pieces) -> lines.add(line(pieces, reason, false)));
     if (!shortage.elsewhere().isEmpty()) {
-      lines.add(line(shortage.elsewhere(), "elsewhere, could be carried here", true));
+      lines.add(line(shortage.elsewhere(), say("elsewhere, could be carried here"), true));
     }
     return lines;
   }
@@ -74,14 +80,12 @@ final class ClashStock {
             .toList(),
         words,
         pieces.stream().limit(MOST_DRAWN).map(ClashScene::name).collect(Collectors.joining(", "))
-            + (pieces.size() > MOST_DRAWN
-                ? " and %d more".formatted(pieces.size() - MOST_DRAWN)
-                : ""));
+            + (pieces.size() > MOST_DRAWN ? say(" and %d more", pieces.size() - MOST_DRAWN) : ""));
   }
 
   List<String> steps() {
     return words.steps().stream()
-        .map(step -> "%s (%s).".formatted(English.sentence(step.sentence()), step.source()))
+        .map(step -> "%s (%s).".formatted(Speech.sentence(say(step.sentence())), step.source()))
         .toList();
   }
 
@@ -104,17 +108,13 @@ final class ClashStock {
   private String carriage(ChurchId from, List<Piece> pieces, ChurchId here) {
     Church church = scene.church(from);
     String minutes =
-        scene.findJourney(from, here).map(d -> ": %d minutes".formatted(d.toMinutes())).orElse("");
-    return "%s %s from %s, %s%s."
-        .formatted(
-            English.sentence(English.count(pieces.size())),
-            words.tinted(words.noun(pieces.size())),
-            church.name(),
-            church.place(),
-            minutes);
+        scene.findJourney(from, here).map(d -> say(": %d minutes", d.toMinutes())).orElse("");
+    return say(
+        "%s from %s, %s%s.",
+        Speech.sentence(words.counted(pieces.size())), church.name(), church.place(), minutes);
   }
 
   String total() {
-    return English.sentence(English.count(all())) + ", each counted once.";
+    return say("%s, each counted once.", Speech.sentence(Speech.count(all())));
   }
 }

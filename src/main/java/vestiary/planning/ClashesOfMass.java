@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Comparator;
 import java.util.List;
@@ -26,7 +28,7 @@ class ClashesOfMass implements MassWarnings {
         .map(
             c ->
                 new MassForm.Found(
-                    c.severity().mark(), c.words().told(), new Link("See why", c.address())))
+                    c.severity().mark(), c.words().told(), new Link(say("See why"), c.address())))
         .toList();
   }
 }

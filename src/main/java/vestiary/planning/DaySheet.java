@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -19,9 +21,9 @@ import vestiary.schedule.DepartureWords;
 import vestiary.vesting.Need;
 import vestiary.vesting.Window;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out one day: its celebration and the reason for its colour, then every Mass. */
 final class DaySheet {
@@ -51,7 +53,7 @@ final class DaySheet {
     this.departing = List.copyOf(departing);
     this.clashes = List.copyOf(clashes);
     this.calendars = calendars;
-    this.locale = span.cluster().language();
+    this.locale = Speech.localeOr(span.cluster().language());
     this.date = span.first();
     this.day = calendars.plain(span.cluster()).day(date);
   }
@@ -59,16 +61,16 @@ final class DaySheet {
   DayView view(Frame frame) {
     return new DayView(
         frame,
-        "%s, %s".formatted(English.weekday(date), monthAndYear()),
+        Speech.sentence("%s, %s".formatted(Speech.weekday(date), monthAndYear())),
         String.valueOf(date.getDayOfMonth()),
-        English.day(date) + " " + date.getYear(),
+        Speech.day(date) + " " + date.getYear(),
         DayWords.placeInTheYear(day),
         date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
         DayWords.ribbons(day),
         DayWords.celebrated("", day.kept(), locale),
         StandingWords.of(lead(), clashes),
         turn(),
-        new Link("Add a Mass", "/masses/new?date=" + date),
+        new Link(say("Add a Mass"), "/masses/new?date=" + date),
         DayPicture.of(rows(), List.of()),
         span.asked().stream().map(this::mass).toList(),
         departing.stream().map(DaySheet::departure).toList(),
@@ -89,11 +91,11 @@ final class DaySheet {
     return new DayView.Departure(
         mass.usual().church().name(),
         DepartureWords.of(mass),
-        new Link("More", "/masses/" + mass.id().value()));
+        new Link(say("More"), "/masses/" + mass.id().value()));
   }
 
   private String monthAndYear() {
-    return English.dateAndYear(date).substring(English.dateAndYear(date).indexOf(' ') + 1);
+    return Speech.monthAndYear(date);
   }
 
   private List<Link> turn() {
@@ -102,21 +104,21 @@ final class DaySheet {
     return List.of(
         new Link("← " + weekdayAndNumber(before), "/day/" + before),
         new Link(weekdayAndNumber(after) + " →", "/day/" + after),
-        new Link("The week", "/week/" + WeekSheet.monday(date)),
-        new Link("Set-out sheets", "/set-out?from=%s&to=%s".formatted(date, date)));
+        new Link(say("The week"), "/week/" + WeekSheet.monday(date)),
+        new Link(say("Set-out sheets"), "/set-out?from=%s&to=%s".formatted(date, date)));
   }
 
   private static String weekdayAndNumber(LocalDate date) {
-    return English.weekday(date) + " " + date.getDayOfMonth();
+    return Speech.weekday(date) + " " + date.getDayOfMonth();
   }
 
   private String lead() {
-    String colours = English.sentence(English.colours(DayWords.colours(day)));
+    String colours = Speech.sentence(Speech.colours(DayWords.colours(day)));
     String evening =
         day.evening().tomorrow()
-            ? "; in the evening %s begins"
-                .formatted(
-                    calendars.plain(span.cluster()).day(date.plusDays(1)).kept().name().in(locale))
+            ? say(
+                "; in the evening %s begins",
+                calendars.plain(span.cluster()).day(date.plusDays(1)).kept().name().in(locale))
             : "";
     return "%s%s. %s".formatted(colours, evening, MassWords.counted(span.asked()));
   }
@@ -150,10 +152,10 @@ final class DaySheet {
     List<Need> needs = span.needs(mass);
     return new DayView.Mass(
         "/masses/" + mass.id().value(),
-        English.clock(mass.start()),
+        Speech.clock(mass.start()),
         needs.isEmpty()
             ? ""
-            : "set out by " + English.clock(local(needs.get(0).window(), Window::setOut)),
+            : say("set out by ") + Speech.clock(local(needs.get(0).window(), Window::setOut)),
         mass.church().name(),
         mass.church().place(),
         DayWords.ribbon(mass.colour()),
@@ -168,7 +170,7 @@ final class DaySheet {
                     new DayView.Clash(
                         c.severity().mark(),
                         c.words().title() + ".",
-                        new Link("See why", c.address()),
+                        new Link(say("See why"), c.address()),
                         c.mends()))
             .toList(),
         new DayView.Reason(mass.option().reason(), ""),
@@ -206,8 +208,9 @@ final class DaySheet {
     return missing == 0
         ? Stream.empty()
         : Stream.of(
-            "%s would be %s short."
-                .formatted(English.sentence(colour.id()), English.count(missing)));
+            say(
+                "%s would be %s short.",
+                Speech.sentence(Speech.colour(colour)), Speech.count(missing)));
   }
 
   private List<DayPicture.Church> rows() {

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZonedDateTime;
@@ -13,7 +15,7 @@ import vestiary.allocation.celebrant.Stay;
 import vestiary.allocation.celebrant.WhyNot;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Says that somebody is named at two liturgies and cannot serve both. Where they overlap it cannot
@@ -46,12 +48,12 @@ final class InTwoPlaces {
         masses,
         new ClashWords(
             CheckClashes.about(first),
-            "%s is named here and %s, and %s"
-                .formatted(
-                    person.calledName(),
-                    there(),
-                    both.overlap() ? "the two overlap" : "cannot be there in time"),
-            person.tightName() + " twice",
+            say(
+                "%s is named here and %s, and %s",
+                person.calledName(),
+                there(),
+                both.overlap() ? say("the two overlap") : say("cannot be there in time")),
+            person.tightName() + say(" twice"),
             more(),
             ""),
         List.of(),
@@ -71,15 +73,17 @@ final class InTwoPlaces {
   private String there() {
     String there =
         first.church().equals(second.church())
-            ? "again at " + English.clock(second.start())
+            ? say("again at ") + Speech.clock(second.start())
             : WhoElse.which(second);
-    return second.date().equals(first.date()) ? there : there + " on " + English.day(second.date());
+    return second.date().equals(first.date())
+        ? there
+        : there + say(" on ") + Speech.day(second.date());
   }
 
   private String more() {
     List<String> more = new ArrayList<>(List.of(why()));
     findLaterStart()
-        .map(start -> "From %s on it would do.".formatted(English.clock(start)))
+        .map(start -> say("From %s on it would do.", Speech.clock(start)))
         .ifPresent(more::add);
     WhoElse others = new WhoElse(people);
     Stream.of(first, second)
@@ -91,19 +95,19 @@ final class InTwoPlaces {
   private String why() {
     if (both.why() instanceof WhyNot.Before before) {
       ZonedDateTime leaves = first.end().plus(Pace.USUAL.after());
-      return "He is here until %s (%s at %s)%s: he could begin there at %s at the earliest."
-          .formatted(
-              English.clock(leaves),
-              MassWords.noun(first),
-              English.clock(first.start()),
-              road(before.journey()),
-              English.clock(at(before.earliest())));
+      return say(
+          "He is here until %s (%s at %s)%s: he could begin there at %s at the earliest.",
+          Speech.clock(leaves),
+          MassWords.noun(first),
+          Speech.clock(first.start()),
+          road(before.journey()),
+          Speech.clock(at(before.earliest())));
     }
-    return "No way between the two is known.";
+    return say("No way between the two is known.");
   }
 
   private static String road(Duration journey) {
-    return journey.isZero() ? "" : ", %d minutes away".formatted(journey.toMinutes());
+    return journey.isZero() ? "" : say(", %d minutes away", journey.toMinutes());
   }
 
   /** The earliest start of the second, if that day has room for it and he is free then. */

@@ -1,6 +1,8 @@
 package vestiary.planning;
 
 import static java.util.Map.entry;
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,35 +17,35 @@ import vestiary.schedule.MassLanguage;
 import vestiary.vesting.FurtherMinisters;
 import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** A Mass in the words of the week's and the day's page. */
 public final class MassWords {
 
   private static final Map<MassKind, String> KINDS =
       Map.ofEntries(
-          entry(MassKind.WEDDING, "wedding"),
-          entry(MassKind.FUNERAL, "funeral"),
-          entry(MassKind.CONFIRMATION, "confirmation"),
-          entry(MassKind.BAPTISM, "baptism"),
-          entry(MassKind.ANOINTING, "anointing of the sick"),
-          entry(MassKind.SCRUTINY, "scrutiny"),
-          entry(MassKind.ORDINATION, "ordination"),
-          entry(MassKind.PROFESSION, "religious profession"),
-          entry(MassKind.DEDICATION, "dedication"),
-          entry(MassKind.DEAD_ANNIVERSARY, "anniversary of a death"),
-          entry(MassKind.DEAD, "Mass for the dead"),
-          entry(MassKind.VOTIVE, "votive Mass"),
-          entry(MassKind.VARIOUS_NEEDS, "for various needs"),
-          entry(MassKind.CHRISM, "Chrism Mass"),
-          entry(MassKind.LORDS_SUPPER, "Mass of the Lord's Supper"),
-          entry(MassKind.EASTER_VIGIL, "Easter Vigil"),
-          entry(MassKind.GOOD_FRIDAY, "celebration of the Passion"),
-          entry(MassKind.BENEDICTION, "Benediction"),
-          entry(MassKind.PROCESSION, "procession"),
-          entry(MassKind.BAPTISM_OUTSIDE_MASS, "baptism"),
-          entry(MassKind.FUNERAL_OUTSIDE_MASS, "funeral without Mass"),
-          entry(MassKind.OTHER, "other liturgy"));
+          entry(MassKind.WEDDING, word("wedding")),
+          entry(MassKind.FUNERAL, word("funeral")),
+          entry(MassKind.CONFIRMATION, word("confirmation")),
+          entry(MassKind.BAPTISM, word("baptism")),
+          entry(MassKind.ANOINTING, word("anointing of the sick")),
+          entry(MassKind.SCRUTINY, word("scrutiny")),
+          entry(MassKind.ORDINATION, word("ordination")),
+          entry(MassKind.PROFESSION, word("religious profession")),
+          entry(MassKind.DEDICATION, word("dedication")),
+          entry(MassKind.DEAD_ANNIVERSARY, word("anniversary of a death")),
+          entry(MassKind.DEAD, word("Mass for the dead")),
+          entry(MassKind.VOTIVE, word("votive Mass")),
+          entry(MassKind.VARIOUS_NEEDS, word("for various needs")),
+          entry(MassKind.CHRISM, word("Chrism Mass")),
+          entry(MassKind.LORDS_SUPPER, word("Mass of the Lord's Supper")),
+          entry(MassKind.EASTER_VIGIL, word("Easter Vigil")),
+          entry(MassKind.GOOD_FRIDAY, word("celebration of the Passion")),
+          entry(MassKind.BENEDICTION, word("Benediction")),
+          entry(MassKind.PROCESSION, word("procession")),
+          entry(MassKind.BAPTISM_OUTSIDE_MASS, word("baptism")),
+          entry(MassKind.FUNERAL_OUTSIDE_MASS, word("funeral without Mass")),
+          entry(MassKind.OTHER, word("other liturgy")));
 
   private static final List<PieceKind> COUNTED =
       List.of(
@@ -66,19 +68,21 @@ public final class MassWords {
   private static String tightKind(DatedMass mass, Locale locale) {
     if (mass.kind() == MassKind.ANTICIPATED) {
       return mass.isOnHolyDay() && mass.ruling().day().date().getDayOfWeek().getValue() == 7
-          ? "of Sunday"
-          : "of the next day";
+          ? say("of Sunday")
+          : say("of the next day");
     }
     if (mass.kind() == MassKind.OF_THE_DAY) {
       boolean kept = mass.option().celebration().id().equals(mass.ruling().day().kept().id());
       return kept ? "" : mass.option().celebration().name().in(locale);
     }
-    return KINDS.get(mass.kind());
+    return say(KINDS.get(mass.kind()));
   }
 
   /** What is celebrated, as a noun: "Mass", "confirmation", "Benediction". */
   public static String noun(DatedMass mass) {
-    return mass.kind() == MassKind.VARIOUS_NEEDS ? "Mass" : KINDS.getOrDefault(mass.kind(), "Mass");
+    return mass.kind() == MassKind.VARIOUS_NEEDS
+        ? say("Mass")
+        : say(KINDS.getOrDefault(mass.kind(), word("Mass")));
   }
 
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */
@@ -88,7 +92,7 @@ public final class MassWords {
         switch (mass.kind()) {
           case OF_THE_DAY -> celebration;
           case ANTICIPATED -> tightKind(mass, locale) + ", " + celebration;
-          default -> KINDS.get(mass.kind());
+          default -> say(KINDS.get(mass.kind()));
         };
     return spoken(what, mass);
   }
@@ -102,7 +106,7 @@ public final class MassWords {
   static String celebrant(DatedMass mass) {
     return mass.findCelebrant()
         .map(MassWords::named)
-        .orElse(mass.ministers().bishop() ? "a bishop" : "no celebrant");
+        .orElse(mass.ministers().bishop() ? say("a bishop") : say("no celebrant"));
   }
 
   /** For example "3 concelebrants, 1 deacon"; empty if the celebrant is alone. */
@@ -117,15 +121,15 @@ public final class MassWords {
   public static String company(DatedMass mass) {
     List<String> company = new ArrayList<>();
     if (mass.concelebrants() > 0) {
-      company.add(English.count(mass.concelebrants(), "concelebrant"));
+      company.add(Speech.count(mass.concelebrants(), "concelebrant"));
     }
     if (mass.deacons() > 0) {
-      company.add(English.count(mass.deacons(), "deacon"));
+      company.add(Speech.count(mass.deacons(), "deacon"));
     }
     for (FurtherMinisters further : mass.ministers().further()) {
-      company.add(English.count(further.count(), RoleWords.noun(further.role())));
+      company.add(Speech.count(further.count(), RoleWords.noun(further.role())));
     }
-    return English.list(company);
+    return Speech.list(company);
   }
 
   /** For example "needs four chasubles with stole and two dalmatics with stole". */
@@ -135,14 +139,14 @@ public final class MassWords {
       int number = count(needs, kind);
       if (number > 0) {
         String stole =
-            kind == PieceKind.CHASUBLE || kind == PieceKind.DALMATIC ? " with stole" : "";
-        counted.add(English.count(number, PieceNouns.of(kind)) + stole);
+            kind == PieceKind.CHASUBLE || kind == PieceKind.DALMATIC ? say(" with stole") : "";
+        counted.add(Speech.count(number, PieceNouns.of(kind)) + stole);
       }
     }
     if (counted.isEmpty() && count(needs, PieceKind.STOLE) > 0) {
-      counted.add(English.count(count(needs, PieceKind.STOLE), "stole"));
+      counted.add(Speech.count(count(needs, PieceKind.STOLE), "stole"));
     }
-    return counted.isEmpty() ? "" : "needs " + English.list(counted);
+    return counted.isEmpty() ? "" : say("needs ") + Speech.list(counted);
   }
 
   /** For example "Nineteen Masses and three Benedictions." */
@@ -152,15 +156,19 @@ public final class MassWords {
     long others = masses.size() - said - benedictions;
     List<String> parts = new ArrayList<>();
     if (said > 0 || masses.isEmpty()) {
-      parts.add(English.count((int) said, "Mass"));
+      parts.add(Speech.count((int) said, "Mass"));
     }
     if (benedictions > 0) {
-      parts.add(English.count((int) benedictions, "Benediction"));
+      parts.add(Speech.count((int) benedictions, "Benediction"));
     }
     if (others > 0) {
-      parts.add(English.count((int) others) + " other " + (others == 1 ? "liturgy" : "liturgies"));
+      parts.add(
+          Speech.count(
+              (int) others,
+              "other liturgy",
+              say(others == 1 ? word("other liturgy") : word("other liturgies"))));
     }
-    return English.sentence(English.list(parts)) + ".";
+    return Speech.sentence(Speech.list(parts)) + ".";
   }
 
   private static String named(Person person) {
@@ -169,7 +177,7 @@ public final class MassWords {
 
   private static void figure(List<String> company, int number, String noun) {
     if (number > 0) {
-      company.add(number + " " + noun + (number == 1 ? "" : "s"));
+      company.add(number + " " + Speech.noun(number, noun));
     }
   }
 

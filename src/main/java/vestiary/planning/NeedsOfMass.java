@@ -8,6 +8,7 @@ import java.util.Locale;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.vesting.Need;
+import vestiary.web.Speech;
 
 /** What one Mass asks of the pool. */
 @ApplicationScoped
@@ -36,6 +37,7 @@ class NeedsOfMass {
     DatedMass mass = masses.get(id);
     SpanToCheck span = check.load(mass.date(), mass.date());
     List<Need> needs = mass.chosen().cancelled() ? List.of() : span.needs(mass);
-    return new Found(mass, needs, span.cluster().zone(), span.cluster().language());
+    return new Found(
+        mass, needs, span.cluster().zone(), Speech.localeOr(span.cluster().language()));
   }
 }

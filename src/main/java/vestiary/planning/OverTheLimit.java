@@ -1,5 +1,8 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,7 +12,7 @@ import vestiary.allocation.celebrant.WhyNot;
 import vestiary.cluster.CountBy;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Says that a priest has more Masses on one counted day than the leave on file allows, which cannot
@@ -47,7 +50,7 @@ final class OverTheLimit {
         new ClashWords(
             CheckClashes.about(masses.get(0)),
             title(),
-            "%s, %s Mass".formatted(person.tightName(), English.ordinal(many.number())),
+            say("%s, %s Mass", person.tightName(), Speech.ordinal(many.number())),
             more(),
             otherCount()),
         List.of(),
@@ -55,14 +58,14 @@ final class OverTheLimit {
   }
 
   private String title() {
-    return "%s has %s %s, and %s"
-        .formatted(
-            person.calledName(),
-            English.count(many.number(), "Mass"),
-            on(many.day(), people.countBy()),
-            many.own()
-                ? "takes %s a day".formatted(English.count(many.most()))
-                : "the leave on file is for " + English.count(many.most()));
+    return say(
+        "%s has %s %s, and %s",
+        person.calledName(),
+        Speech.count(many.number(), "Mass"),
+        on(many.day(), people.countBy()),
+        many.own()
+            ? say("takes %s a day", Speech.count(many.most()))
+            : say("the leave on file is for ") + Speech.count(many.most()));
   }
 
   private String more() {
@@ -70,19 +73,19 @@ final class OverTheLimit {
     more.add(
         "%s%s."
             .formatted(
-                English.sentence(English.list(masses.stream().map(WhoElse::which).toList())),
-                many.own() ? "" : "; concelebrating counts (can. 905 § 2)"));
+                Speech.sentence(Speech.list(masses.stream().map(WhoElse::which).toList())),
+                many.own() ? "" : say("; concelebrating counts (can. 905 § 2)")));
     if (!many.own() && many.number() > MOST_BY_LEAVE) {
-      more.add("So many are beyond what a bishop can permit; the Holy See alone could.");
+      more.add(say("So many are beyond what a bishop can permit; the Holy See alone could."));
     }
     WhoElse others = new WhoElse(people);
     masses.stream().flatMap(one -> others.sentence(one, person).stream()).forEach(more::add);
-    more.add("Give one of them to another, or leave one out.");
+    more.add(say("Give one of them to another, or leave one out."));
     if (!many.own() && many.number() <= MOST_BY_LEAVE) {
       more.add(
-          "If the bishop has given leave for more, enter it with %s under People, or in Settings"
-                  .formatted(person.calledName())
-              + " if all have it.");
+          say(
+              "If the bishop has given leave for more, enter it with %s under People, or in Settings if all have it.",
+              person.calledName()));
     }
     return String.join(" ", more);
   }
@@ -98,14 +101,17 @@ final class OverTheLimit {
             .findFirst();
     return tooMany.isPresent()
         ? ""
-        : "Counted by the %s day he would keep within it.".formatted(other.id());
+        : say(
+            other == CountBy.CALENDAR
+                ? word("Counted by the calendar day he would keep within it.")
+                : word("Counted by the liturgical day he would keep within it."));
   }
 
   private static String on(CountedDay day, CountBy countBy) {
-    String date = English.day(day.date());
+    String date = Speech.day(day.date());
     if (day.portion() == Portion.VIGIL) {
-      return "among the Easter Vigils of " + date;
+      return say("among the Easter Vigils of ") + date;
     }
-    return (countBy == CountBy.CALENDAR ? "on " : "for ") + date;
+    return (countBy == CountBy.CALENDAR ? say("on ") : say("for ")) + date;
   }
 }

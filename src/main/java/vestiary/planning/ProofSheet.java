@@ -1,5 +1,8 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,12 +17,12 @@ import vestiary.allocation.Certificate.ForcedChoices;
 import vestiary.allocation.Certificate.Taken;
 import vestiary.allocation.Shortage;
 import vestiary.vesting.Need;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Sets out in a table what shows a shortage. */
 final class ProofSheet {
 
-  private static final String IN_TIME = "In time";
+  private static final String IN_TIME = word("In time");
 
   private final ClashScene scene;
   private final Shortage shortage;
@@ -49,25 +52,24 @@ final class ProofSheet {
 
   private ProofView chains(Chains chains) {
     return new ProofView(
-        IN_TIME,
-        "What each can serve at most",
-        List.of("Piece", "At most", "For example"),
+        say(IN_TIME),
+        say("What each can serve at most"),
+        List.of(say("Piece"), say("At most"), say("For example")),
         chains.chains().stream()
             .map(
                 chain ->
                     List.of(
                         ProofWords.name(chain.piece()),
-                        English.count(chain.needs().size()),
+                        Speech.count(chain.needs().size()),
                         then(chain.needs())))
             .toList(),
-        "%s together, and %s are needed."
-            .formatted(
-                English.sentence(English.count(chains.atMost())),
-                English.count(shortage.needed())));
+        say(
+            "%s together, and %s are needed.",
+            Speech.sentence(Speech.count(chains.atMost())), Speech.count(shortage.needed())));
   }
 
   private String then(List<Need> needs) {
-    return needs.stream().map(words::need).collect(Collectors.joining(", then "));
+    return needs.stream().map(words::need).collect(Collectors.joining(say(", then ")));
   }
 
   private ProofView forced(ForcedChoices forced) {
@@ -86,27 +88,31 @@ final class ProofSheet {
         List.of(
             String.valueOf(rows.size() + 1),
             words.need(forced.without()),
-            "none",
+            say("none"),
             since(forced.gone())));
     return new ProofView(
-        IN_TIME, "One choice after another", List.of("", "For", "Left", "Since"), rows, "");
+        say(IN_TIME),
+        say("One choice after another"),
+        List.of("", say("For"), say("Left"), say("Since")),
+        rows,
+        "");
   }
 
   private String since(List<Taken> gone) {
     return gone.isEmpty()
-        ? "nothing else can serve it"
+        ? say("nothing else can serve it")
         : gone.stream().map(words::gone).collect(Collectors.joining("; "));
   }
 
   private ProofView exhaustion(Exhaustion exhaustion) {
     return new ProofView(
-        IN_TIME,
-        "What could serve each",
-        List.of("For", "Could serve"),
+        say(IN_TIME),
+        say("What could serve each"),
+        List.of(say("For"), say("Could serve")),
         exhaustion.options().stream()
             .map(option -> List.of(words.need(option.need()), ProofWords.oneOf(option.pieces())))
             .toList(),
-        "Tried in every order that the hours and journeys allow.");
+        say("Tried in every order that the hours and journeys allow."));
   }
 
   /** For needs too many to be drawn: how many at each church, and the hours between which. */
@@ -116,10 +122,10 @@ final class ProofSheet {
             .collect(Collectors.groupingBy(scene::church, TreeMap::new, Collectors.toList()));
     return new ProofView(
         "",
-        "Needed at each church",
-        List.of("Church", "Needed", "Set out from", "Put away by"),
+        say("Needed at each church"),
+        List.of(say("Church"), say("Needed"), say("Set out from"), say("Put away by")),
         churches.entrySet().stream().map(e -> row(e.getKey(), e.getValue())).toList(),
-        English.sentence(English.count(shortage.needed())) + " together." + nearest());
+        Speech.sentence(Speech.count(shortage.needed())) + say(" together.") + nearest());
   }
 
   private String nearest() {
@@ -128,7 +134,7 @@ final class ProofSheet {
         : needs.nearest(scene::findJourney).stream()
             .map(words::need)
             .distinct()
-            .collect(Collectors.joining("; ", " Nearest to one another: ", "."));
+            .collect(Collectors.joining("; ", say(" Nearest to one another: "), "."));
   }
 
   private List<String> row(String church, List<Need> own) {

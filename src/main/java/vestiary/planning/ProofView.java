@@ -1,5 +1,8 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.List;
 
 /**
@@ -16,10 +19,16 @@ public record ProofView(
 
   /** Both lists are drawn and counted, and nothing more is needed. */
   public static final ProofView COUNTED =
-      new ProofView("Count the two", "", List.of(), List.of(), "");
+      new ProofView(word("Count the two"), "", List.of(), List.of(), "");
 
   public ProofView {
     heads = List.copyOf(heads);
     rows = List.copyOf(rows);
+  }
+
+  /** In the language of the request, also where it is one of the constants. */
+  @Override
+  public String pictureTitle() {
+    return say(pictureTitle);
   }
 }

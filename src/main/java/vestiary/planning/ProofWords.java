@@ -1,9 +1,11 @@
 package vestiary.planning;
 
-import static vestiary.web.English.choice;
-import static vestiary.web.English.clock;
-import static vestiary.web.English.count;
-import static vestiary.web.English.list;
+import static vestiary.web.Speech.choice;
+import static vestiary.web.Speech.clock;
+import static vestiary.web.Speech.count;
+import static vestiary.web.Speech.list;
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +22,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Piece;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says in one sentence why the pieces do not suffice, each step of which can be followed. */
 final class ProofWords {
@@ -51,40 +53,45 @@ final class ProofWords {
       case ALL_CLASH -> allClash();
       case EXHAUSTION -> exhaustion();
       default ->
-          "This could not be proven: checked again, the proof did not hold. That is a fault of this"
-              + " program and has been noted; please count by hand before you act on it.";
+          say(
+                  "This could not be proven: checked again, the proof did not hold. That is a fault of this")
+              + say(" program and has been noted; please count by hand before you act on it.");
     };
   }
 
   private String allClash() {
     if (shortage.needed() == 1) {
-      return "No piece can serve it.";
+      return say("No piece can serve it.");
     }
     String both =
-        shortage.needed() == 2 ? "both of these" : "two of these " + count(shortage.needed());
+        shortage.needed() == 2
+            ? say("both of these")
+            : say("two of these ") + count(shortage.needed());
     String serve =
-        shortage.available() == 0 ? "none serves any" : count(shortage.available()) + " can serve";
-    return "No piece can serve %s, and %s: %s short."
-        .formatted(both, serve, count(shortage.missing()));
+        shortage.available() == 0
+            ? say("none serves any")
+            : count(shortage.available()) + say(" can serve");
+    return say("No piece can serve %s, and %s: %s short.", both, serve, count(shortage.missing()));
   }
 
   private String chains(Chains chains) {
     List<Chain> each = chains.chains();
     String serve =
         each.size() > MOST_NAMED
-            ? "the %s serve at most %s of these"
-                .formatted(count(each.size(), "piece"), count(chains.atMost()))
-            : list(each.stream().map(ProofWords::most).toList()) + " of these";
+            ? say(
+                "the %s serve at most %s of these",
+                count(each.size(), "piece"), count(chains.atMost()))
+            : list(each.stream().map(ProofWords::most).toList()) + say(" of these");
     String together =
         each.size() > MOST_NAMED || each.size() == 1
             ? ""
-            : ": %s together".formatted(count(chains.atMost()));
-    return "One after another, %s%s, but %s are needed."
-        .formatted(serve, together, count(shortage.needed()));
+            : say(": %s together", count(chains.atMost()));
+    return say(
+        "One after another, %s%s, but %s are needed.", serve, together, count(shortage.needed()));
   }
 
   private static String most(Chain chain) {
-    return "%s serves at most %s".formatted(name(chain.piece()), count(chain.needs().size()));
+    return say("%s serves at most %s", name(chain.piece()), count(chain.needs().size()));
   }
 
   private String forced(ForcedChoices forced) {
@@ -93,19 +100,19 @@ final class ProofWords {
       String pieces = oneOf(choice.pieces());
       said.add(
           choice.gone().isEmpty()
-              ? "only %s can serve %s".formatted(pieces, need(choice.need()))
-              : "so only %s is left for %s".formatted(pieces, need(choice.need())));
+              ? say("only %s can serve %s", pieces, need(choice.need()))
+              : say("so only %s is left for %s", pieces, need(choice.need())));
     }
-    said.add("so none is left for %s.".formatted(need(forced.without())));
-    return English.sentence(String.join("; ", said));
+    said.add(say("so none is left for %s.", need(forced.without())));
+    return Speech.sentence(String.join("; ", said));
   }
 
   private String exhaustion() {
-    return "Every way to give the %s to these %s was tried, and each leaves one without; any %s of them can be served."
-        .formatted(
-            count(shortage.available(), "piece"),
-            count(shortage.needed()),
-            count(shortage.needed() - 1));
+    return say(
+        "Every way to give the %s to these %s was tried, and each leaves one without; any %s of them can be served.",
+        count(shortage.available(), "piece"),
+        count(shortage.needed()),
+        count(shortage.needed() - 1));
   }
 
   /**
@@ -114,9 +121,11 @@ final class ProofWords {
    */
   String need(Need need) {
     DatedMass mass = masses.get(need.mass());
-    String colour = ofOneColour() ? "" : ", in " + need.colour().id();
+    String colour = ofOneColour() ? "" : say(", in %s", Speech.colour(need.colour()));
     String place = "%s, %s%s".formatted(mass.church().name(), clock(mass.start()), colour);
-    return needsOfMass.getOrDefault(need.mass(), 1L) == 1 ? place : who(need) + " at " + place;
+    return needsOfMass.getOrDefault(need.mass(), 1L) == 1
+        ? place
+        : say("%s at %s", who(need), place);
   }
 
   private boolean ofOneColour() {
@@ -125,17 +134,18 @@ final class ProofWords {
 
   private static String who(Need need) {
     String noun = RoleWords.noun(need.role());
-    return RoleWords.isTheOne(need.role()) ? "the " + noun : noun + " " + need.ordinal();
+    return RoleWords.isTheOne(need.role())
+        ? Speech.the(noun)
+        : Speech.noun(1, noun) + " " + need.ordinal();
   }
 
   /** For example "SA-W1 goes to Saint Anne, 10:30". */
   String gone(Taken taken) {
     List<String> by = taken.by().stream().map(this::need).toList();
-    return "%s %s to %s"
-        .formatted(
-            list(taken.pieces().stream().map(ProofWords::name).toList()),
-            taken.pieces().size() == 1 ? "goes" : "go",
-            String.join(" and ", by));
+    return say(
+        taken.pieces().size() == 1 ? word("%s goes to %s") : word("%s go to %s"),
+        list(taken.pieces().stream().map(ProofWords::name).toList()),
+        String.join(say(" and "), by));
   }
 
   /** For example "SA-W1 or SA-W2". */

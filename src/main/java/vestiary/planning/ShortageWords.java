@@ -1,10 +1,13 @@
 package vestiary.planning;
 
-import static vestiary.web.English.clock;
-import static vestiary.web.English.count;
-import static vestiary.web.English.day;
-import static vestiary.web.English.list;
-import static vestiary.web.English.sentence;
+import static vestiary.web.Speech.clock;
+import static vestiary.web.Speech.count;
+import static vestiary.web.Speech.day;
+import static vestiary.web.Speech.list;
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.sayOf;
+import static vestiary.web.Speech.sentence;
+import static vestiary.web.Speech.word;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -27,6 +30,7 @@ import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
+import vestiary.web.Speech;
 
 /** Puts a shortage in words. It shows needs alike and never says who goes without. */
 final class ShortageWords {
@@ -52,12 +56,12 @@ final class ShortageWords {
     List<DatedMass> concerned = masses();
     String day = day(concerned.get(0).date());
     if (new LongList(shortage).isLong() && concerned.size() > MOST_NAMED) {
-      return "%s, %s to %s, %s"
-          .formatted(
-              day,
-              clock(shortage.from().atZone(zone)),
-              clock(shortage.to().atZone(zone)),
-              churches(concerned));
+      return say(
+          "%s, %s to %s, %s",
+          day,
+          clock(shortage.from().atZone(zone)),
+          clock(shortage.to().atZone(zone)),
+          churches(concerned));
     }
     if (concerned.size() == 1) {
       return "%s, %s, %s".formatted(place(concerned.get(0)), day, clock(concerned.get(0).start()));
@@ -67,7 +71,7 @@ final class ShortageWords {
 
   private static String churches(List<DatedMass> masses) {
     int churches = (int) masses.stream().map(ShortageWords::place).distinct().count();
-    return count(churches) + (churches == 1 ? " church" : " churches");
+    return Speech.count(churches, "church");
   }
 
   private String title() {
@@ -81,50 +85,53 @@ final class ShortageWords {
   }
 
   private String notAllClash() {
-    return "%s; the %s that could serve them %s"
-        .formatted(
-            who(),
-            count(shortage.available()) + " " + noun(shortage.available()),
-            shortage.certificate().kind() == CertificateKind.UNPROVEN
-                ? "may not suffice"
-                : "do not suffice");
+    return say(
+        "%s; the %s that could serve them %s",
+        who(),
+        Speech.count(shortage.available(), noun(), noun(shortage.available())),
+        shortage.certificate().kind() == CertificateKind.UNPROVEN
+            ? say("may not suffice")
+            : say("do not suffice"));
   }
 
   private String local() {
     String there =
         shortage.available() == 0
-            ? "none is there"
-            : "%s %s there".formatted(stock(), shortage.available() == 1 ? "is" : "are");
+            ? say("none is there")
+            : say(shortage.available() == 1 ? word("%s is there") : word("%s are there"), stock());
     return "%s; %s".formatted(who(), there);
   }
 
   private String cluster() {
     String there =
         shortage.available() == 0
-            ? "the cluster has none for them"
-            : "%s can serve them".formatted(stock());
+            ? say("the cluster has none for them")
+            : sayOf(shortage.available(), "%s can serve them", stock());
     return "%s; %s".formatted(who(), there);
   }
 
   /** For example "Three concelebrants need white". */
   private String who() {
     if (shortage.masses().size() == 1) {
-      return sentence(ministers()) + (shortage.needed() == 1 ? " needs " : " need ") + wanted();
+      return sentence(ministers())
+          + (shortage.needed() == 1 ? say(" needs ") : say(" need "))
+          + wanted();
     }
     String masses = count(shortage.masses().size(), "Mass");
-    String liturgies = areAllMasses() ? masses : count(shortage.masses().size()) + " liturgies";
+    String liturgies =
+        areAllMasses() ? masses : say("%s liturgies", count(shortage.masses().size()));
     String many =
         shortage.needed() == shortage.masses().size()
             ? liturgies
-            : "%s at %s".formatted(count(shortage.needed(), "minister"), liturgies);
-    return sentence(many) + " need " + wanted() + when();
+            : say("%s at %s", count(shortage.needed(), "minister"), liturgies);
+    return sentence(many) + say(" need ") + wanted() + when();
   }
 
   private String when() {
     if (!shortage.allClash()) {
-      return " close together";
+      return say(" close together");
     }
-    return shortage.level() == Level.LOCAL ? " with no time between" : " at once";
+    return shortage.level() == Level.LOCAL ? say(" with no time between") : say(" at once");
   }
 
   private String ministers() {
@@ -139,7 +146,7 @@ final class ShortageWords {
 
   private static String minister(Role role, int number) {
     String noun = RoleWords.noun(role);
-    return number == 1 && RoleWords.isTheOne(role) ? "the " + noun : count(number, noun);
+    return number == 1 && RoleWords.isTheOne(role) ? Speech.the(noun) : count(number, noun);
   }
 
   /** For example "white", or "a white cope". */
@@ -148,17 +155,16 @@ final class ShortageWords {
       return colours();
     }
     String noun = PieceNouns.of(shortage.pieceKind());
-    return shortage.needed() == 1 ? one(noun) : tinted(noun + "s");
+    return shortage.needed() == 1 ? one(noun) : tinted(Speech.noun(2, noun));
   }
 
   private String one(String noun) {
-    String tinted = tinted(noun);
-    return (tinted.startsWith("a") ? "an " : "a ") + tinted;
+    return Speech.one(noun, tinted(Speech.noun(1, noun)));
   }
 
   /** The noun with its colour, if it has one that matters. */
   String tinted(String noun) {
-    return hasColour() ? colours() + " " + noun : noun;
+    return hasColour() ? Speech.tinted(colours(), noun) : noun;
   }
 
   boolean isOfOneColour() {
@@ -171,21 +177,29 @@ final class ShortageWords {
 
   private String colours() {
     List<Colour> asked = shortage.needs().stream().map(Need::colour).distinct().sorted().toList();
-    return list(asked.stream().map(Colour::id).toList());
+    return list(asked.stream().map(Speech::colour).toList());
   }
 
   /** For example "two white sets". */
   private String stock() {
-    return count(shortage.available()) + " " + tinted(noun(shortage.available()));
+    return counted(shortage.available());
+  }
+
+  /** For example "two white sets". */
+  String counted(int number) {
+    return Speech.count(number, noun(), tinted(noun(number)));
+  }
+
+  String noun(int number) {
+    return Speech.noun(number, noun());
   }
 
   /** People count sets; where a chasuble has none, chasubles are counted. */
-  String noun(int number) {
+  String noun() {
     boolean sets =
         shortage.pieceKind() == PieceKind.CHASUBLE
             && pieces().noneMatch(piece -> piece.set().isEmpty());
-    String noun = sets ? "set" : PieceNouns.of(shortage.pieceKind());
-    return number == 1 ? noun : noun + "s";
+    return sets ? "set" : PieceNouns.of(shortage.pieceKind());
   }
 
   private Stream<Piece> pieces() {
@@ -197,30 +211,31 @@ final class ShortageWords {
   }
 
   private String late(LateArrival late) {
-    String piece = one(noun(1));
+    String piece = one(noun());
     if (late.arrives().equals(Instant.MAX)) {
-      return "No journey is known by which %s could come from %s to %s"
-          .formatted(piece, church(late.from()), church(late.to()));
+      return say(
+          "No journey is known by which %s could come from %s to %s",
+          piece, church(late.from()), church(late.to()));
     }
     long minutes = Duration.between(late.due(), late.arrives()).toMinutes();
-    return "%s from %s is at %s by %s, %s %s after its set-out at %s"
-        .formatted(
-            sentence(piece),
-            church(late.from()),
-            church(late.to()),
-            clock(late.arrives().atZone(zone)),
-            count((int) minutes),
-            minutes == 1 ? "minute" : "minutes",
-            clock(late.due().atZone(zone)));
+    return say(
+        "%s from %s is at %s by %s, %s after its set-out at %s",
+        sentence(piece),
+        church(late.from()),
+        church(late.to()),
+        clock(late.arrives().atZone(zone)),
+        Speech.count((int) minutes, "minute"),
+        clock(late.due().atZone(zone)));
   }
 
   private String tight() {
     if (!shortage.late().isEmpty()) {
-      return (shortage.pieceKind() == PieceKind.CHASUBLE ? colours() : noun(1)) + " comes too late";
+      return say(
+          "%s comes too late", shortage.pieceKind() == PieceKind.CHASUBLE ? colours() : noun(1));
     }
     String what =
         shortage.pieceKind() == PieceKind.CHASUBLE ? colours() : tinted(noun(shortage.missing()));
-    return "%s %s short".formatted(count(shortage.missing()), what);
+    return sayOf(shortage.missing(), "%s %s short", count(shortage.missing()), what);
   }
 
   private String more() {
@@ -229,12 +244,15 @@ final class ShortageWords {
       more.add(new ProofWords(shortage, masses).sentence());
     }
     if (!shortage.late().isEmpty()) {
-      more.add(sentence(stock()) + " cannot serve all of these Masses.");
+      more.add(
+          sayOf(shortage.available(), "%s cannot serve all of these Masses.", sentence(stock())));
     }
     if (!shortage.elsewhere().isEmpty()) {
       more.add(
-          sentence(count(shortage.elsewhere().size()))
-              + " more elsewhere in the cluster could be carried there.");
+          sayOf(
+              shortage.elsewhere().size(),
+              "%s more elsewhere in the cluster could be carried there.",
+              sentence(count(shortage.elsewhere().size()))));
     }
     if (!shortage.exhausted().isEmpty()) {
       more.add(exhausted());
@@ -249,22 +267,23 @@ final class ShortageWords {
             .map(Need::kind)
             .filter(kind -> kind != shortage.pieceKind())
             .distinct()
-            .map(kind -> PieceNouns.of(kind) + "s")
-            .collect(Collectors.joining(" and "));
+            .map(kind -> Speech.noun(2, PieceNouns.of(kind)))
+            .collect(Collectors.joining(say(" and ")));
     if (!besides.isEmpty()) {
-      return "There are too few %s as well, and nothing may stand in for those.".formatted(besides);
+      return say("There are too few %s as well, and nothing may stand in for those.", besides);
     }
     return steps().isEmpty()
-        ? "Nothing may stand in for it; another time, a loan or a visitor's own must mend it."
-        : "Not even what may stand in is there for all; another time, a loan or a visitor's own must mend it.";
+        ? say("Nothing may stand in for it; another time, a loan or a visitor's own must mend it.")
+        : say(
+            "Not even what may stand in is there for all; another time, a loan or a visitor's own must mend it.");
   }
 
   private String lawful() {
     return steps().isEmpty()
         ? ""
         : steps().stream()
-            .map(step -> "%s (%s)".formatted(step.sentence(), step.source()))
-            .collect(Collectors.joining("; or ", "Lawful instead: ", "."));
+            .map(step -> "%s (%s)".formatted(say(step.sentence()), step.source()))
+            .collect(Collectors.joining(say("; or "), say("Lawful instead: "), "."));
   }
 
   List<Step> steps() {

@@ -1,8 +1,10 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
-import vestiary.web.English;
+import vestiary.web.Speech;
 import vestiary.web.Standing;
 
 /** Says first how things stand. */
@@ -18,11 +20,10 @@ public final class StandingWords {
       if (number > 0) {
         String words = severity.counted(number);
         counts.add(
-            new Standing.Count(
-                severity.mark(), counts.isEmpty() ? English.sentence(words) : words));
+            new Standing.Count(severity.mark(), counts.isEmpty() ? Speech.sentence(words) : words));
       }
     }
     return new Standing(
-        counts.isEmpty() ? sentence + " Nothing stands in the way." : sentence, counts);
+        counts.isEmpty() ? sentence + say(" Nothing stands in the way.") : sentence, counts);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +15,7 @@ import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.vesting.Wearer;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Says who wears a lawful substitute that was accepted by name, which is worth knowing; and of one
@@ -58,7 +60,7 @@ final class SubstituteWords {
   private Clash clash(Alike alike, List<AcceptedStep> taken) {
     String about =
         "%s, %s, %s"
-            .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start()));
+            .formatted(mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start()));
     return new Clash(
         ClashId.of(
             ClashKind.SHORTAGE,
@@ -80,7 +82,7 @@ final class SubstituteWords {
   private ClashWords words(String about, Alike alike, List<AcceptedStep> taken) {
     return new ClashWords(
         about,
-        "%s, accepted on %s (%s)".formatted(worn(alike, taken), date(taken), alike.step().source()),
+        say("%s, accepted on %s (%s)", worn(alike, taken), date(taken), alike.step().source()),
         StepWords.worn(alike.step()),
         "",
         "");
@@ -89,16 +91,17 @@ final class SubstituteWords {
   private ClashWords fallen(String about, Alike alike, List<AcceptedStep> taken) {
     return new ClashWords(
         about,
-        "%s: that was accepted on %s and counts no more, since the Mass was changed"
-            .formatted(worn(alike, taken), date(taken)),
-        StepWords.worn(alike.step()) + ": counts no more",
+        say(
+            "%s: that was accepted on %s and counts no more, since the Mass was changed",
+            worn(alike, taken), date(taken)),
+        StepWords.worn(alike.step()) + say(": counts no more"),
         "",
         "");
   }
 
   private static String worn(Alike alike, List<AcceptedStep> taken) {
     return "%s %s"
-        .formatted(English.sentence(who(alike.role(), taken)), StepWords.worn(alike.step()));
+        .formatted(Speech.sentence(who(alike.role(), taken)), StepWords.worn(alike.step()));
   }
 
   /** Those known by name, then how many others. */
@@ -115,12 +118,12 @@ final class SubstituteWords {
     List<String> all = new ArrayList<>(names);
     if (!nameless.isEmpty()) {
       String noun = RoleWords.noun(role);
-      all.add(RoleWords.isTheOne(role) ? "the " + noun : English.count(nameless.size(), noun));
+      all.add(RoleWords.isTheOne(role) ? Speech.the(noun) : Speech.count(nameless.size(), noun));
     }
-    return English.list(all);
+    return Speech.list(all);
   }
 
   private String date(List<AcceptedStep> taken) {
-    return English.dateAndYear(taken.get(0).at().atZone(span.cluster().zone()).toLocalDate());
+    return Speech.dateAndYear(taken.get(0).at().atZone(span.cluster().zone()).toLocalDate());
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.EnumMap;
@@ -16,18 +19,18 @@ import vestiary.vesting.Need;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out what everybody wears at one Mass, wearer by wearer, each piece with its norm. */
 final class VestureSheet {
 
   private static final Map<String, String> GRADES =
       Map.of(
-          Grade.FERIAL.id(), "weekdays",
-          Grade.FESTIVE.id(), "Sundays and feasts",
-          Grade.SOLEMN.id(), "solemnities");
+          Grade.FERIAL.id(), word("weekdays"),
+          Grade.FESTIVE.id(), word("Sundays and feasts"),
+          Grade.SOLEMN.id(), word("solemnities"));
 
   private final DatedMass mass;
   private final List<Need> needs;
@@ -45,12 +48,12 @@ final class VestureSheet {
     return new VestureView(
         frame,
         "%s, %s, %s"
-            .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start())),
-        "Who wears what",
+            .formatted(mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start())),
+        say("Who wears what"),
         lead(),
         List.of(
-            new Link("The Mass", "/masses/" + mass.id().value()),
-            new Link("The day", "/day/" + mass.date())),
+            new Link(say("The Mass"), "/masses/" + mass.id().value()),
+            new Link(say("The day"), "/day/" + mass.date())),
         wearers(),
         mass.brings().stream().map(VestureSheet::brought).toList(),
         unasked());
@@ -58,18 +61,20 @@ final class VestureSheet {
 
   private String lead() {
     String what =
-        "%s, %s.".formatted(English.sentence(MassWords.whole(mass, locale)), mass.colour().id());
+        "%s, %s."
+            .formatted(
+                Speech.sentence(MassWords.whole(mass, locale)), Speech.colour(mass.colour()));
     if (mass.chosen().cancelled()) {
-      return what + " This Mass is cancelled; nothing is laid out.";
+      return what + say(" This Mass is cancelled; nothing is laid out.");
     }
     return needs.isEmpty()
-        ? what + " Nothing is asked of the vestments of the cluster."
-        : "%s Set out by %s, put away by %s. %s"
-            .formatted(
-                what,
-                clock(needs.get(0).window().setOut()),
-                clock(needs.get(0).window().cleared()),
-                best());
+        ? what + say(" Nothing is asked of the vestments of the cluster.")
+        : say(
+            "%s Set out by %s, put away by %s. %s",
+            what,
+            clock(needs.get(0).window().setOut()),
+            clock(needs.get(0).window().cleared()),
+            best());
   }
 
   /** The same for every piece of a Mass, but for the size of albs. */
@@ -80,9 +85,9 @@ final class VestureSheet {
             .map(n -> n.preferred().shade())
             .filter(s -> !s.isEmpty())
             .findFirst()
-            .map(s -> ", violet in the shade of " + English.sentence(s))
+            .map(s -> say(", violet in the shade of ") + Speech.sentence(s))
             .orElse("");
-    return "Best are vestments meant for %s%s.".formatted(GRADES.get(make.grade()), shade);
+    return say("Best are vestments meant for %s%s.", say(GRADES.get(make.grade())), shade);
   }
 
   private List<VestureView.Wearers> wearers() {
@@ -99,10 +104,10 @@ final class VestureSheet {
   private String who(Role role, List<Need> asked) {
     int persons = (int) asked.stream().map(Need::ordinal).distinct().count();
     if (!RoleWords.isTheOne(role)) {
-      return English.sentence(English.count(persons, RoleWords.noun(role)));
+      return Speech.sentence(Speech.count(persons, RoleWords.noun(role)));
     }
     String name = role == Role.DECEASED ? "" : MassWords.celebrant(mass);
-    String one = "The " + RoleWords.noun(role);
+    String one = Speech.sentence(Speech.the(RoleWords.noun(role)));
     return name.isEmpty() ? one : one + ", " + name;
   }
 
@@ -116,9 +121,9 @@ final class VestureSheet {
   private static VestureView.Line line(List<Need> alike) {
     Need one = alike.get(0);
     return new VestureView.Line(
-        English.sentence(English.count(alike.size(), PieceNouns.of(one.kind()))),
+        Speech.sentence(Speech.count(alike.size(), PieceNouns.of(one.kind()))),
         PieceNouns.hasColour(one.kind()) ? List.of(DayWords.ribbon(one.colour())) : List.of(),
-        English.sentence(one.source()),
+        Speech.sentence(one.source()),
         instead(one, alike.size()),
         sizes(alike));
   }
@@ -126,13 +131,13 @@ final class VestureSheet {
   private static String instead(Need need, int number) {
     if (!need.ladder().isEmpty()) {
       return need.ladder().stream()
-          .map(step -> "%s (%s)".formatted(step.sentence(), step.source()))
-          .collect(Collectors.joining("; or ", "Lawful instead: ", "."));
+          .map(step -> "%s (%s)".formatted(say(step.sentence()), step.source()))
+          .collect(Collectors.joining(say("; or "), say("Lawful instead: "), "."));
     }
     boolean one = number == 1;
     return need.isMust()
-        ? "Nothing may stand in for %s.".formatted(one ? "it" : "them")
-        : (one ? "It" : "They") + " may be left out.";
+        ? say(one ? word("Nothing may stand in for it.") : word("Nothing may stand in for them."))
+        : say(one ? word("It may be left out.") : word("They may be left out."));
   }
 
   private static String sizes(List<Need> alike) {
@@ -141,18 +146,24 @@ final class VestureSheet {
     if (sizes.isEmpty()) {
       return "";
     }
-    return "Best in %s %s.".formatted(sizes.size() == 1 ? "size" : "sizes", English.list(sizes));
+    return say(
+        sizes.size() == 1 ? word("Best in size %s.") : word("Best in sizes %s."),
+        Speech.list(sizes));
   }
 
   private static String brought(Brings brings) {
     String who =
         RoleWords.isTheOne(brings.role())
-            ? "The " + RoleWords.noun(brings.role())
-            : English.sentence(English.count(brings.count(), RoleWords.noun(brings.role())));
+            ? Speech.sentence(Speech.the(RoleWords.noun(brings.role())))
+            : Speech.sentence(Speech.count(brings.count(), RoleWords.noun(brings.role())));
     String what =
         brings.kinds().isEmpty()
             ? "all"
-            : English.list(brings.kinds().stream().sorted().map(PieceNouns::of).toList());
+            : Speech.list(
+                brings.kinds().stream()
+                    .sorted()
+                    .map(kind -> Speech.noun(1, PieceNouns.of(kind)))
+                    .toList());
     boolean one = RoleWords.isTheOne(brings.role()) || brings.count() == 1;
     return "%s %s %s.".formatted(who, one ? "brings" : "bring", what);
   }
@@ -160,10 +171,11 @@ final class VestureSheet {
   private String unasked() {
     return needs.stream().anyMatch(n -> n.kind() == PieceKind.ALB)
         ? ""
-        : "Albs are not counted here: the list of vestments has none of this church, or the settings leave them out.";
+        : say(
+            "Albs are not counted here: the list of vestments has none of this church, or the settings leave them out.");
   }
 
   private String clock(Instant moment) {
-    return English.clock(moment.atZone(zone));
+    return Speech.clock(moment.atZone(zone));
   }
 }

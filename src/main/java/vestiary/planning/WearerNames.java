@@ -7,7 +7,7 @@ import vestiary.people.PersonRole;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 import vestiary.vesting.Wearer;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Who wears something at a Mass: by name where names are known, else by number. */
 public final class WearerNames {
@@ -32,7 +32,7 @@ public final class WearerNames {
   private static String counted(DatedMass mass, Wearer wearer) {
     String noun = RoleWords.noun(wearer.role());
     boolean alone = RoleWords.isTheOne(wearer.role()) || isOnlyOne(mass, wearer.role());
-    return English.sentence(alone ? noun : English.ordinal(wearer.ordinal()) + " " + noun);
+    return Speech.sentence(alone ? Speech.noun(1, noun) : Speech.nth(wearer.ordinal(), noun));
   }
 
   private static boolean isOnlyOne(DatedMass mass, Role role) {

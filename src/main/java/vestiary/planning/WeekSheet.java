@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
@@ -18,9 +20,9 @@ import vestiary.schedule.DepartureWords;
 import vestiary.schedule.PlanFit;
 import vestiary.vesting.MassId;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 import vestiary.web.Standing;
 
 /** Sets out a week: days down, churches across, what stands in the way at the foot. */
@@ -63,7 +65,7 @@ final class WeekSheet {
     this.later = clashes.stream().filter(c -> !c.first().date().isBefore(next)).toList();
     this.calendars = calendars;
     this.chosen = List.copyOf(chosen);
-    this.locale = span.cluster().language();
+    this.locale = Speech.localeOr(span.cluster().language());
   }
 
   /** The Monday of the week in which a date lies. */
@@ -84,14 +86,14 @@ final class WeekSheet {
         frame,
         DayWords.season(days.get(0)),
         DayWords.cycles(days.get(0), sunday),
-        English.span(monday, monday.plusDays(DAYS - 1L)),
+        Speech.span(monday, monday.plusDays(DAYS - 1L)),
         List.of(
-            new Link("← " + English.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
-            new Link(English.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1)),
+            new Link("← " + Speech.date(monday.minusWeeks(1)), "/week/" + monday.minusWeeks(1)),
+            new Link(Speech.date(monday.plusWeeks(1)) + " →", "/week/" + monday.plusWeeks(1)),
             new Link(
-                "Set-out sheets of the weekend",
+                say("Set-out sheets of the weekend"),
                 "/set-out?from=%s&to=%s".formatted(monday.plusDays(5), monday.plusDays(6)))),
-        new Link("Add a Mass", "/masses/new?date=" + monday),
+        new Link(say("Add a Mass"), "/masses/new?date=" + monday),
         new WeekView.Plan(monday.toString(), monday.plusDays(DAYS - 1L).toString(), plans(), unfit),
         standing(),
         choice(),
@@ -100,7 +102,7 @@ final class WeekSheet {
         notes(),
         ahead(),
         span.churches().isEmpty()
-            ? "No church is entered yet. Enter one under Settings, or bring in a list."
+            ? say("No church is entered yet. Enter one under Settings, or bring in a list.")
             : "");
   }
 
@@ -108,12 +110,12 @@ final class WeekSheet {
     Set<MassId> week = masses.stream().map(DatedMass::id).collect(Collectors.toSet());
     boolean planned =
         span.taken().planned().stream().anyMatch(one -> week.contains(one.wearer().mass()));
-    Link times = new Link("Regular Mass times", "/patterns");
-    Link aside = new Link("What is set aside", "/reservations?week=" + monday);
+    Link times = new Link(say("Regular Mass times"), "/patterns");
+    Link aside = new Link(say("What is set aside"), "/reservations?week=" + monday);
     return planned
         ? List.of(
-            new Link("The plan that holds", "/plans/of/" + monday),
-            new Link("The journeys", "/movements?week=" + monday),
+            new Link(say("The plan that holds"), "/plans/of/" + monday),
+            new Link(say("The journeys"), "/movements?week=" + monday),
             aside,
             times)
         : List.of(aside, times);
@@ -136,10 +138,10 @@ final class WeekSheet {
     List<Church> shown = columns();
     return new WeekView.Choice(
         "/week/" + monday,
-        English.sentence(English.count(shown.size()))
-            + " of "
-            + English.count(span.churches().size(), "church")
-            + " are shown.",
+        say(
+            "%s of %s are shown.",
+            Speech.sentence(Speech.count(shown.size())),
+            Speech.count(span.churches().size(), "church")),
         span.churches().stream()
             .map(c -> new WeekView.Option(c.slug(), c.name(), c.place(), shown.contains(c)))
             .toList());
@@ -150,13 +152,15 @@ final class WeekSheet {
     return new WeekView.Day(
         date.toString(),
         String.valueOf(date.getDayOfMonth()),
-        English.weekday(date),
+        Speech.weekday(date),
         "/day/" + date,
         date.getDayOfWeek() == DayOfWeek.SUNDAY || day.obligation(),
-        English.colours(DayWords.colours(day)),
+        Speech.colours(DayWords.colours(day)),
         DayWords.ribbons(day),
         DayWords.column(day, next, locale),
-        day.obligation() && date.getDayOfWeek() != DayOfWeek.SUNDAY ? "holy day of obligation" : "",
+        day.obligation() && date.getDayOfWeek() != DayOfWeek.SUNDAY
+            ? say("holy day of obligation")
+            : "",
         columns().stream().map(church -> cell(church, day)).toList());
   }
 
@@ -186,7 +190,7 @@ final class WeekSheet {
     return new WeekView.Entry(
         "/masses/" + mass.id().value(),
         DayWords.ribbon(mass.colour()),
-        English.clock(mass.start()),
+        Speech.clock(mass.start()),
         MassWords.celebrant(mass),
         MassWords.tight(mass, locale),
         MassWords.companyInFigures(mass),
@@ -214,7 +218,7 @@ final class WeekSheet {
                   clash.severity().mark(),
                   clash.words().about(),
                   clash.words().inShort(),
-                  new Link("See why", clash.address()),
+                  new Link(say("See why"), clash.address()),
                   clash.mends());
             })
         .toList();
@@ -228,7 +232,7 @@ final class WeekSheet {
                     c.severity().mark(),
                     c.words().about(),
                     c.words().title(),
-                    new Link("See why", c.address())))
+                    new Link(say("See why"), c.address())))
         .toList();
   }
 }

@@ -1,11 +1,13 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Who could celebrate in somebody's place, and the way to all that is said of it. */
 final class WhoElse {
@@ -29,7 +31,7 @@ final class WhoElse {
             : List.of();
     return names.isEmpty()
         ? Optional.empty()
-        : Optional.of("%s could take the one %s.".formatted(English.choice(names), which(mass)));
+        : Optional.of(say("%s could take the one %s.", Speech.choice(names), which(mass)));
   }
 
   /** To the pages that advise on those Masses that he celebrates. */
@@ -39,14 +41,14 @@ final class WhoElse {
         .map(
             mass ->
                 new Link(
-                    "Who can celebrate " + which(mass),
+                    say("Who can celebrate ") + which(mass),
                     "/masses/%s/celebrant".formatted(mass.id().value())))
         .toList();
   }
 
   /** For example "at 11:00 at Saint Joseph". */
   static String which(DatedMass mass) {
-    return "at %s at %s".formatted(English.clock(mass.start()), mass.church().name());
+    return say("at %s at %s", Speech.clock(mass.start()), mass.church().name());
   }
 
   private static boolean celebrates(DatedMass mass, Person person) {

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +62,7 @@ public record Care(
 
   /** What is lent and not back is told to be late wherever its reason is told. */
   Care overdue() {
-    return new Care(id, piece, from, ends, reason + ", and overdue", kind, promised);
+    return new Care(id, piece, from, ends, reason + say(", and overdue"), kind, promised);
   }
 
   private static Care of(OccupationRow row, String code, List<Instant> ends) {

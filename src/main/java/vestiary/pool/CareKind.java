@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import vestiary.calendar.Term;
 
 /** What is wrong with a piece in care. */
@@ -15,12 +17,12 @@ public enum CareKind implements Term {
   /** A reason where nobody gave one, for example "At the cleaner". */
   public String words() {
     return switch (this) {
-      case MENDING -> "Needs mending";
-      case CLEANER -> "At the cleaner";
-      case STAIN -> "Stained";
-      case MISSING_BUTTON -> "A button is missing";
-      case MISSING -> "Missing";
-      case OTHER -> "Something else";
+      case MENDING -> say("Needs mending");
+      case CLEANER -> say("At the cleaner");
+      case STAIN -> say("Stained");
+      case MISSING_BUTTON -> say("A button is missing");
+      case MISSING -> say("Missing");
+      case OTHER -> say("Something else");
     };
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import vestiary.vesting.Grade;
@@ -25,19 +27,22 @@ public final class Cautions {
    */
   public static List<String> of(boolean precious, boolean mitre) {
     List<String> said = new ArrayList<>();
-    said.add("Each set hangs in its own garment bag, with its label on the hanger.");
+    said.add(say("Each set hangs in its own garment bag, with its label on the hanger."));
     said.add(
-        "What cannot hang lies flat, with white tissue in every fold, and nothing on top of it.");
+        say(
+            "What cannot hang lies flat, with white tissue in every fold, and nothing on top of it."));
     if (precious) {
       said.add(
-          "There are precious pieces among these: two people lift them, and nobody leaves them in the car.");
+          say(
+              "There are precious pieces among these: two people lift them, and nobody leaves them in the car."));
     }
     if (mitre) {
-      said.add("A mitre travels in its box.");
+      said.add(say("A mitre travels in its box."));
     }
-    said.add("Keep them dry and out of the sun, and the car locked.");
+    said.add(say("Keep them dry and out of the sun, and the car locked."));
     said.add(
-        "Old silk and gold embroidery tear easily: ask a textile conservator, or leave them where they are.");
+        say(
+            "Old silk and gold embroidery tear easily: ask a textile conservator, or leave them where they are."));
     return said;
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
@@ -107,7 +109,8 @@ public class ComeBack {
       throw new Refused(
           new Refusal.Taken(
               "",
-              "It was taken for something else since it came back, so that the return stays. Say that it goes out again."));
+              say(
+                  "It was taken for something else since it came back, so that the return stays. Say that it goes out again.")));
     }
     come.movement().ifPresent(movements::deleteById);
     row.returnedAt = null;

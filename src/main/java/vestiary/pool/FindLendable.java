@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -14,7 +16,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Which pieces another cluster may have for a while. */
 @ApplicationScoped
@@ -91,25 +93,26 @@ public class FindLendable {
             .filter(within -> !within.isEmpty())
             .orElseGet(() -> rows.findByCode(code).filter(PieceRow::isInUse).stream().toList());
     if (named.isEmpty()) {
-      asked.fault(FIELD, "There is no piece and no set \"%s\".".formatted(code));
+      asked.fault(FIELD, say("There is no piece and no set \"%s\".", code));
     }
     named.forEach(row -> found.put(row.id, row));
   }
 
   private static void check(PieceRow row, PooledPiece piece, boolean ownersAsked, Asked asked) {
     if (row.lendingId != null) {
-      asked.fault(FIELD, "%s is borrowed, and not ours to lend.".formatted(row.code));
+      asked.fault(FIELD, say("%s is borrowed, and not ours to lend.", row.code));
     } else if (!mayLeave(piece)) {
       asked.fault(
           FIELD,
           piece.staysHome()
-              ? "%s does not leave its church.".formatted(row.code)
-              : "%s does not lend %s.".formatted(piece.owner(), row.code));
+              ? say("%s does not leave its church.", row.code)
+              : say("%s does not lend %s.", piece.owner(), row.code));
     } else if (piece.ownerPolicy() == OwnerPolicy.ASKING && !ownersAsked) {
       asked.fault(
           "ownersAsked",
-          "%s goes on asking alone: ask %s first, then say here that the owners agree."
-              .formatted(row.code, piece.owner()));
+          say(
+              "%s goes on asking alone: ask %s first, then say here that the owners agree.",
+              row.code, piece.owner()));
     }
   }
 
@@ -121,13 +124,13 @@ public class FindLendable {
             taken ->
                 asked.fault(
                     FIELD,
-                    "%s is %s from %s."
-                        .formatted(
-                            taken.code(),
-                            taken.row().state.equals(OccupationRow.CARE)
-                                ? "away (%s)".formatted(taken.row().reason)
-                                : taken.row().state,
-                            English.dateAndYear(taken.row().starts.atZone(zone).toLocalDate()))));
+                    say(
+                        "%s is %s from %s.",
+                        taken.code(),
+                        taken.row().state.equals(OccupationRow.CARE)
+                            ? say("away (%s)", taken.row().reason)
+                            : taken.row().state,
+                        Speech.dateAndYear(taken.row().starts.atZone(zone).toLocalDate()))));
   }
 
   private static boolean mayLeave(PooledPiece piece) {

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -13,7 +15,7 @@ import java.util.stream.Collectors;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Holds pieces for one who wears them at a Mass, and lets them go again. */
 @ApplicationScoped
@@ -73,19 +75,20 @@ public class HoldForWearer {
     return new Refused(
         new Refusal.Taken(
             "",
-            "%s was taken by somebody just now: it is %s from %s, %s. Nothing was changed; look what is still there."
-                .formatted(
-                    found.code(),
-                    found.row().state.equals(OccupationRow.CARE) ? "in care" : found.row().state,
-                    English.day(since.atZone(zone).toLocalDate()),
-                    English.clock(since.atZone(zone)))));
+            say(
+                "%s was taken by somebody just now: it is %s from %s, %s. Nothing was changed; look what is still there.",
+                found.code(),
+                found.row().state.equals(OccupationRow.CARE) ? say("in care") : found.row().state,
+                Speech.day(since.atZone(zone).toLocalDate()),
+                Speech.clock(since.atZone(zone)))));
   }
 
   private static Refused gone(String piece) {
     return new Refused(
         new Refusal.Taken(
             "",
-            "%s is no longer in the pool. Nothing was changed; look what is still there."
-                .formatted(piece)));
+            say(
+                "%s is no longer in the pool. Nothing was changed; look what is still there.",
+                piece)));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -14,7 +16,7 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Puts what a plan says in the place of what was planned. What is held, out or in care is never
@@ -110,13 +112,14 @@ public class KeepPlanned {
   private String taken(String piece, OccupationRow row) {
     ZoneId zone = cluster.cluster().zone();
     String state =
-        row.state.equals(OccupationRow.CARE) ? "in care (%s)".formatted(row.reason) : row.state;
+        row.state.equals(OccupationRow.CARE) ? say("in care (%s)", row.reason) : row.state;
     String start =
-        English.day(row.starts.atZone(zone).toLocalDate())
+        Speech.day(row.starts.atZone(zone).toLocalDate())
             + ", "
-            + English.clock(row.starts.atZone(zone));
-    return "%s is %s from %s. Nothing was changed; plan again, and the new plan goes round it."
-        .formatted(piece, state, start);
+            + Speech.clock(row.starts.atZone(zone));
+    return say(
+        "%s is %s from %s. Nothing was changed; plan again, and the new plan goes round it.",
+        piece, state, start);
   }
 
   static UUID id(Map<String, UUID> ids, String code) {
@@ -125,8 +128,9 @@ public class KeepPlanned {
       throw new Refused(
           new Refusal.Taken(
               "",
-              "%s is no longer in the pool. Nothing was changed; plan again without it."
-                  .formatted(code)));
+              say(
+                  "%s is no longer in the pool. Nothing was changed; plan again without it.",
+                  code)));
     }
     return id;
   }

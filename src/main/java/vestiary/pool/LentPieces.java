@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import vestiary.problem.Refusal;
@@ -46,12 +48,12 @@ class LentPieces {
     if (occupations.count("pieceId = ?1 and lendingId is not null", piece.id) > 0) {
       throw new Refused(
           new Refusal.Taken(
-              "", "%s is lent to another cluster; it must be back first.".formatted(piece.code)));
+              "", say("%s is lent to another cluster; it must be back first.", piece.code)));
     }
     if (!occupations.awaitedOf(List.of(piece.id)).isEmpty()) {
       throw new Refused(
           new Refusal.Taken(
-              "", "%s is out; say that it is back first, wherever it is.".formatted(piece.code)));
+              "", say("%s is out; say that it is back first, wherever it is.", piece.code)));
     }
   }
 
@@ -65,8 +67,9 @@ class LentPieces {
       throw new Refused(
           new Refusal.Taken(
               "from",
-              "%s is %s by a lending. Say under Lent and borrowed that it is back."
-                  .formatted(piece.code, piece.lendingId == null ? "away" : "here only")));
+              say(
+                  "%s is %s by a lending. Say under Lent and borrowed that it is back.",
+                  piece.code, piece.lendingId == null ? "away" : say("here only"))));
     }
   }
 
@@ -74,7 +77,8 @@ class LentPieces {
     return new Refused(
         new Refusal.Taken(
             "",
-            "%s is borrowed from another cluster, which alone changes what is said of it. Under Lent and borrowed it can be given back."
-                .formatted(code)));
+            say(
+                "%s is borrowed from another cluster, which alone changes what is said of it. Under Lent and borrowed it can be given back.",
+                code)));
   }
 }

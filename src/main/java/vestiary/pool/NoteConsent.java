@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -93,9 +95,9 @@ public class NoteConsent {
   }
 
   private static String answeredSince(ConsentRow row) {
-    return "The owner's %s was noted meanwhile%s. Look again before you answer."
-        .formatted(
-            row.state.equals(ConsentRow.GRANTED) ? "yes" : "no",
-            row.answeredBy.isEmpty() ? "" : " by " + row.answeredBy);
+    return say(
+        "The owner's %s was noted meanwhile%s. Look again before you answer.",
+        row.state.equals(ConsentRow.GRANTED) ? "yes" : "no",
+        row.answeredBy.isEmpty() ? "" : say(" by ") + row.answeredBy);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -52,7 +54,7 @@ public class NoteWorn {
     Optional<PieceRow> piece = find(one.piece(), asked);
     piece.ifPresent(found -> row.pieceId = found.id);
     if (!named.add(one.piece())) {
-      asked.fault("piece", "%s is named twice.".formatted(one.piece()));
+      asked.fault("piece", say("%s is named twice.", one.piece()));
     }
     if (!one.insteadOf().isEmpty()) {
       Optional<PieceRow> planned = find(one.insteadOf(), asked);
@@ -62,12 +64,12 @@ public class NoteWorn {
           && !piece.get().kind.equals(planned.get().kind)) {
         asked.fault(
             "piece",
-            "%s is a %s and cannot stand in for %s, a %s."
-                .formatted(
-                    one.piece(),
-                    piece.get().kind.replace('-', ' '),
-                    one.insteadOf(),
-                    planned.get().kind.replace('-', ' ')));
+            say(
+                "%s is a %s and cannot stand in for %s, a %s.",
+                one.piece(),
+                piece.get().kind.replace('-', ' '),
+                one.insteadOf(),
+                planned.get().kind.replace('-', ' ')));
       }
     }
     return row;
@@ -76,7 +78,7 @@ public class NoteWorn {
   private Optional<PieceRow> find(String code, Asked asked) {
     Optional<PieceRow> found = pieces.findByCode(asked.needed("piece", code, 100));
     if (found.isEmpty() && !code.isBlank()) {
-      asked.fault("piece", "piece \"%s\" is not in the pool.".formatted(code));
+      asked.fault("piece", say("piece \"%s\" is not in the pool.", code));
     }
     return found;
   }

@@ -1,5 +1,8 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -33,13 +36,13 @@ class PiecePage {
   private static final Map<String, String> DONE =
       Map.of(
           "saved",
-          "Saved.",
+          word("Saved."),
           "struck",
-          "Its care is struck out.",
+          word("Its care is struck out."),
           "withdrawn",
-          "It is withdrawn from use.",
+          word("It is withdrawn from use."),
           "used",
-          "It is in use again.");
+          word("It is in use again."));
 
   private final ReadPool pool;
   private final SavePiece save;
@@ -73,7 +76,7 @@ class PiecePage {
   @Path("/{code}")
   public TemplateInstance one(
       @RestPath String code, @QueryParam("done") @DefaultValue("") String done) {
-    Note note = Note.done(DONE.getOrDefault(done, ""));
+    Note note = Note.done(say(DONE.getOrDefault(done, "")));
     return Templates.piece(sheets.stored(pool.get(code), note));
   }
 

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -16,11 +18,11 @@ import vestiary.vesting.ChurchId;
 import vestiary.vesting.Grade;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the form of a piece, with what stands in it. */
 @ApplicationScoped
@@ -79,7 +81,7 @@ class PieceSheets {
   /** The form of a piece that is not in the pool yet. */
   PieceForm fresh(Entries entries, Note note) {
     return form(
-        "A new piece",
+        say("A new piece"),
         "",
         "",
         entries,
@@ -105,7 +107,7 @@ class PieceSheets {
   }
 
   private PieceForm of(PooledPiece piece, Entries entries, Entries leave, Note note) {
-    String title = English.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
+    String title = Speech.sentence(PieceWords.kind(piece.kind())) + " " + piece.code();
     return form(
         title,
         piece.code(),
@@ -171,14 +173,14 @@ class PieceSheets {
   private String lastWorn(String code) {
     return wear.findLast(code)
         .map(last -> last.at().atZone(zone()))
-        .map(at -> "Last worn on %s %d.".formatted(English.day(at.toLocalDate()), at.getYear()))
+        .map(at -> say("Last worn on %s %d.", Speech.day(at.toLocalDate()), at.getYear()))
         .orElse("");
   }
 
   private PieceForm.Where where(PooledPiece piece) {
     WhereItIs.Told told = where.of(piece.code());
     return new PieceForm.Where(
-        told.now(), told.before(), new Link("Out or back", "/s/" + piece.code()));
+        told.now(), told.before(), new Link(say("Out or back"), "/s/" + piece.code()));
   }
 
   private Entries entries(PooledPiece piece) {
@@ -221,7 +223,7 @@ class PieceSheets {
         PieceWords.span(care, zone),
         care.reason(),
         care.isOverAt(now) ? "" : "%s/%s/end".formatted(action, care.id()),
-        care.from().isAfter(now) ? "Strike it out" : "It is back");
+        care.from().isAfter(now) ? say("Strike it out") : say("It is back"));
   }
 
   private ZoneId zone() {
@@ -234,16 +236,16 @@ class PieceSheets {
 
   private static Stream<Choice.Option> colours() {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "none, as for albs")),
+        Stream.of(Choice.Option.of("", say("none, as for albs"))),
         PieceEntries.allColours().map(c -> Choice.Option.of(c.id(), c.id())));
   }
 
   private static Stream<Choice.Option> grades() {
     return Stream.of(
-        Choice.Option.of("", "any day"),
-        Choice.Option.of(Grade.FERIAL.id(), "weekdays"),
-        Choice.Option.of(Grade.FESTIVE.id(), "Sundays and feasts"),
-        Choice.Option.of(Grade.SOLEMN.id(), "solemnities"));
+        Choice.Option.of("", say("any day")),
+        Choice.Option.of(Grade.FERIAL.id(), say("weekdays")),
+        Choice.Option.of(Grade.FESTIVE.id(), say("Sundays and feasts")),
+        Choice.Option.of(Grade.SOLEMN.id(), say("solemnities")));
   }
 
   private Stream<Choice.Option> churches() {
@@ -254,8 +256,8 @@ class PieceSheets {
 
   private static Stream<Choice.Option> policies() {
     return Stream.of(
-        Choice.Option.of(OwnerPolicy.FREELY.id(), "yes, freely"),
-        Choice.Option.of(OwnerPolicy.ASKING.id(), "yes, on asking the owner"),
-        Choice.Option.of(OwnerPolicy.NEVER.id(), "no"));
+        Choice.Option.of(OwnerPolicy.FREELY.id(), say("yes, freely")),
+        Choice.Option.of(OwnerPolicy.ASKING.id(), say("yes, on asking the owner")),
+        Choice.Option.of(OwnerPolicy.NEVER.id(), say("no")));
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -11,9 +14,9 @@ import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.pool.PoolView.Group;
 import vestiary.pool.PoolView.Store;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the pool: its sums, and then piece by piece what each church keeps. */
 final class PoolSheet {
@@ -57,7 +60,7 @@ final class PoolSheet {
     return new PoolView(
         frame,
         lead(tally),
-        new Link("Add a piece", "/vestments/new"),
+        new Link(say("Add a piece"), "/vestments/new"),
         sift.churchChoice(),
         sift.colourChoice(),
         sift.kindChoice(),
@@ -68,28 +71,28 @@ final class PoolSheet {
 
   private String lead(PoolTally tally) {
     if (pieces.isEmpty()) {
-      return "Enter the first piece, or import a list.";
+      return say("Enter the first piece, or import a list.");
     }
     int others = pieces.size() - tally.total();
     String all =
-        "%s%s in %s"
-            .formatted(
-                English.count(tally.total(), "chasuble"),
-                others == 0 ? "" : " and " + English.count(others, "other piece"),
-                English.count(sift.churches().size(), "church"));
+        say(
+            "%s%s in %s",
+            Speech.count(tally.total(), "chasuble"),
+            others == 0 ? "" : say(" and ") + Speech.count(others, "other piece"),
+            Speech.count(sift.churches().size(), "church"));
     String away =
         tally.away() == 0
             ? "."
-            : "; %s %s away."
-                .formatted(
-                    English.count(tally.away(), "chasuble"), tally.away() == 1 ? "is" : "are");
-    return English.sentence(all + away);
+            : say(
+                tally.away() == 1 ? word("; %s is away.") : word("; %s are away."),
+                Speech.count(tally.away(), "chasuble"));
+    return Speech.sentence(all + away);
   }
 
   private String nothing() {
     return sift.isOpen() || pieces.isEmpty()
-        ? "No vestments are entered yet."
-        : "No piece fits what you chose above; choose more widely.";
+        ? say("No vestments are entered yet.")
+        : say("No piece fits what you chose above; choose more widely.");
   }
 
   private Store store(Church church) {
@@ -101,7 +104,7 @@ final class PoolSheet {
     List<Group> groups = new ArrayList<>();
     bySet.forEach((set, within) -> groups.add(group(set, within)));
     if (!single.isEmpty()) {
-      groups.add(new Group("", "Pieces of no set", "", pieces(single)));
+      groups.add(new Group("", say("Pieces of no set"), "", pieces(single)));
     }
     return new Store(church.name(), church.place(), count(bySet.size(), single.size()), groups);
   }
@@ -112,10 +115,10 @@ final class PoolSheet {
 
   private static String count(int sets, int single) {
     if (sets == 0) {
-      return English.count(single, "piece");
+      return Speech.count(single, "piece");
     }
-    return English.count(sets, "set")
-        + (single == 0 ? "" : " and " + English.count(single, "piece") + " besides");
+    return Speech.count(sets, "set")
+        + (single == 0 ? "" : say(" and ") + Speech.count(single, "piece") + say(" besides"));
   }
 
   private Group group(String set, List<PooledPiece> within) {
@@ -133,7 +136,7 @@ final class PoolSheet {
                 .distinct()
                 .sorted()
                 .toList();
-    return others.isEmpty() ? suit : "%s: matches %s".formatted(suit, English.list(others));
+    return others.isEmpty() ? suit : say("%s: matches %s", suit, Speech.list(others));
   }
 
   private List<PoolView.Piece> pieces(List<PooledPiece> within) {

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -45,19 +47,21 @@ record PoolSift(List<Church> churches, String church, String colour, String kind
 
   Choice churchChoice() {
     return choice(
-        "All churches", church, churches.stream().map(c -> Choice.Option.of(c.slug(), c.name())));
+        say("All churches"),
+        church,
+        churches.stream().map(c -> Choice.Option.of(c.slug(), c.name())));
   }
 
   Choice colourChoice() {
     return choice(
-        "All colours",
+        say("All colours"),
         colour,
         Arrays.stream(Colour.values()).map(c -> Choice.Option.of(c.id(), c.id())));
   }
 
   Choice kindChoice() {
     return choice(
-        "All kinds",
+        say("All kinds"),
         kind,
         Arrays.stream(PieceKind.values()).map(k -> Choice.Option.of(k.id(), PieceWords.kind(k))));
   }

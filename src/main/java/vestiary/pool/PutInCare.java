@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -82,10 +84,10 @@ public class PutInCare {
   public List<FieldFault> findFaults(String piece, String set, Request request) {
     Asked asked = new Asked();
     if (!piece.isEmpty() && pieces.findByCode(piece).isEmpty()) {
-      asked.fault("piece", "piece \"%s\" is not in the pool.".formatted(piece));
+      asked.fault("piece", say("piece \"%s\" is not in the pool.", piece));
     }
     if (!set.isEmpty() && sets.findByCode(set).isEmpty()) {
-      asked.fault("set", "set \"%s\" is not in the pool.".formatted(set));
+      asked.fault("set", say("set \"%s\" is not in the pool.", set));
     }
     fill(new OccupationRow(), request, asked);
     return asked.faults();
@@ -170,8 +172,9 @@ public class PutInCare {
               throw new Refused(
                   new Refusal.Taken(
                       "from",
-                      "%s is in care already from %s%s: %s. Change that first."
-                          .formatted(piece.code, date(o.starts), until(o), o.reason)));
+                      say(
+                          "%s is in care already from %s%s: %s. Change that first.",
+                          piece.code, date(o.starts), until(o), o.reason)));
             });
   }
 
@@ -181,7 +184,9 @@ public class PutInCare {
   }
 
   private String until(OccupationRow row) {
-    return row.ends == null ? " until further notice" : " to " + date(row.ends.minusSeconds(1));
+    return row.ends == null
+        ? say(" until further notice")
+        : say(" to ") + date(row.ends.minusSeconds(1));
   }
 
   private LocalDate date(Instant moment) {
@@ -212,7 +217,7 @@ public class PutInCare {
     }
     row.promised = row.ends;
     if (!asked.isFaulty() && row.ends != null && !row.ends.isAfter(row.starts)) {
-      asked.fault("to", "It ends (%s) before it begins (%s).".formatted(to, from));
+      asked.fault("to", say("It ends (%s) before it begins (%s).", to, from));
     }
   }
 

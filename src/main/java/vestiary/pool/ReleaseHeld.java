@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -46,10 +48,12 @@ public class ReleaseHeld {
           new Refusal.Taken(
               "",
               standing
-                  ? "%s is taken for something else by now, so that it cannot be set aside again."
-                      .formatted(held.piece())
-                  : "%s is not set aside any more. Nothing was changed; look again."
-                      .formatted(held.piece())));
+                  ? say(
+                      "%s is taken for something else by now, so that it cannot be set aside again.",
+                      held.piece())
+                  : say(
+                      "%s is not set aside any more. Nothing was changed; look again.",
+                      held.piece())));
     }
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.LinkedHashSet;
@@ -108,8 +110,7 @@ public class SavePiece {
     keep(row, request);
     if (pieces.findByCode(row.code).isPresent()) {
       throw new Refused(
-          new Refusal.Taken(
-              "code", "The code \"%s\" belongs to another piece.".formatted(row.code)));
+          new Refusal.Taken("code", say("The code \"%s\" belongs to another piece.", row.code)));
     }
     pieces.persistAndFlush(row);
     return row.code;
@@ -188,12 +189,13 @@ public class SavePiece {
     if (!row.code.isEmpty() && !row.code.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]*")) {
       asked.fault(
           "code",
-          "code \"%s\" must be of letters, digits, hyphens, dots or underscores, as in HT-W1-C."
-              .formatted(row.code));
+          say(
+              "code \"%s\" must be of letters, digits, hyphens, dots or underscores, as in HT-W1-C.",
+              row.code));
     }
     if (row.code.equalsIgnoreCase("new")) {
       asked.fault(
-          "code", "code \"new\" is the address of the form for new pieces; choose another.");
+          "code", say("code \"new\" is the address of the form for new pieces; choose another."));
     }
     if (asked.needed("kind", request.kind(), LONGEST_CODE).isEmpty()) {
       row.kind = "";
@@ -214,7 +216,7 @@ public class SavePiece {
     }
     String set = asked.text("set", request.set(), LONGEST_CODE);
     if (!asked.text("suit", request.suit(), LONGEST_NAME).isEmpty() && set.isEmpty()) {
-      asked.fault("suit", "A suit is made of sets; name the set as well.");
+      asked.fault("suit", say("A suit is made of sets; name the set as well."));
     }
     fillHome(row, request, asked);
   }
@@ -231,7 +233,7 @@ public class SavePiece {
     String slug = asked.needed("home", request.home(), LONGEST_CODE);
     Optional<Church> home = slug.isEmpty() ? Optional.empty() : cluster.findChurch(slug);
     if (home.isEmpty() && !slug.isEmpty()) {
-      asked.fault("home", "home \"%s\" is no church of this cluster.".formatted(slug));
+      asked.fault("home", say("home \"%s\" is no church of this cluster.", slug));
     }
     row.homeId = home.map(c -> c.id().value()).orElse(null);
     String owner = asked.text("owner", request.owner());
@@ -243,7 +245,7 @@ public class SavePiece {
       if (!kind.isEmpty() && !COLOURED.contains(kind)) {
         return new String[] {Colour.WHITE.id()};
       }
-      asked.fault("colours", "colours is missing; name at least what the piece is.");
+      asked.fault("colours", say("colours is missing; name at least what the piece is."));
       return new String[0];
     }
     Set<String> colours = new LinkedHashSet<>();

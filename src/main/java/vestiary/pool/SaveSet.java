@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.panache.common.Sort;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -61,7 +63,7 @@ class SaveSet {
     fill(row, code, name, suit);
     if (sets.findByCode(row.code).isPresent()) {
       throw new Refused(
-          new Refusal.Taken("code", "The code \"%s\" belongs to another set.".formatted(row.code)));
+          new Refusal.Taken("code", say("The code \"%s\" belongs to another set.", row.code)));
     }
     sets.persistAndFlush(row);
     return row.code;

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.List;
 import vestiary.vesting.Away;
@@ -36,6 +38,6 @@ public record SetAside(
   /** As what keeps the piece from everything else. */
   public Away toAway() {
     boolean overdue = word.equals(OccupationRow.OUT) && until.equals(Instant.MAX);
-    return new Away(from, until, overdue ? "out and overdue" : word);
+    return new Away(from, until, overdue ? say("out and overdue") : word);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -63,7 +65,7 @@ public class TakeHome {
   public void take(Request request) {
     Asked asked = new Asked();
     if (request.pieces() == null || request.pieces().isEmpty()) {
-      asked.fault("pieces", "Say which pieces were taken home.");
+      asked.fault("pieces", say("Say which pieces were taken home."));
     }
     asked.refuseIfFaulty();
     Map<String, UUID> ids =
@@ -88,8 +90,9 @@ public class TakeHome {
               throw new Refused(
                   new Refusal.Taken(
                       "",
-                      "%s is out. Say on its own page that it is back; nothing was changed."
-                          .formatted(code)));
+                      say(
+                          "%s is out. Say on its own page that it is back; nothing was changed.",
+                          code)));
             });
   }
 

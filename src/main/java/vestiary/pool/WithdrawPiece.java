@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -69,7 +71,8 @@ public class WithdrawPiece {
     String reason = asked.needed("reason", request.reason(), LONGEST);
     String to = asked.text("to", request.to(), LONGEST);
     if (on.filter(day -> day.isAfter(today())).isPresent()) {
-      asked.fault("on", "It is withdrawn on a day to come; write today or a day that is past.");
+      asked.fault(
+          "on", say("It is withdrawn on a day to come; write today or a day that is past."));
     }
     asked.refuseIfFaulty();
     row.withdrawnOn = on.orElse(today());

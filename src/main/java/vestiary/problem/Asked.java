@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -39,17 +41,16 @@ public final class Asked {
   public String text(String field, String value, int longest) {
     String text = value == null ? "" : value.strip();
     if (text.length() > longest) {
-      fault(
-          field,
-          "%s is %d characters long; %d is the most.".formatted(field, text.length(), longest));
+      fault(field, say("%s is %d characters long; %d is the most.", field, text.length(), longest));
       return "";
     }
     OptionalInt unfit = Writing.findUnfit(text);
     if (unfit.isPresent()) {
       fault(
           field,
-          "%s holds a character that cannot be kept (U+%04X). Type it anew instead of pasting it."
-              .formatted(field, unfit.getAsInt()));
+          say(
+              "%s holds a character that cannot be kept (U+%04X). Type it anew instead of pasting it.",
+              field, unfit.getAsInt()));
       return "";
     }
     return Writing.tidy(text);
@@ -60,7 +61,7 @@ public final class Asked {
     int faultsBefore = faults.size();
     String text = text(field, value, longest);
     if (text.isEmpty() && faults.size() == faultsBefore) {
-      fault(field, "%s is missing.".formatted(field));
+      fault(field, say("%s is missing.", field));
     }
     return text;
   }
@@ -79,14 +80,14 @@ public final class Asked {
     try {
       return text.isEmpty() ? Optional.empty() : within(field, LocalDate.parse(text));
     } catch (DateTimeParseException e) {
-      fault(field, "%s \"%s\" is no date; write it as 2026-12-08.".formatted(field, text));
+      fault(field, say("%s \"%s\" is no date; write it as 2026-12-08.", field, text));
       return Optional.empty();
     }
   }
 
   private Optional<LocalDate> within(String field, LocalDate date) {
     if (date.getYear() < 1 || date.getYear() > LAST_YEAR) {
-      fault(field, "%s %s lies too far away.".formatted(field, date));
+      fault(field, say("%s %s lies too far away.", field, date));
       return Optional.empty();
     }
     return Optional.of(date);
@@ -98,7 +99,7 @@ public final class Asked {
     try {
       return text.isEmpty() ? LocalTime.MIDNIGHT : LocalTime.parse(text);
     } catch (DateTimeParseException e) {
-      fault(field, "%s \"%s\" is no time of day; write it as 18:30.".formatted(field, text));
+      fault(field, say("%s \"%s\" is no time of day; write it as 18:30.", field, text));
       return LocalTime.MIDNIGHT;
     }
   }
@@ -108,7 +109,7 @@ public final class Asked {
     try {
       return MonthDay.of(month == null ? 0 : month, day == null ? 0 : day);
     } catch (DateTimeException e) {
-      fault(field, "%s: month %s, day %s is no day of the year.".formatted(field, month, day));
+      fault(field, say("%s: month %s, day %s is no day of the year.", field, month, day));
       return MonthDay.of(1, 1);
     }
   }
@@ -119,7 +120,7 @@ public final class Asked {
       return otherwise;
     }
     if (value < least || value > most) {
-      fault(field, "%s is %d; it must be from %d to %d.".formatted(field, value, least, most));
+      fault(field, say("%s is %d; it must be from %d to %d.", field, value, least, most));
       return least;
     }
     return value;
@@ -131,7 +132,7 @@ public final class Asked {
     try {
       return text.isEmpty() ? null : Integer.valueOf(text);
     } catch (NumberFormatException e) {
-      fault(field, "%s \"%s\" is no whole number.".formatted(field, text));
+      fault(field, say("%s \"%s\" is no whole number.", field, text));
       return null;
     }
   }
@@ -143,7 +144,7 @@ public final class Asked {
       return null;
     }
     if (!text.matches("[+-]?\\d{1,9}(\\.\\d{1,15})?")) {
-      fault(field, "%s \"%s\" is no number; write it as 43.0731.".formatted(field, text));
+      fault(field, say("%s \"%s\" is no number; write it as 43.0731.", field, text));
       return null;
     }
     return Double.valueOf(text);
@@ -158,7 +159,7 @@ public final class Asked {
     }
     Optional<T> found = Term.find(type, text);
     if (found.isEmpty()) {
-      fault(field, "%s \"%s\" is not known; it can be %s.".formatted(field, text, words(type)));
+      fault(field, say("%s \"%s\" is not known; it can be %s.", field, text, words(type)));
     }
     return found;
   }
@@ -177,8 +178,9 @@ public final class Asked {
     if (!ZoneId.getAvailableZoneIds().contains(text)) {
       fault(
           field,
-          "%s \"%s\" is not known; name it as in Europe/Dublin or America/Chicago."
-              .formatted(field, text));
+          say(
+              "%s \"%s\" is not known; name it as in Europe/Dublin or America/Chicago.",
+              field, text));
       return otherwise;
     }
     return ZoneId.of(text);
@@ -189,9 +191,9 @@ public final class Asked {
     LocalDate first = date("from", from);
     LocalDate last = date("to", to);
     if (faults.isEmpty() && last.isBefore(first)) {
-      fault("to", "The span ends on %s, before it begins on %s.".formatted(last, first));
+      fault("to", say("The span ends on %s, before it begins on %s.", last, first));
     } else if (faults.isEmpty() && first.plusDays(longest).isBefore(last)) {
-      fault("to", "The span is longer than %d days; ask for less at a time.".formatted(longest));
+      fault("to", say("The span is longer than %d days; ask for less at a time.", longest));
     }
     return new Span(first, last);
   }
@@ -232,7 +234,7 @@ public final class Asked {
    */
   public static <T> T body(T body) {
     if (body == null) {
-      throw new Refused(Refusal.Unfit.of("body", "The request has no body."));
+      throw new Refused(Refusal.Unfit.of("body", say("The request has no body.")));
     }
     return body;
   }

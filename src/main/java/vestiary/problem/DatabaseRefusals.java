@@ -1,6 +1,8 @@
 package vestiary.problem;
 
 import static java.util.Map.entry;
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
 
 import java.net.ConnectException;
 import java.sql.SQLException;
@@ -43,121 +45,141 @@ final class DatabaseRefusals {
           entry(
               "cluster_word_once",
               new Refusal.Taken(
-                  "word", "Another cluster of this server has this word; choose another.")),
+                  "word", word("Another cluster of this server has this word; choose another."))),
           entry(
               "no_contact_of_a_child",
               new Refusal.AgainstRule(
-                  "address", "No address of anybody under 18 is kept here; nothing was changed.")),
+                  "address",
+                  word("No address of anybody under 18 is kept here; nothing was changed."))),
           entry(
               "absence_said_once",
-              new Refusal.Taken("from", "Somebody has just entered this absence; look again.")),
-          entry("signed_week_in_turn", new Refusal.Outdated("this week")),
-          entry("oversight_once", new Refusal.Taken("code", "This overseer may look in already.")),
+              new Refusal.Taken(
+                  "from", word("Somebody has just entered this absence; look again."))),
+          entry("signed_week_in_turn", new Refusal.Outdated(say("this week"))),
+          entry(
+              "oversight_once",
+              new Refusal.Taken("code", word("This overseer may look in already."))),
           entry(
               "lending_taken",
               new Refusal.Taken(
                   "",
-                  "One of these pieces was lent elsewhere, set aside or put in care for part of that time since it was offered. Nothing was changed; ask the lender for others.")),
+                  word(
+                      "One of these pieces was lent elsewhere, set aside or put in care for part of that time since it was offered. Nothing was changed; ask the lender for others."))),
           entry(
               "lending_pieces_there",
               new Refusal.Taken(
                   "",
-                  "One of these pieces is no longer in the lender's pool. Nothing was changed; ask the lender for others.")),
+                  word(
+                      "One of these pieces is no longer in the lender's pool. Nothing was changed; ask the lender for others."))),
           entry(
               "lending_by_its_side",
               new Refusal.Taken(
-                  "", "This was answered, taken back or ended meanwhile; look again.")),
+                  "", word("This was answered, taken back or ended meanwhile; look again."))),
           entry(
               "lending_code_once",
               new Refusal.Taken(
                   "",
-                  "Your pool has a piece or set of the same code already, under every name tried; rename yours first.")),
+                  word(
+                      "Your pool has a piece or set of the same code already, under every name tried; rename yours first."))),
           entry(
               "church_slug_once",
-              new Refusal.Taken("slug", "Another church has this short name; choose another.")),
+              new Refusal.Taken(
+                  "slug", word("Another church has this short name; choose another."))),
           entry(
               "parish_name_once",
-              new Refusal.Taken("parish", "Another parish was just given this name; try again.")),
+              new Refusal.Taken(
+                  "parish", word("Another parish was just given this name; try again."))),
           entry(
               "person_slug_once",
-              new Refusal.Taken("celebrant", "Somebody of that name was just entered; try again.")),
+              new Refusal.Taken(
+                  "celebrant", word("Somebody of that name was just entered; try again."))),
           entry(
               "piece_code_once",
-              new Refusal.Taken("code", "Another piece has this code; choose another.")),
+              new Refusal.Taken("code", word("Another piece has this code; choose another."))),
           entry(
               "set_code_once",
-              new Refusal.Taken("set", "A set of this code was just entered; try again.")),
+              new Refusal.Taken("set", word("A set of this code was just entered; try again."))),
           entry(
               "suit_name_once",
-              new Refusal.Taken("suit", "A suit of this name was just entered; try again.")),
+              new Refusal.Taken("suit", word("A suit of this name was just entered; try again."))),
           entry(
               "journey_once",
               new Refusal.Taken(
-                  "to", "This journey was just entered by somebody else; try again.")),
+                  "to", word("This journey was just entered by somebody else; try again."))),
           entry(
               "occupation_one_at_a_time",
               new Refusal.Taken(
                   "from",
-                  "The piece is already taken for part of that time; look at its list and choose another time or piece.")),
+                  word(
+                      "The piece is already taken for part of that time; look at its list and choose another time or piece."))),
           entry(
               "counted_piece_stays",
               new Refusal.Taken(
                   "",
-                  "This piece stands in a stocktake, so that it cannot be taken out of the list. Withdraw it from use instead.")),
+                  word(
+                      "This piece stands in a stocktake, so that it cannot be taken out of the list. Withdraw it from use instead."))),
           entry(
               "stocktake_one_at_a_time",
               new Refusal.Taken(
-                  "", "Somebody has just begun a stocktake of this church; join that one.")),
+                  "", word("Somebody has just begun a stocktake of this church; join that one."))),
           entry(
               "stocktake_elsewhere_once",
-              new Refusal.Taken("date", "This inventory was just noted by somebody else.")),
+              new Refusal.Taken("date", word("This inventory was just noted by somebody else."))),
           entry(
               "stocktake_line_once",
-              new Refusal.Taken("code", "Somebody has just ticked this piece; look again.")),
+              new Refusal.Taken("code", word("Somebody has just ticked this piece; look again."))),
           entry(
               "applied_remedy_once",
-              new Refusal.Taken("", "Somebody has just mended this clash; look at it again.")),
+              new Refusal.Taken(
+                  "", word("Somebody has just mended this clash; look at it again."))),
           entry(
               "accepted_step_once",
               new Refusal.Taken(
-                  "", "Somebody has just accepted something for the same person; look again.")),
+                  "",
+                  word("Somebody has just accepted something for the same person; look again."))),
           entry(
               "asking_one_at_a_time",
               new Refusal.Taken(
-                  "carrier", "Somebody was just asked to carry this; look again before you ask.")),
+                  "carrier",
+                  word("Somebody was just asked to carry this; look again before you ask."))),
           entry(
               "wish_once",
               new Refusal.Taken(
-                  "", "This is asked for already for the same Mass; wait for the answer.")),
+                  "", word("This is asked for already for the same Mass; wait for the answer."))),
           entry(
               "consent_once",
               new Refusal.Taken(
-                  "", "The owner's answer was just noted by somebody else; look again.")),
+                  "", word("The owner's answer was just noted by somebody else; look again."))),
           entry(
               "user_login_once",
-              new Refusal.Taken("login", "Somebody else signs in by this name; choose another.")),
+              new Refusal.Taken(
+                  "login", word("Somebody else signs in by this name; choose another."))),
           entry(
               "user_person_once",
-              new Refusal.Taken("person", "Another user is this person already; look there.")),
+              new Refusal.Taken(
+                  "person", word("Another user is this person already; look there."))),
           entry(
               "proper_slug_once",
               new Refusal.Taken(
-                  "id", "Another day of your own was just given this short name; try again.")),
+                  "id",
+                  word("Another day of your own was just given this short name; try again."))),
           entry(
               "proper_of_all_once",
               new Refusal.Taken(
                   "celebration",
-                  "This celebration was just entered for all churches; look at the list.")),
+                  word("This celebration was just entered for all churches; look at the list."))),
           entry(
               "proper_of_church_once",
               new Refusal.Taken(
                   "celebration",
-                  "This celebration was just entered for one of these churches; look at the list.")),
+                  word(
+                      "This celebration was just entered for one of these churches; look at the list."))),
           entry(
               "proper_place_once",
               new Refusal.Taken(
                   "place",
-                  "Another day was just given this place, which is held once; look at the list.")));
+                  word(
+                      "Another day was just given this place, which is held once; look at the list."))));
 
   private DatabaseRefusals() {}
 
@@ -181,13 +203,14 @@ final class DatabaseRefusals {
           new Refusal.Unreadable(
               400,
               ProblemKind.UNREADABLE_REQUEST.title(),
-              "The address holds a character that cannot be kept."));
+              word("The address holds a character that cannot be kept.")));
     }
     if (cause instanceof SQLException sql && CROSSED.contains(state(sql))) {
       return Optional.of(
           new Refusal.Taken(
               "",
-              "Somebody else was changing the same thing at that very moment. Nothing of yours was saved; look again, then do it again."));
+              word(
+                  "Somebody else was changing the same thing at that very moment. Nothing of yours was saved; look again, then do it again.")));
     }
     return isAway(cause) ? Optional.of(new Refusal.DatabaseAway()) : Optional.empty();
   }

@@ -1,6 +1,8 @@
 package vestiary.problem;
 
-import vestiary.web.English;
+import static vestiary.web.Speech.say;
+
+import vestiary.web.Speech;
 
 /**
  * What is wrong with one field, in a sentence that repeats the offending value and names what is
@@ -17,12 +19,12 @@ public record FieldFault(String field, String sentence) {
    */
   public String besideField() {
     if (!sentence.startsWith(field)) {
-      return English.sentence(sentence);
+      return Speech.sentence(sentence);
     }
     String rest = sentence.substring(field.length());
     if (rest.startsWith(" \"")) {
       return rest.strip();
     }
-    return rest.startsWith(": ") ? English.sentence(rest.substring(2)) : "This" + rest;
+    return rest.startsWith(": ") ? Speech.sentence(rest.substring(2)) : say("This%s", rest);
   }
 }

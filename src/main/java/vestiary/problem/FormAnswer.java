@@ -1,12 +1,15 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** What comes of a form that was sent: either it was done, or it is shown again. */
 public final class FormAnswer {
@@ -57,8 +60,11 @@ public final class FormAnswer {
       return refusal.detail();
     }
     int count = marked.errors().size();
-    return "Nothing was saved; %s below %s to be put right."
-        .formatted(English.count(count, "thing"), count == 1 ? "is" : "are");
+    return say(
+        count == 1
+            ? word("Nothing was saved; %s below is to be put right.")
+            : word("Nothing was saved; %s below are to be put right."),
+        Speech.count(count, "thing"));
   }
 
   private static <T> T again(

@@ -6,18 +6,24 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import vestiary.web.PageAnswer;
+import vestiary.web.PageLanguage;
 
 /** Writes a refusal as a problem document, or as a page for somebody with a browser. */
 @ApplicationScoped
 class ProblemAnswer {
 
   private final ProblemSheets sheets;
+  private final PageLanguage language;
 
-  ProblemAnswer(ProblemSheets sheets) {
+  ProblemAnswer(ProblemSheets sheets, PageLanguage language) {
     this.sheets = sheets;
+    this.language = language;
   }
 
   Response to(Refusal refusal, ContainerRequestContext request) {
+    if (!sheets.canRead(refusal)) {
+      language.readNothing();
+    }
     String path = request.getUriInfo().getPath();
     String accepted = String.valueOf(request.getHeaderString(HttpHeaders.ACCEPT));
     return wantsPage(path, accepted)

@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
@@ -76,30 +78,38 @@ final class ProblemMapper {
       case 404 -> new Refusal.NotThere("page", request.getUriInfo().getPath());
       case 405 ->
           new Refusal.Unreadable(
-              405, "Not possible here", "This address does not take that kind of request.");
+              405,
+              say("Not possible here"),
+              say("This address does not take that kind of request."));
       case 406 ->
           new Refusal.Unreadable(
               406,
-              "Not in that form",
-              "This address does not answer in the form that is asked for.");
+              say("Not in that form"),
+              say("This address does not answer in the form that is asked for."));
       case 413 -> limit.refusal();
       case 415 ->
           new Refusal.Unreadable(
-              415, "Wrong kind of content", "Send application/json, or use the form on the page.");
+              415,
+              say("Wrong kind of content"),
+              say("Send application/json, or use the form on the page."));
       default ->
           new Refusal.Unreadable(
-              status, "The request cannot be read", "The request cannot be read as it stands.");
+              status,
+              say("The request cannot be read"),
+              say("The request cannot be read as it stands."));
     };
   }
 
   private static Refusal unreadable(JsonProcessingException failure) {
     if (!(failure instanceof JsonMappingException json)) {
       return new Refusal.Unreadable(
-          400, "Not JSON", "The request's body is no JSON: " + failure.getOriginalMessage() + ".");
+          400,
+          say("Not JSON"),
+          say("The request's body is no JSON: ") + failure.getOriginalMessage() + ".");
     }
     return json.getPath().isEmpty()
-        ? Refusal.Unfit.of("body", "The body has not the form that is asked for.")
-        : Refusal.Unfit.of(path(json), "%s cannot be read: %s.".formatted(path(json), said(json)));
+        ? Refusal.Unfit.of("body", say("The body has not the form that is asked for."))
+        : Refusal.Unfit.of(path(json), say("%s cannot be read: %s.", path(json), said(json)));
   }
 
   private static String path(JsonMappingException json) {
@@ -112,6 +122,8 @@ final class ProblemMapper {
   private static String said(JsonMappingException json) {
     String message = json.getOriginalMessage();
     int target = message.indexOf("\": ");
-    return target < 0 ? "it has not the form that is asked for" : message.substring(target + 3);
+    return target < 0
+        ? say("it has not the form that is asked for")
+        : message.substring(target + 3);
   }
 }

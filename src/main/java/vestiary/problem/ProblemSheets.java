@@ -1,5 +1,8 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.quarkus.runtime.BlockingOperationControl;
@@ -17,19 +20,19 @@ class ProblemSheets {
 
   private static final int OUR_FAULT = 500;
 
-  private static final Link WEEK = new Link("The week", "/week");
+  private static final Link WEEK = new Link(word("The week"), "/week");
 
   /** Where somebody who did not find a thing looks for it, by the first part of the address. */
   private static final Map<String, Link> LISTS =
       Map.of(
-          "vestments", new Link("All vestments", "/vestments"),
-          "churches", new Link("All churches", "/settings"),
-          "propers", new Link("Days of your own", "/propers"),
-          "settings", new Link("Settings", "/settings"),
-          "import", new Link("Import", "/import"),
-          "clashes", new Link("All clashes", "/clashes"),
-          "day", new Link("Today", "/day"),
-          "year", new Link("The year", "/year"));
+          "vestments", new Link(word("All vestments"), "/vestments"),
+          "churches", new Link(word("All churches"), "/settings"),
+          "propers", new Link(word("Days of your own"), "/propers"),
+          "settings", new Link(word("Settings"), "/settings"),
+          "import", new Link(word("Import"), "/import"),
+          "clashes", new Link(word("All clashes"), "/clashes"),
+          "day", new Link(word("Today"), "/day"),
+          "year", new Link(word("The year"), "/year"));
 
   private final Frames frames;
 
@@ -65,30 +68,32 @@ class ProblemSheets {
             kind.title(),
             kind.meaning(),
             kind.next(),
-            List.of(WEEK),
+            List.of(WEEK.said()),
             ""));
+  }
+
+  private Frame frame(Refusal refusal) {
+    return canRead(refusal) ? frames.of("", "/week") : Frame.empty();
   }
 
   /**
    * Nothing is read when the fault may lie in reading, where reading would hold up others, or for
    * whoever asks too much.
    */
-  private Frame frame(Refusal refusal) {
-    boolean canRead =
-        refusal.status() < OUR_FAULT
-            && refusal.kind() != ProblemKind.TOO_OFTEN
-            && BlockingOperationControl.isBlockingAllowed();
-    return canRead ? frames.of("", "/week") : Frame.empty();
+  boolean canRead(Refusal refusal) {
+    return refusal.status() < OUR_FAULT
+        && refusal.kind() != ProblemKind.TOO_OFTEN
+        && BlockingOperationControl.isBlockingAllowed();
   }
 
   private static List<Link> links(Refusal refusal, String method, String path) {
     if (refusal instanceof Refusal.DatabaseAway && method.equals("GET")) {
-      return List.of(new Link("Try again", path));
+      return List.of(new Link(say("Try again"), path));
     }
     if (refusal instanceof Refusal.SignInFirst) {
-      return List.of(new Link("Sign in", "/sign-in"));
+      return List.of(new Link(say("Sign in"), "/sign-in"));
     }
     Link list = LISTS.getOrDefault(path.split("/", 3)[1], WEEK);
-    return Stream.of(list, WEEK).distinct().toList();
+    return Stream.of(list, WEEK).distinct().map(Link::said).toList();
   }
 }

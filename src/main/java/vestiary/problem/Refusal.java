@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Duration;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -89,12 +91,12 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return sentence;
+      return say(sentence);
     }
 
     @Override
     public List<FieldFault> faults() {
-      return List.of(new FieldFault(field, sentence));
+      return List.of(new FieldFault(field, detail()));
     }
   }
 
@@ -133,7 +135,7 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "There is no %s \"%s\". It may have been removed or renamed.".formatted(what, id);
+      return say("There is no %s \"%s\". It may have been removed or renamed.", say(what), id);
     }
   }
 
@@ -151,7 +153,7 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return sentence;
+      return say(sentence);
     }
   }
 
@@ -169,12 +171,12 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return sentence;
+      return say(sentence);
     }
 
     @Override
     public List<FieldFault> faults() {
-      return field.isEmpty() ? List.of() : List.of(new FieldFault(field, sentence));
+      return field.isEmpty() ? List.of() : List.of(new FieldFault(field, detail()));
     }
   }
 
@@ -213,8 +215,9 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "Somebody changed %s while you were at it. Open it again, look at the change, and enter yours anew."
-          .formatted(what);
+      return say(
+          "Somebody changed %s while you were at it. Open it again, look at the change, and enter yours anew.",
+          say(what));
     }
   }
 
@@ -232,7 +235,7 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return sentence;
+      return say(sentence);
     }
   }
 
@@ -250,7 +253,7 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return sentence;
+      return say(sentence);
     }
   }
 
@@ -268,7 +271,8 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "This form was opened before you signed in or out, or on another site. Open the page again and send it from there; nothing was changed.";
+      return say(
+          "This form was opened before you signed in or out, or on another site. Open the page again and send it from there; nothing was changed.");
     }
   }
 
@@ -291,8 +295,9 @@ public sealed interface Refusal {
     @Override
     public String detail() {
       long minutes = Math.max(1, (pause.toSeconds() + 59) / 60);
-      return "There were too many tries. The next is looked at in %s."
-          .formatted(minutes == 1 ? "a minute" : minutes + " minutes");
+      return say(
+          "There were too many tries. The next is looked at in %s.",
+          minutes == 1 ? say("a minute") : say("%d minutes", minutes));
     }
 
     @Override
@@ -320,8 +325,9 @@ public sealed interface Refusal {
     @Override
     public String detail() {
       long seconds = Math.max(1, pause.toSeconds());
-      return "More was asked in a minute than one person asks. Wait %s and ask again; nothing was changed."
-          .formatted(seconds == 1 ? "a second" : seconds + " seconds");
+      return say(
+          "More was asked in a minute than one person asks. Wait %s and ask again; nothing was changed.",
+          seconds == 1 ? say("a second") : say("%d seconds", seconds));
     }
 
     @Override
@@ -344,7 +350,8 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "Nothing can be read or saved for the moment, and nothing was changed. Wait a minute and try again.";
+      return say(
+          "Nothing can be read or saved for the moment, and nothing was changed. Wait a minute and try again.");
     }
   }
 
@@ -368,8 +375,9 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "What was sent is larger than %d MB, which is the most. Divide a list into smaller files, take a photograph at a smaller size; nothing was changed."
-          .formatted(limit / MEGABYTE);
+      return say(
+          "What was sent is larger than %d MB, which is the most. Divide a list into smaller files, take a photograph at a smaller size; nothing was changed.",
+          limit / MEGABYTE);
     }
   }
 
@@ -395,8 +403,9 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return "This should not have happened, and nothing was changed. If you report it, give the reference %s."
-          .formatted(reference);
+      return say(
+          "This should not have happened, and nothing was changed. If you report it, give the reference %s.",
+          reference);
     }
   }
 }

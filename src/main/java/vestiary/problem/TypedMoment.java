@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -32,14 +34,13 @@ public final class TypedMoment {
       if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
         return time.toInstant();
       }
-      asked.fault(field, "%s %s lies too far away.".formatted(field, text));
+      asked.fault(field, say("%s %s lies too far away.", field, text));
     } catch (DateTimeParseException e) {
       asked.fault(
           field,
-          "%s \"%s\" is no date; write it as 2026-12-08, or 2026-12-08T18:30."
-              .formatted(field, text));
+          say("%s \"%s\" is no date; write it as 2026-12-08, or 2026-12-08T18:30.", field, text));
     } catch (DateTimeException beyondAllDates) {
-      asked.fault(field, "%s %s lies too far away.".formatted(field, text));
+      asked.fault(field, say("%s %s lies too far away.", field, text));
     }
     return Instant.EPOCH;
   }

@@ -1,5 +1,7 @@
 package vestiary.problem;
 
+import static vestiary.web.Speech.say;
+
 import java.io.IOException;
 import java.util.Optional;
 
@@ -15,14 +17,15 @@ final class Undecoded {
   static Optional<Refusal> find(Throwable failure) {
     String words = String.valueOf(failure.getMessage());
     if (failure instanceof IllegalArgumentException && words.startsWith("URLDecoder")) {
-      return unreadable(400, "After each % in what was sent, two digits from 0 to F must follow.");
+      return unreadable(
+          400, say("After each % in what was sent, two digits from 0 to F must follow."));
     }
     if (failure instanceof IOException && words.contains("multipart")) {
-      return unreadable(400, "The form and its file did not arrive whole. Send it again.");
+      return unreadable(400, say("The form and its file did not arrive whole. Send it again."));
     }
     if (words.startsWith("Param limit")) {
       return unreadable(
-          413, "The form has more fields than any of ours. Send it from its own page.");
+          413, say("The form has more fields than any of ours. Send it from its own page."));
     }
     return Optional.empty();
   }

@@ -1,5 +1,7 @@
 package vestiary.remedy;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -124,7 +126,8 @@ class ApplyRemedy {
       throw new Refused(
           new Refusal.Taken(
               "",
-              "Something was changed at this very moment, and this would not mend it any more. Nothing was changed; look again."));
+              say(
+                  "Something was changed at this very moment, and this would not mend it any more. Nothing was changed; look again.")));
     }
     return after.stream()
         .filter(one -> !isOpen(one) && !known.contains(one.id()))
@@ -155,10 +158,10 @@ class ApplyRemedy {
             before
                 .map(
                     row ->
-                        "This is mended already: %s Nothing more was changed."
-                            .formatted(row.sentence))
+                        say("This is mended already: %s Nothing more was changed.", row.sentence))
                 .orElse(
-                    "This clash does not stand any more, so that there is nothing to mend. Nothing was changed.")));
+                    say(
+                        "This clash does not stand any more, so that there is nothing to mend. Nothing was changed."))));
   }
 
   private OfferRemedies.Offer offered(FindClash.Found found, int place, MendClashes.Press press) {
@@ -178,8 +181,9 @@ class ApplyRemedy {
       throw new Refused(
           new Refusal.AgainstRule(
               "n",
-              "This is advice, which people must follow themselves: \"%s\" Enter what comes of it under Vestments."
-                  .formatted(offer.words().sentence())));
+              say(
+                  "This is advice, which people must follow themselves: \"%s\" Enter what comes of it under Vestments.",
+                  offer.words().sentence())));
     }
     return offer;
   }
@@ -194,6 +198,7 @@ class ApplyRemedy {
     return new Refused(
         new Refusal.Taken(
             "",
-            "What mends this has changed since you looked, and that way out is not there any more. Nothing was changed; look at the list again."));
+            say(
+                "What mends this has changed since you looked, and that way out is not there any more. Nothing was changed; look at the list again.")));
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.remedy;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +22,7 @@ import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.vesting.Wearer;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says in one sentence what a change does. */
 final class ChangeWords {
@@ -33,40 +36,46 @@ final class ChangeWords {
   /** What is done, without a full stop. */
   String sentence(Change change) {
     if (change instanceof Change.Carry carry) {
-      return "Bring %s from %s: %s"
-          .formatted(counted(carry.pieces()), scene.church(carry.from()), names(carry.pieces()));
+      return say(
+          "Bring %s from %s: %s",
+          counted(carry.pieces()), scene.church(carry.from()), names(carry.pieces()));
     } else if (change instanceof Change.ChooseColour choice) {
       DatedMass mass = scene.mass(choice.mass());
-      return "Celebrate %s in %s instead of %s"
-          .formatted(called(mass), choice.colour().id(), mass.colour().id());
+      return say(
+          "Celebrate %s in %s instead of %s",
+          called(mass), Speech.colour(choice.colour()), Speech.colour(mass.colour()));
     } else if (change instanceof Change.BringOwn own) {
-      return "Ask %s%s to bring %s own vestments"
-          .formatted(
-              persons(own.role(), own.count()), at(own.mass()), own.count() == 1 ? "his" : "their");
+      return say(
+          own.count() == 1
+              ? word("Ask %s%s to bring his own vestments")
+              : word("Ask %s%s to bring their own vestments"),
+          persons(own.role(), own.count()),
+          at(own.mass()));
     } else if (change instanceof Change.TakeStep step) {
       Wearer one = step.wearers().get(0);
       return "%s %s%s"
           .formatted(
-              English.sentence(persons(one.role(), step.wearers().size())),
+              Speech.sentence(persons(one.role(), step.wearers().size())),
               StepWords.worn(step.step()),
               at(one.mass()));
     } else if (change instanceof Change.Release release) {
-      return "Give up what is set aside for another Mass: " + held(release.holds());
+      return say("Give up what is set aside for another Mass: ") + held(release.holds());
     } else if (change instanceof Change.BringBack back) {
-      return "Ask for %s back early (%s)"
-          .formatted(names(back.pieces()), away(back.from().reason(), back.from().until()));
+      return say(
+          "Ask for %s back early (%s)",
+          names(back.pieces()), away(back.from().reason(), back.from().until()));
     } else if (change instanceof Change.MoveStart move) {
       DatedMass mass = scene.mass(move.mass());
-      return "Begin the %s at %s at %s instead of %s"
-          .formatted(
-              kind(mass),
-              mass.church().name(),
-              English.clock(mass.start().plus(move.by())),
-              English.clock(mass.start()));
+      return say(
+          "Begin the %s at %s at %s instead of %s",
+          kind(mass),
+          mass.church().name(),
+          Speech.clock(mass.start().plus(move.by())),
+          Speech.clock(mass.start()));
     } else if (change instanceof Change.Borrow borrow) {
-      return "Borrow %s from outside the cluster".formatted(counted(borrow.pieces()));
+      return say("Borrow %s from outside the cluster", counted(borrow.pieces()));
     }
-    return "Get %s of your own".formatted(counted(((Change.Buy) change).pieces()));
+    return say("Get %s of your own", counted(((Change.Buy) change).pieces()));
   }
 
   /** For example "three matching white sets". */
@@ -76,11 +85,8 @@ final class ChangeWords {
     String suit = suit(first);
     boolean match =
         chief.size() > 1 && !suit.isEmpty() && chief.stream().allMatch(p -> suit(p).equals(suit));
-    return "%s %s%s"
-        .formatted(
-            English.count(chief.size()),
-            match ? "matching " : "",
-            tinted(scene.shortage().needs().get(0), noun(first, chief.size())));
+    String words = tinted(scene.shortage().needs().get(0), Speech.noun(chief.size(), noun(first)));
+    return Speech.count(chief.size(), noun(first), match ? say("matching %s", words) : words);
   }
 
   private String suit(Piece piece) {
@@ -93,20 +99,20 @@ final class ChangeWords {
   }
 
   private static String tinted(Need need, String noun) {
-    return PieceNouns.hasColour(need.kind()) ? need.colour().id() + " " + noun : noun;
+    return PieceNouns.hasColour(need.kind())
+        ? Speech.tinted(Speech.colour(need.colour()), noun)
+        : noun;
   }
 
-  private static String noun(Piece piece, int number) {
-    String noun =
-        piece.kind() == PieceKind.CHASUBLE && !piece.set().isEmpty()
-            ? "set"
-            : PieceNouns.of(piece.kind());
-    return number == 1 ? noun : noun + "s";
+  private static String noun(Piece piece) {
+    return piece.kind() == PieceKind.CHASUBLE && !piece.set().isEmpty()
+        ? "set"
+        : PieceNouns.of(piece.kind());
   }
 
   /** Sets by their own code, single pieces by theirs. */
   private static String names(List<Piece> all) {
-    return English.list(
+    return Speech.list(
         all.stream()
             .map(piece -> piece.set().isEmpty() ? piece.code() : piece.set())
             .distinct()
@@ -120,27 +126,27 @@ final class ChangeWords {
       names.add(piece == null || piece.set().isEmpty() ? hold.piece() : piece.set());
     }
     Hold first = holds.get(0);
-    return "%s, held for %s, %s"
-        .formatted(
-            English.list(List.copyOf(names)),
-            scene.church(first.church()),
-            scene.clock(first.window().start()));
+    return say(
+        "%s, held for %s, %s",
+        Speech.list(List.copyOf(names)),
+        scene.church(first.church()),
+        scene.clock(first.window().start()));
   }
 
   private String away(String given, Instant until) {
     String reason =
         given.isEmpty()
-            ? "away"
+            ? say("away")
             : given.substring(0, 1).toLowerCase(Locale.ROOT) + given.substring(1);
     return until.equals(Instant.MAX)
-        ? "%s, until further notice".formatted(reason)
-        : "%s, to %s".formatted(reason, English.date(scene.date(until.minusSeconds(1))));
+        ? say("%s, until further notice", reason)
+        : say("%s, to %s", reason, Speech.date(scene.date(until.minusSeconds(1))));
   }
 
   static String persons(Role role, int count) {
     return RoleWords.isTheOne(role)
-        ? "the " + RoleWords.noun(role)
-        : English.count(count, RoleWords.noun(role));
+        ? Speech.the(RoleWords.noun(role))
+        : Speech.count(count, RoleWords.noun(role));
   }
 
   /** Which Mass is meant, where several are concerned. */
@@ -148,15 +154,14 @@ final class ChangeWords {
     DatedMass mass = scene.mass(id);
     return scene.shortage().masses().size() == 1
         ? ""
-        : " at %s, %s,".formatted(mass.church().name(), English.clock(mass.start()));
+        : say(" at %s, %s,", mass.church().name(), Speech.clock(mass.start()));
   }
 
   private String called(DatedMass mass) {
-    return "the %s of %s at %s"
-        .formatted(kind(mass), English.clock(mass.start()), mass.church().name());
+    return say("the %s of %s at %s", kind(mass), Speech.clock(mass.start()), mass.church().name());
   }
 
   private String kind(DatedMass mass) {
-    return mass.kind().isMass() ? "Mass" : MassWords.whole(mass, scene.language());
+    return mass.kind().isMass() ? say("Mass") : MassWords.whole(mass, scene.language());
   }
 }

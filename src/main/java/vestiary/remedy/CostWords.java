@@ -1,12 +1,15 @@
 package vestiary.remedy;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Cost;
 import vestiary.allocation.remedy.Remedy;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What a remedy costs, as people would say it. */
 final class CostWords {
@@ -34,55 +37,56 @@ final class CostWords {
     }
     toSay().ifPresent(said::add);
     if (!owners.isEmpty()) {
-      said.add("%s must be asked first.".formatted(English.sentence(English.list(owners))));
+      said.add(say("%s must be asked first.", Speech.sentence(Speech.list(owners))));
     }
     return String.join(" ", said);
   }
 
   private String driving() {
     if (cost.carriages() == 1) {
-      return "One drive of %s by whoever goes.".formatted(minutes());
+      return say("One drive of %s by whoever goes.", minutes());
     }
     if (cost.carriages() > 1) {
-      return "%s, %s in all."
-          .formatted(English.sentence(English.count((int) cost.carriages(), "drive")), minutes());
+      return say(
+          "%s, %s in all.",
+          Speech.sentence(Speech.count((int) cost.carriages(), "drive")), minutes());
     }
     if (cost.minutes() > 0) {
-      return "%s more on the road than without it.".formatted(minutes());
+      return say("%s more on the road than without it.", minutes());
     }
     return journeys.stream()
         .map(Journey::carrier)
         .filter(carrier -> !carrier.isEmpty())
         .findFirst()
-        .map("Nothing needs to be driven: %s drives there anyway."::formatted)
+        .map(carrier -> say("Nothing needs to be driven: %s drives there anyway.", carrier))
         .orElse(
             journeys.isEmpty()
-                ? "Nothing is carried."
-                : "Nothing more is driven: it rides along with what is carried anyway.");
+                ? say("Nothing is carried.")
+                : say("Nothing more is driven: it rides along with what is carried anyway."));
   }
 
   private String minutes() {
-    return cost.minutes() + (cost.minutes() == 1 ? " minute" : " minutes");
+    return say(cost.minutes() == 1 ? word("%d minute") : word("%d minutes"), cost.minutes());
   }
 
   private Optional<String> toSay() {
     Change change = remedy.change();
     if (change instanceof Change.TakeStep) {
-      return Optional.of("A step down from what the norms ask for first.");
+      return Optional.of(say("A step down from what the norms ask for first."));
     } else if (change instanceof Change.MoveStart) {
-      return Optional.of("The new hour must be told to all.");
+      return Optional.of(say("The new hour must be told to all."));
     } else if (change instanceof Change.ChooseColour choice && choice.chosen()) {
-      return Optional.of("Another colour than was chosen.");
+      return Optional.of(say("Another colour than was chosen."));
     } else if (change instanceof Change.BringOwn) {
-      return Optional.of("Not certain before they agree.");
+      return Optional.of(say("Not certain before they agree."));
     } else if (change instanceof Change.Release) {
-      return Optional.of("Whoever set it aside must be told.");
+      return Optional.of(say("Whoever set it aside must be told."));
     } else if (change instanceof Change.BringBack) {
-      return Optional.of("Depends on whoever has it.");
+      return Optional.of(say("Depends on whoever has it."));
     } else if (change instanceof Change.Borrow) {
-      return Optional.of("Somebody must ask, fetch it and give it back.");
+      return Optional.of(say("Somebody must ask, fetch it and give it back."));
     } else if (change instanceof Change.Buy) {
-      return Optional.of("Costs money; worth it where this comes again.");
+      return Optional.of(say("Costs money; worth it where this comes again."));
     }
     return Optional.empty();
   }

@@ -15,7 +15,7 @@ import vestiary.planning.OfferedRemedy;
 import vestiary.planning.SpanToCheck;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What the pages and the API of clashes ask for. */
 @ApplicationScoped
@@ -78,7 +78,7 @@ class MendByRemedies implements MendClashes {
         row.about,
         row.title,
         row.sentence,
-        "%s, %s".formatted(English.dateAndYear(at.toLocalDate()), English.clock(at)),
+        "%s, %s".formatted(Speech.dateAndYear(at.toLocalDate()), Speech.clock(at)),
         at.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME));
   }
 }

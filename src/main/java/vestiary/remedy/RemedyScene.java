@@ -14,7 +14,7 @@ import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** The span in which a shortage is mended, with what all words about it need. */
 final class RemedyScene {
@@ -41,7 +41,7 @@ final class RemedyScene {
   }
 
   Locale language() {
-    return span.cluster().language();
+    return Speech.localeOr(span.cluster().language());
   }
 
   DatedMass mass(MassId id) {
@@ -62,7 +62,7 @@ final class RemedyScene {
   }
 
   String clock(Instant moment) {
-    return English.clock(moment.atZone(span.cluster().zone()));
+    return Speech.clock(moment.atZone(span.cluster().zone()));
   }
 
   LocalDate date(Instant moment) {

@@ -1,5 +1,7 @@
 package vestiary.remedy;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -17,7 +19,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Step;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Puts a remedy in words: what is done, how, and what it costs. */
 final class RemedyWords {
@@ -61,12 +63,13 @@ final class RemedyWords {
     if (remedy.change() instanceof Change.TakeStep step) {
       how.add(lawful(step.step()));
     } else if (remedy.change() instanceof Change.BringOwn) {
-      how.add("It is noted for the Mass as agreed; ask first.");
+      how.add(say("It is noted for the Mass as agreed; ask first."));
     } else if (remedy.change() instanceof Change.Borrow) {
       how.add(
-          "From a neighbour or the diocese; once it is here, enter it under Vestments with its owner.");
+          say(
+              "From a neighbour or the diocese; once it is here, enter it under Vestments with its owner."));
     } else if (remedy.change() instanceof Change.BringBack) {
-      how.add("Once it is back, end its care under Vestments.");
+      how.add(say("Once it is back, end its care under Vestments."));
     }
     journeys.forEach(way -> how.add(journey(way)));
     return String.join(" ", how);
@@ -74,30 +77,30 @@ final class RemedyWords {
 
   /** RS 124: where the need is foreseen, vestments are to be provided as far as possible. */
   private static String lawful(Step step) {
-    String sentence = "Lawful: %s (%s).".formatted(step.sentence(), step.source());
+    String sentence = say("Lawful: %s (%s).", say(step.sentence()), step.source());
     return step == Step.STOLE_OVER_ALB
-        ? sentence + " For a just cause; as far as possible vestments are to be provided."
+        ? sentence + say(" For a just cause; as far as possible vestments are to be provided.")
         : sentence;
   }
 
   private String journey(Journey way) {
     String takes =
         way.carrier().isEmpty()
-            ? "Somebody brings " + named(way.pieces())
-            : "%s takes %s along".formatted(way.carrier(), named(way.pieces()));
+            ? say("Somebody brings %s", named(way.pieces()))
+            : say("%s takes %s along", way.carrier(), named(way.pieces()));
     String ready =
         way.ready().stream()
-            .map(from -> "free from %s, ".formatted(scene.clock(from)))
+            .map(from -> say("free from %s, ", scene.clock(from)))
             .findFirst()
             .orElse("");
-    return "%s: %sleaves %s by %s, at %s by %s."
-        .formatted(
-            takes,
-            ready,
-            scene.church(way.from()),
-            scene.clock(way.leaveBy()),
-            scene.church(way.to()),
-            scene.clock(way.arriveBy()));
+    return say(
+        "%s: %sleaves %s by %s, at %s by %s.",
+        takes,
+        ready,
+        scene.church(way.from()),
+        scene.clock(way.leaveBy()),
+        scene.church(way.to()),
+        scene.clock(way.arriveBy()));
   }
 
   /** Sets by their own code; a stole that travels without its chasuble by its own. */
@@ -108,7 +111,7 @@ final class RemedyWords {
             .filter(piece -> !STOLES.contains(piece.kind()) && !piece.set().isEmpty())
             .map(PooledPiece::set)
             .collect(Collectors.toSet());
-    return English.list(
+    return Speech.list(
         codes.stream()
             .map(scene::piece)
             .map(piece -> whole.contains(piece.set()) ? piece.set() : piece.code())
@@ -126,13 +129,13 @@ final class RemedyWords {
               String then =
                   one.findStep()
                       .map(StepWords::worn)
-                      .orElse("short of a " + one.need().kind().id());
-              return "At %s, %s, %s would be %s."
-                  .formatted(
-                      mass.church().name(),
-                      English.clock(mass.start()),
-                      ChangeWords.persons(one.need().role(), 1),
-                      then);
+                      .orElse(say("short of a %s", Speech.noun(1, one.need().kind().id())));
+              return say(
+                  "At %s, %s, %s would be %s.",
+                  mass.church().name(),
+                  Speech.clock(mass.start()),
+                  ChangeWords.persons(one.need().role(), 1),
+                  then);
             })
         .distinct()
         .toList();

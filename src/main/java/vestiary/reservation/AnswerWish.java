@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -76,7 +78,8 @@ class AnswerWish {
     visitor.refuseOutsideOwn(Action.SET_ASIDE, row.keeperId);
     if (row.toState() != WishState.OPEN) {
       throw new Refused(
-          new Refusal.Taken("", "This was answered or taken back meanwhile. Nothing was changed."));
+          new Refusal.Taken(
+              "", say("This was answered or taken back meanwhile. Nothing was changed.")));
     }
     Asked asked = new Asked();
     row.answer = asked.text("answer", word, LONGEST);

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -81,7 +83,8 @@ class AskForSet {
     visitor.refuseOutsideOwn(Action.SET_ASIDE, row.churchId);
     if (!row.toState().waits()) {
       throw new Refused(
-          new Refusal.Taken("", "This is answered or taken back already. Nothing was changed."));
+          new Refusal.Taken(
+              "", say("This is answered or taken back already. Nothing was changed.")));
     }
     row.state = WishState.WITHDRAWN.id();
     wishes.flush();
@@ -95,7 +98,8 @@ class AskForSet {
     DatedMass mass = masses.get(request.mass());
     visitor.refuseOutsideOwn(Action.SET_ASIDE, mass.church().id().value());
     if (!mass.end().toInstant().isAfter(clock.instant())) {
-      throw new Refused(new Refusal.AgainstRule("mass", "This Mass is over; nothing was asked."));
+      throw new Refused(
+          new Refusal.AgainstRule("mass", say("This Mass is over; nothing was asked.")));
     }
     KeepHeld.Named named = request.isSet() ? held.set(code) : held.piece(code);
     Offers found = offers.of(mass);
@@ -119,14 +123,12 @@ class AskForSet {
       throw new Refused(
           new Refusal.Taken(
               "set",
-              "%s is free: set it aside at once instead of asking for it."
-                  .formatted(offer.code())));
+              say("%s is free: set it aside at once instead of asking for it.", offer.code())));
     }
     if (!isAskable(offer)) {
       throw new Refused(
           new Refusal.Taken(
-              "set",
-              "%s is not to be had for this Mass whoever is asked.".formatted(offer.code())));
+              "set", say("%s is not to be had for this Mass whoever is asked.", offer.code())));
     }
   }
 

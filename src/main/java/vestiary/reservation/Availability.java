@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -56,7 +58,7 @@ sealed interface Availability {
   record StaysHome(String piece, ChurchId home) implements Kept {
     @Override
     public String why(OfferWords words) {
-      return "does not leave %s".formatted(words.church(home));
+      return say("does not leave %s", words.church(home));
     }
   }
 
@@ -64,7 +66,7 @@ sealed interface Availability {
   record OwnerNever(String piece, String owner) implements Kept {
     @Override
     public String why(OfferWords words) {
-      return "is not lent by %s".formatted(owner);
+      return say("is not lent by %s", owner);
     }
   }
 
@@ -72,7 +74,7 @@ sealed interface Availability {
   record OwnerSaidNo(String piece, String owner) implements Kept {
     @Override
     public String why(OfferWords words) {
-      return "is kept back: %s said no for this Mass".formatted(owner);
+      return say("is kept back: %s said no for this Mass", owner);
     }
   }
 
@@ -80,7 +82,7 @@ sealed interface Availability {
   record OnAsking(String piece, String owner) implements Kept {
     @Override
     public String why(OfferWords words) {
-      return "goes only when %s is asked".formatted(owner);
+      return say("goes only when %s is asked", owner);
     }
   }
 
@@ -104,7 +106,7 @@ sealed interface Availability {
   record NoJourney(String piece, ChurchId lies) implements Kept {
     @Override
     public String why(OfferWords words) {
-      return "lies at %s, from where no journey is known".formatted(words.church(lies));
+      return say("lies at %s, from where no journey is known", words.church(lies));
     }
   }
 

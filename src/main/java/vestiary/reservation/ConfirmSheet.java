@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.net.URLEncoder;
@@ -12,10 +14,10 @@ import java.util.stream.Stream;
 import vestiary.planning.Clash;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out what is about to be set aside, before it is. */
 @ApplicationScoped
@@ -47,18 +49,18 @@ class ConfirmSheet {
     return new ConfirmView(
         frames.of("week", SetAsideSheet.ADDRESS),
         ReservationWords.about(offers.mass()),
-        "%s, from set-out at %s to clearance at %s."
-            .formatted(
-                English.sentence(English.count(chosen.size(), "thing")),
-                clock(offers, offers.window().setOut()),
-                clock(offers, offers.window().cleared())),
+        say(
+            "%s, from set-out at %s to clearance at %s.",
+            Speech.sentence(Speech.count(chosen.size(), "thing")),
+            clock(offers, offers.window().setOut()),
+            clock(offers, offers.window().cleared())),
         !isScheduled,
         carried,
-        new Link("Choose others", SetAsideSheet.ADDRESS + query(carried)),
+        new Link(say("Choose others"), SetAsideSheet.ADDRESS + query(carried)),
         chosen.stream().map(offer -> SetAsideSheet.free(offer, words, List.of())).toList(),
         chosen.stream()
             .filter(offer -> !offer.losing().isEmpty())
-            .map(offer -> "%s is %s.".formatted(offer.code(), words.takes(offer)))
+            .map(offer -> say("%s is %s.", offer.code(), words.takes(offer)))
             .toList(),
         found.arising().stream().map(ConfirmSheet::finding).toList(),
         found.mended().stream().map(ConfirmSheet::finding).toList());
@@ -71,7 +73,7 @@ class ConfirmSheet {
                 typed.all("piece").stream().map(code -> find(offers, code, false)))
             .toList();
     if (chosen.isEmpty()) {
-      throw new Refused(Refusal.Unfit.of("set", "Tick at least one set or piece."));
+      throw new Refused(Refusal.Unfit.of("set", say("Tick at least one set or piece.")));
     }
     chosen.stream()
         .filter(offer -> !offer.isFree())
@@ -94,7 +96,7 @@ class ConfirmSheet {
   }
 
   private static String clock(Offers offers, Instant moment) {
-    return English.clock(moment.atZone(offers.span().cluster().zone()));
+    return Speech.clock(moment.atZone(offers.span().cluster().zone()));
   }
 
   private static String query(List<Hidden> carried) {

@@ -1,10 +1,12 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.stream.Stream;
-import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** What was just done with reservations, and how it is undone. */
 @ApplicationScoped
@@ -47,10 +49,10 @@ class DoneWords {
   private static Done released(Reservation one) {
     return one.state() == ReservationState.RELEASED
         ? new Done(
-            "%s is given up; others may have it now.".formatted(one.code()),
+            say("%s is given up; others may have it now.", one.code()),
             new HeldView.Undo(
                 HeldSheet.ADDRESS + "/" + one.id() + "/restoration",
-                "Set it aside again",
+                say("Set it aside again"),
                 one.mass().church().id().value().toString()),
             one.mass().date().toString())
         : Done.NOTHING;
@@ -63,16 +65,16 @@ class DoneWords {
       return Done.NOTHING;
     }
     String sentence =
-        "%s %s set aside for %s."
-            .formatted(
-                English.list(codes),
-                codes.size() == 1 ? "is" : "are",
-                ReservationWords.about(first.mass()));
+        say(
+            "%s %s set aside for %s.",
+            Speech.list(codes),
+            codes.size() == 1 ? say("is") : say("are"),
+            ReservationWords.about(first.mass()));
     HeldView.Undo undo =
         codes.size() == 1
             ? new HeldView.Undo(
                 HeldSheet.ADDRESS + "/" + first.id() + "/release",
-                "Give it up again",
+                say("Give it up again"),
                 first.mass().church().id().value().toString())
             : HeldView.Undo.NONE;
     return new Done(sentence, undo, first.mass().date().toString());

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -18,10 +20,10 @@ import vestiary.pool.ReadPool;
 import vestiary.problem.Asked;
 import vestiary.schedule.DatedMass;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out what is set aside in a week, or for one Mass. */
 @ApplicationScoped
@@ -62,19 +64,19 @@ class HeldSheet {
             .toList();
     return new HeldView(
         frames.of("week", ADDRESS + "?week=" + monday),
-        English.span(monday, monday.plusDays(DAYS - 1)),
+        Speech.span(monday, monday.plusDays(DAYS - 1)),
         lead(found),
         done,
         undo,
         List.of(
-            new Link("The week before", at(monday.minusWeeks(1), church)),
-            new Link("The week after", at(monday.plusWeeks(1), church)),
-            new Link("The week’s Masses", "/week/" + monday),
-            new Link("What is asked for", WishPages.ADDRESS)),
+            new Link(say("The week before"), at(monday.minusWeeks(1), church)),
+            new Link(say("The week after"), at(monday.plusWeeks(1), church)),
+            new Link(say("The week’s Masses"), "/week/" + monday),
+            new Link(say("What is asked for"), WishPages.ADDRESS)),
         typed.choice(
             "church",
             Stream.concat(
-                Stream.of(Choice.Option.of("", "All churches")),
+                Stream.of(Choice.Option.of("", say("All churches"))),
                 cluster.churches().stream().map(one -> Choice.Option.of(one.slug(), one.name())))),
         List.of(new Hidden("week", monday.toString())),
         days(found));
@@ -94,11 +96,11 @@ class HeldSheet {
 
   private static String lead(List<Reservation> found) {
     return found.isEmpty()
-        ? "Nothing is set aside in this week."
-        : "%s %s set aside."
-            .formatted(
-                English.sentence(English.count(found.size(), "thing")),
-                found.size() == 1 ? "is" : "are");
+        ? say("Nothing is set aside in this week.")
+        : say(
+            "%s %s set aside.",
+            Speech.sentence(Speech.count(found.size(), "thing")),
+            found.size() == 1 ? say("is") : say("are"));
   }
 
   private List<HeldView.Day> days(List<Reservation> found) {
@@ -109,7 +111,7 @@ class HeldSheet {
                 Collectors.groupingBy(
                     one -> one.mass().date(), LinkedHashMap::new, Collectors.toList()));
     return byDay.entrySet().stream()
-        .map(day -> new HeldView.Day(English.day(day.getKey()), churches(day.getValue(), things)))
+        .map(day -> new HeldView.Day(Speech.day(day.getKey()), churches(day.getValue(), things)))
         .toList();
   }
 

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
@@ -7,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import vestiary.pool.SetAside;
 import vestiary.problem.Refusal;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What whoever cannot have something is told: who has it, and what lies nearest instead. */
 final class KeptWords {
@@ -39,22 +41,22 @@ final class KeptWords {
             && held.by().masses().contains(offers.mass().id());
     String why =
         ours
-            ? "%s %s already, for this very Mass.".formatted(kept.code(), "is set aside")
+            ? say("%s %s already, for this very Mass.", kept.code(), say("is set aside"))
             : "%s %s.".formatted(kept.code(), words.why(kept));
-    return "%s Nothing was set aside. %s".formatted(why, instead(kept, instead));
+    return say("%s Nothing was set aside. %s", why, instead(kept, instead));
   }
 
   private String instead(Offer kept, List<Offer> instead) {
-    String colour = kept.thing().main().colour().id();
+    String colour = Speech.colour(kept.thing().main().colour());
     if (instead.isEmpty()) {
-      return "Nothing else in %s is free for it in the whole cluster.".formatted(colour);
+      return say("Nothing else in %s is free for it in the whole cluster.", colour);
     }
-    return "Free instead: %s."
-        .formatted(
-            English.list(
-                instead.stream()
-                    .map(offer -> "%s (%s)".formatted(offer.code(), words.lies(offer)))
-                    .toList()));
+    return say(
+        "Free instead: %s.",
+        Speech.list(
+            instead.stream()
+                .map(offer -> "%s (%s)".formatted(offer.code(), words.lies(offer)))
+                .toList()));
   }
 
   private List<Offer> alternatives(Offer kept) {

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.HashMap;
@@ -37,9 +39,9 @@ class MakerNames {
     /** Never empty; whoever was removed has no name any more. */
     String of(String mark) {
       return switch (mark) {
-        case "" -> "the server itself";
-        case SERVER -> "the administrator";
-        default -> byId.getOrDefault(UUID.fromString(mark), "somebody who was removed");
+        case "" -> say("the server itself");
+        case SERVER -> say("the administrator");
+        default -> byId.getOrDefault(UUID.fromString(mark), say("somebody who was removed"));
       };
     }
   }

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -19,7 +21,7 @@ import vestiary.reservation.ReservationWords.Times;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Why a set can be had or not, in the words of pages and answers; without a full stop. */
 final class OfferWords {
@@ -51,8 +53,8 @@ final class OfferWords {
         .map(
             free ->
                 free.lies().equals(offers.mass().church().id())
-                    ? "lies here"
-                    : "lies at %s, %s".formatted(church(free.lies()), away(free.way())))
+                    ? say("lies here")
+                    : say("lies at %s, %s", church(free.lies()), away(free.way())))
         .orElse("");
   }
 
@@ -66,8 +68,9 @@ final class OfferWords {
             .toList();
     return from.isEmpty()
         ? ""
-        : "planned for %s, which loses %s"
-            .formatted(English.list(from), offer.thing().isSet() ? "the set" : "it");
+        : say(
+            "planned for %s, which loses %s",
+            Speech.list(from), offer.thing().isSet() ? say("the set") : say("it"));
   }
 
   /** Why it cannot be had; empty if it can. */
@@ -78,7 +81,7 @@ final class OfferWords {
   private String why(Offer offer, Availability.Kept kept) {
     String reason = kept.why(this);
     return offer.thing().isSet() && offer.thing().pieces().size() > 1 && isOfPieceAlone(offer)
-        ? "%s of it %s".formatted(kept.piece(), reason)
+        ? say("%s of it %s", kept.piece(), reason)
         : reason;
   }
 
@@ -88,20 +91,22 @@ final class OfferWords {
   }
 
   String wantedNext(Availability.WantedNext one) {
-    return "is wanted at %s by %s, %s"
-        .formatted(church(one.next()), times.at(one.by(), day()), away(one.way()));
+    return say(
+        "is wanted at %s by %s, %s",
+        church(one.next()), times.at(one.by(), day()), away(one.way()));
   }
 
   /** Who has it, for what and until when. */
   String held(SetAside by) {
-    String who = findHolder(by).map(name -> " by " + name).orElse("");
-    String what = by.masses().stream().findFirst().map(mass -> " for " + shortly(mass)).orElse("");
+    String who = findHolder(by).map(name -> say(" by %s", name)).orElse("");
+    String what =
+        by.masses().stream().findFirst().map(mass -> say(" for %s", shortly(mass))).orElse("");
     boolean out = by.word().equals(ReservationState.OUT.id());
     String until =
         by.until().equals(Instant.MAX)
-            ? ", and not back"
-            : ", until " + times.at(by.until(), day());
-    return "is %s%s%s%s".formatted(out ? "out" : "held", who, what, until);
+            ? say(", and not back")
+            : say(", until %s", times.at(by.until(), day()));
+    return say("is %s%s%s%s", out ? say("out") : say("held"), who, what, until);
   }
 
   /** Who set it aside, by itself or with its set; empty if nobody is known. */
@@ -118,10 +123,10 @@ final class OfferWords {
 
   /** A day that care takes whole is named by itself, the last one included. */
   String care(Care care) {
-    return "is in care %s: %s"
-        .formatted(
-            care.findEnd().map(end -> times.last(end, day())).orElse("until further notice"),
-            care.reason());
+    return say(
+        "is in care %s: %s",
+        care.findEnd().map(end -> times.last(end, day())).orElse(say("until further notice")),
+        care.reason());
   }
 
   String late(Availability.TooLate one) {
@@ -129,23 +134,23 @@ final class OfferWords {
         .findFirst()
         .map(
             since ->
-                "comes too late: it is at %s until %s, %s"
-                    .formatted(church(one.lies()), times.at(since, day()), away(one.way())))
+                say(
+                    "comes too late: it is at %s until %s, %s",
+                    church(one.lies()), times.at(since, day()), away(one.way())))
         .orElseGet(
-            () ->
-                "comes too late: it lies at %s, %s".formatted(church(one.lies()), away(one.way())));
+            () -> say("comes too late: it lies at %s, %s", church(one.lies()), away(one.way())));
   }
 
   /** For example "Mass at Saint Anne, 18:30"; with its day if that is another. */
   String shortly(MassId id) {
     DatedMass mass = masses.get(id);
     return mass == null
-        ? "a Mass that is no longer in the schedule"
-        : "%s at %s, %s"
-            .formatted(
-                mass.kind().isMass() ? "Mass" : "the liturgy",
-                mass.church().name(),
-                times.at(mass.start().toInstant(), day()));
+        ? say("a Mass that is no longer in the schedule")
+        : say(
+            "%s at %s, %s",
+            mass.kind().isMass() ? say("Mass") : say("the liturgy"),
+            mass.church().name(),
+            times.at(mass.start().toInstant(), day()));
   }
 
   private LocalDate day() {
@@ -159,6 +164,6 @@ final class OfferWords {
   /** For example "12 minutes away". */
   static String away(Duration way) {
     long minutes = (way.toSeconds() + 59) / 60;
-    return minutes == 1 ? "a minute away" : minutes + " minutes away";
+    return minutes == 1 ? say("a minute away") : say("%d minutes away", minutes);
   }
 }

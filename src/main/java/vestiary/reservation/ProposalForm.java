@@ -1,5 +1,8 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -10,8 +13,8 @@ import vestiary.problem.Asked;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** How many of what somebody wants proposed, and what is said of the proposal. */
 final class ProposalForm {
@@ -38,7 +41,7 @@ final class ProposalForm {
             "colour",
             Stream.concat(
                 Stream.of(Colour.values()).map(c -> Choice.Option.of(c.id(), c.id())),
-                Stream.of(Choice.Option.of(ALL, "all colours")))),
+                Stream.of(Choice.Option.of(ALL, say("all colours"))))),
         typed.isTicked("matching"));
   }
 
@@ -73,9 +76,12 @@ final class ProposalForm {
 
   static String words(Offers offers, ProposeSets.Wish wish, List<Offer> proposed) {
     int missing = wish.number() - proposed.size();
-    String noun = wish.colour().id() + " " + PieceNouns.of(wish.kind());
+    String kind = PieceNouns.of(wish.kind());
+    String colour = Speech.colour(wish.colour());
     if (proposed.isEmpty()) {
-      return "No %s is to be had in the whole cluster at that time.".formatted(noun);
+      return say(
+          "No %s is to be had in the whole cluster at that time.",
+          Speech.tinted(colour, Speech.noun(1, kind)));
     }
     long journeys =
         proposed.stream()
@@ -86,18 +92,23 @@ final class ProposalForm {
             .count();
     String from =
         journeys == 0
-            ? "All of them lie here"
-            : "They come in %s".formatted(English.count((int) journeys, "journey"));
+            ? say("All of them lie here")
+            : say("They come in %s", Speech.count((int) journeys, "journey"));
     String less =
         missing == 0
             ? ""
-            : " There are no more: %s too few."
-                .formatted(English.count(missing) + (missing == 1 ? " is" : " are"));
-    return "%s %s ticked below, the fewest journeys first and then what goes together. %s.%s"
-        .formatted(
-            English.sentence(English.count(proposed.size(), noun)),
-            proposed.size() == 1 ? "is" : "are",
-            from,
-            less);
+            : say(
+                missing == 1
+                    ? word(" There are no more: %s is too few.")
+                    : word(" There are no more: %s are too few."),
+                Speech.count(missing));
+    return say(
+        "%s %s ticked below, the fewest journeys first and then what goes together. %s.%s",
+        Speech.sentence(
+            Speech.count(
+                proposed.size(), kind, Speech.tinted(colour, Speech.noun(proposed.size(), kind)))),
+        proposed.size() == 1 ? say("is") : say("are"),
+        from,
+        less);
   }
 }

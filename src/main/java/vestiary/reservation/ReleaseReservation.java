@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import vestiary.access.Action;
@@ -35,9 +37,10 @@ class ReleaseReservation {
     switch (row.toState()) {
       case OUT ->
           throw taken(
-              "This is out of the cupboard, and so cannot be given up. Say that it is back first.");
-      case RETURNED -> throw taken("This was out and is back; there is nothing to give up.");
-      case RELEASED -> throw taken("This was given up already.");
+              say(
+                  "This is out of the cupboard, and so cannot be given up. Say that it is back first."));
+      case RETURNED -> throw taken(say("This was out and is back; there is nothing to give up."));
+      case RELEASED -> throw taken(say("This was given up already."));
       case HELD -> row.state = ReservationState.RELEASED.id();
     }
     held.release(row.id);
@@ -45,6 +48,6 @@ class ReleaseReservation {
   }
 
   private static Refused taken(String sentence) {
-    return new Refused(new Refusal.Taken("", sentence + " Nothing was changed."));
+    return new Refused(new Refusal.Taken("", say("%s Nothing was changed.", sentence)));
   }
 }

@@ -1,12 +1,14 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Words that pages, answers and mails about reservations share. */
 final class ReservationWords {
@@ -20,27 +22,27 @@ final class ReservationWords {
     String at(Instant moment, LocalDate day) {
       ZonedDateTime time = moment.atZone(zone);
       return time.toLocalDate().equals(day)
-          ? English.clock(time)
-          : English.day(time.toLocalDate()) + ", " + English.clock(time);
+          ? Speech.clock(time)
+          : Speech.day(time.toLocalDate()) + ", " + Speech.clock(time);
     }
 
     /** For example "to Friday 18 December" where it ends at midnight, else "until 20:15". */
     String last(Instant end, LocalDate day) {
       ZonedDateTime time = end.atZone(zone);
       return time.toLocalTime().equals(LocalTime.MIDNIGHT)
-          ? "to " + English.day(time.toLocalDate().minusDays(1))
-          : "until " + at(end, day);
+          ? say("to %s", Speech.day(time.toLocalDate().minusDays(1)))
+          : say("until %s", at(end, day));
     }
   }
 
   /** For example "Mass at Saint Anne on Tuesday 8 December, 18:30". */
   static String about(DatedMass mass) {
-    return "%s at %s on %s, %s"
-        .formatted(
-            mass.kind().isMass() ? "Mass" : "The liturgy",
-            mass.church().name(),
-            English.day(mass.date()),
-            English.clock(mass.start()));
+    return say(
+        "%s at %s on %s, %s",
+        mass.kind().isMass() ? say("Mass") : say("The liturgy"),
+        mass.church().name(),
+        Speech.day(mass.date()),
+        Speech.clock(mass.start()));
   }
 
   /**
@@ -52,27 +54,29 @@ final class ReservationWords {
     String until =
         one.until().equals(Instant.MAX)
             ? ""
-            : ", until " + times.at(one.until(), one.mass().date());
-    String cancelled = one.mass().chosen().cancelled() ? " That Mass is cancelled." : "";
-    return "%s by %s for %s%s.%s"
-        .formatted(
-            English.sentence(one.state().id()), one.by(), about(one.mass()), until, cancelled);
+            : say(", until %s", times.at(one.until(), one.mass().date()));
+    String cancelled = one.mass().chosen().cancelled() ? say(" That Mass is cancelled.") : "";
+    return say(
+        "%s by %s for %s%s.%s",
+        Speech.sentence(one.state().id()), one.by(), about(one.mass()), until, cancelled);
   }
 
   /** What somebody must see to; empty if all is well. */
   static String lost(Reservation one) {
     if (one.state() == ReservationState.HELD && one.moved()) {
-      return "The Mass was moved since. Give this up, and set it aside for the new time.";
+      return say("The Mass was moved since. Give this up, and set it aside for the new time.");
     }
     return one.lost().isEmpty()
         ? ""
-        : "%s %s not kept any more: look whether it is in care."
-            .formatted(English.list(one.lost()), one.lost().size() == 1 ? "is" : "are");
+        : say(
+            "%s %s not kept any more: look whether it is in care.",
+            Speech.list(one.lost()), one.lost().size() == 1 ? say("is") : say("are"));
   }
 
   /** For example "Five more are not to be had". */
   static String notToBeHad(int count) {
-    return "%s more %s not to be had"
-        .formatted(English.sentence(English.count(count)), count == 1 ? "is" : "are");
+    return say(
+        "%s more %s not to be had",
+        Speech.sentence(Speech.count(count)), count == 1 ? say("is") : say("are"));
   }
 }

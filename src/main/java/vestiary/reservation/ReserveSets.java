@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -19,7 +21,7 @@ import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.schedule.SaveMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Sets vestments aside for a Mass: all that is asked for or none of it, in one transaction. Their
@@ -187,7 +189,8 @@ class ReserveSets {
     refuseUnlessReservable(mass);
     if (row.toState() != ReservationState.RELEASED) {
       throw new Refused(
-          new Refusal.Taken("", "This is not given up any more. Nothing was changed; look again."));
+          new Refusal.Taken(
+              "", say("This is not given up any more. Nothing was changed; look again.")));
     }
     Asking again = asking(row);
     takeAgain(row, mass, again);
@@ -249,11 +252,11 @@ class ReserveSets {
             .distinct()
             .toList();
     if (asked.isEmpty()) {
-      throw new Refused(Refusal.Unfit.of("set", "Say which set or piece is to be set aside."));
+      throw new Refused(Refusal.Unfit.of("set", say("Say which set or piece is to be set aside.")));
     }
     if (asked.size() > MOST) {
       throw new Refused(
-          Refusal.Unfit.of("set", "More than %d at once; do it in parts.".formatted(MOST)));
+          Refusal.Unfit.of("set", say("More than %d at once; do it in parts.", MOST)));
     }
     refuseTwice(asked);
     return asked;
@@ -269,7 +272,7 @@ class ReserveSets {
             piece -> {
               throw new Refused(
                   Refusal.Unfit.of(
-                      "piece", "%s is named twice, by itself and with its set.".formatted(piece)));
+                      "piece", say("%s is named twice, by itself and with its set.", piece)));
             });
   }
 
@@ -280,12 +283,13 @@ class ReserveSets {
 
   private void refuseIfOver(DatedMass mass) {
     if (mass.chosen().cancelled()) {
-      throw against("This Mass is cancelled. Put it back first; nothing was set aside.");
+      throw against(say("This Mass is cancelled. Put it back first; nothing was set aside."));
     }
     if (!mass.end().toInstant().isAfter(clock.instant())) {
       throw against(
-          "This Mass was over on %s at %s; nothing can be set aside for it any more."
-              .formatted(English.dateAndYear(mass.date()), English.clock(mass.end())));
+          say(
+              "This Mass was over on %s at %s; nothing can be set aside for it any more.",
+              Speech.dateAndYear(mass.date()), Speech.clock(mass.end())));
     }
   }
 

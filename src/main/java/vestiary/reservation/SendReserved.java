@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import vestiary.pool.KeepHeld;
@@ -38,9 +40,9 @@ class SendReserved {
     ReservationRow row = rows.getLocked(id);
     switch (row.toState()) {
       case HELD -> send.send(item(row), how.toMass(row.massId.toString()));
-      case OUT -> throw taken("This is out already. Say that it is back first.");
-      case RETURNED -> throw taken("This was out and is back. Set it aside anew.");
-      case RELEASED -> throw taken("This was given up. Set it aside anew.");
+      case OUT -> throw taken(say("This is out already. Say that it is back first."));
+      case RETURNED -> throw taken(say("This was out and is back. Set it aside anew."));
+      case RELEASED -> throw taken(say("This was given up. Set it aside anew."));
     }
   }
 
@@ -52,7 +54,7 @@ class SendReserved {
   void back(String id, OutBody.Back how) {
     ReservationRow row = rows.getLocked(id);
     if (row.toState() != ReservationState.OUT) {
-      throw taken("This is not out, so that it cannot come back.");
+      throw taken(say("This is not out, so that it cannot come back."));
     }
     take.take(item(row), how.toRequest());
   }
@@ -63,6 +65,6 @@ class SendReserved {
   }
 
   private static Refused taken(String sentence) {
-    return new Refused(new Refusal.Taken("", sentence + " Nothing was changed."));
+    return new Refused(new Refusal.Taken("", say("%s Nothing was changed.", sentence)));
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.net.URLEncoder;
@@ -20,10 +23,10 @@ import vestiary.problem.Asked;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ColourMatch;
 import vestiary.vesting.PieceKind;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out what can be had for a Mass. */
 @ApplicationScoped
@@ -59,9 +62,9 @@ class SetAsideSheet {
     List<SetAsideView.Group> groups = groups(offers, typed, ticked);
     return new SetAsideView(
         frames.of("week", ADDRESS),
-        English.sentence(MassWords.whole(mass, offers.span().cluster().language()))
+        Speech.sentence(MassWords.whole(mass, Speech.localeOr(offers.span().cluster().language())))
             + ", "
-            + mass.colour().id(),
+            + Speech.colour(mass.colour()),
         ReservationWords.about(mass),
         lead(offers, groups),
         problem.isEmpty() && asked.isFaulty() ? asked.faults().get(0).sentence() : problem,
@@ -83,22 +86,23 @@ class SetAsideSheet {
   private static List<Link> turn(DatedMass mass, boolean isScheduled) {
     List<Link> turn = new ArrayList<>();
     if (isScheduled) {
-      turn.add(new Link("The Mass", "/masses/" + mass.id().value()));
+      turn.add(new Link(say("The Mass"), "/masses/" + mass.id().value()));
     }
-    turn.add(new Link("The day", "/day/" + mass.date()));
-    turn.add(new Link("All that is set aside", HeldSheet.ADDRESS + "?week=" + mass.date()));
+    turn.add(new Link(say("The day"), "/day/" + mass.date()));
+    turn.add(new Link(say("All that is set aside"), HeldSheet.ADDRESS + "?week=" + mass.date()));
     return turn;
   }
 
   private static String lead(Offers offers, List<SetAsideView.Group> groups) {
     int free = groups.stream().mapToInt(group -> group.free().size()).sum();
     var zone = offers.span().cluster().zone();
-    return "%s can be had in the whole cluster, from set-out at %s to clearance at %s."
-        .formatted(
-            English.sentence(English.count(free))
-                + (free == 1 ? " set or piece" : " sets and pieces"),
-            English.clock(offers.window().setOut().atZone(zone)),
-            English.clock(offers.window().cleared().atZone(zone)));
+    return say(
+        "%s can be had in the whole cluster, from set-out at %s to clearance at %s.",
+        say(
+            free == 1 ? word("%s set or piece") : word("%s sets and pieces"),
+            Speech.sentence(Speech.count(free))),
+        Speech.clock(offers.window().setOut().atZone(zone)),
+        Speech.clock(offers.window().cleared().atZone(zone)));
   }
 
   private List<SetAsideView.Group> groups(Offers offers, Entries typed, List<String> ticked) {
@@ -172,7 +176,7 @@ class SetAsideSheet {
   private static Link ask(Offer offer, Entries typed) {
     return ForMass.isScheduled(typed) && AskForSet.isAskable(offer)
         ? new Link(
-            "Ask for it",
+            say("Ask for it"),
             "%s/new?mass=%s&%s=%s"
                 .formatted(
                     WishPages.ADDRESS,

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -13,9 +15,9 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.schedule.SaveMass;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** The few questions about a Mass that is not in the schedule yet, and their answers. */
 @ApplicationScoped
@@ -65,7 +67,7 @@ class ToBeForm {
         typed.choice(
             "liturgy",
             Stream.concat(
-                Stream.of(Choice.Option.of("", "Mass of the day")),
+                Stream.of(Choice.Option.of("", say("Mass of the day"))),
                 Stream.of(
                         MassKind.ORDINATION,
                         MassKind.CONFIRMATION,
@@ -79,7 +81,7 @@ class ToBeForm {
         typed.choice(
             "massColour",
             Stream.concat(
-                Stream.of(Choice.Option.of("", "That of the day or of the rite")),
+                Stream.of(Choice.Option.of("", say("That of the day or of the rite"))),
                 Stream.of(Colour.values())
                     .map(colour -> Choice.Option.of(colour.id(), colour.id())))),
         typed.field("celebrant"),
@@ -123,10 +125,10 @@ class ToBeForm {
 
   private static String words(MassKind kind) {
     return switch (kind) {
-      case PROFESSION -> "Religious profession";
-      case DEDICATION -> "Dedication of a church or altar";
-      case OTHER -> "Another liturgy";
-      default -> English.sentence(kind.id());
+      case PROFESSION -> say("Religious profession");
+      case DEDICATION -> say("Dedication of a church or altar");
+      case OTHER -> say("Another liturgy");
+      default -> Speech.sentence(kind.id());
     };
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -7,8 +9,8 @@ import java.util.stream.Stream;
 import vestiary.planning.PieceNouns;
 import vestiary.pool.PooledPiece;
 import vestiary.vesting.PieceKind;
-import vestiary.web.English;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** Sets and pieces in the words of pages. */
 final class WareWords {
@@ -26,23 +28,23 @@ final class WareWords {
   }
 
   static Ribbon ribbon(Reservable thing) {
-    return new Ribbon(thing.main().colour(), thing.main().colour().id());
+    return new Ribbon(thing.main().colour(), Speech.colour(thing.main().colour()));
   }
 
   /** For example "Chasubles with what belongs to them". */
   static String group(PieceKind kind) {
-    return English.sentence(PieceNouns.of(kind).replace("deacon's", "deacons'"))
-        + (kind == PieceKind.OTHER ? " pieces" : "s");
+    String noun = kind == PieceKind.OTHER ? "other piece" : PieceNouns.of(kind);
+    return Speech.sentence(Speech.noun(2, noun).replace("deacon's", "deacons'"));
   }
 
   private static String kinds(Reservable thing) {
     Set<String> kinds = new LinkedHashSet<>();
-    kinds.add(PieceNouns.of(thing.main().kind()));
-    thing.pieces().forEach(piece -> kinds.add(PieceNouns.of(piece.kind())));
-    return English.list(List.copyOf(kinds));
+    kinds.add(Speech.noun(1, PieceNouns.of(thing.main().kind())));
+    thing.pieces().forEach(piece -> kinds.add(Speech.noun(1, PieceNouns.of(piece.kind()))));
+    return Speech.list(List.copyOf(kinds));
   }
 
   private static String size(String size) {
-    return size.matches("\\d+") ? size + " cm" : size;
+    return size.matches("\\d+") ? say("%s cm", size) : size;
   }
 }

@@ -10,6 +10,7 @@ import vestiary.mail.MailServer;
 import vestiary.mail.Outbox;
 import vestiary.users.MailReaders;
 import vestiary.users.PublicAddress;
+import vestiary.web.Speech;
 
 /**
  * Writes what is asked, answered and free to those it concerns, where a mail server is named and
@@ -50,7 +51,7 @@ class WishMail {
                       to,
                       "asked " + id,
                       "%s is asked for".formatted(wish.code()),
-                      WishWords.asked(wish)));
+                      Speech.forTheRecord(() -> WishWords.asked(wish))));
     }
   }
 
@@ -62,7 +63,7 @@ class WishMail {
           wish,
           "answered " + id,
           "The answer about %s".formatted(wish.code()),
-          WishWords.answered(wish));
+          Speech.forTheRecord(() -> WishWords.answered(wish)));
     }
   }
 
@@ -70,7 +71,11 @@ class WishMail {
   void free(UUID id) {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
-      toAsker(wish, "free " + id, "%s is free now".formatted(wish.code()), WishWords.free(wish));
+      toAsker(
+          wish,
+          "free " + id,
+          "%s is free now".formatted(wish.code()),
+          Speech.forTheRecord(() -> WishWords.free(wish)));
     }
   }
 

@@ -1,12 +1,15 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out what is asked for. */
 @ApplicationScoped
@@ -27,13 +30,14 @@ class WishSheet {
     return new WishesView(
         frames.of("week", WishPages.ADDRESS),
         open.isEmpty()
-            ? "Nobody waits for an answer."
-            : "%s for an answer."
-                .formatted(
-                    English.sentence(English.count(open.size(), "wish"))
-                        + (open.size() == 1 ? " waits" : " wait")),
+            ? say("Nobody waits for an answer.")
+            : say(
+                "%s for an answer.",
+                say(
+                    open.size() == 1 ? word("%s waits") : word("%s wait"),
+                    Speech.sentence(Speech.count(open.size(), "wish")))),
         problem,
-        List.of(new Link("All that is set aside", HeldSheet.ADDRESS)),
+        List.of(new Link(say("All that is set aside"), HeldSheet.ADDRESS)),
         open.stream().map(WishSheet::line).toList(),
         all.stream().filter(one -> one.state() != WishState.OPEN).map(WishSheet::line).toList());
   }
@@ -45,12 +49,13 @@ class WishSheet {
     return new WishesView.Form(
         frames.of("week", WishPages.ADDRESS + "/new"),
         ReservationWords.about(offers.mass()),
-        "%s %s. Whoever keeps it is asked; if somebody has it, you are also told when it becomes free."
-            .formatted(offer.code(), new OfferWords(offers).why(offer)),
+        say(
+            "%s %s. Whoever keeps it is asked; if somebody has it, you are also told when it becomes free.",
+            offer.code(), new OfferWords(offers).why(offer)),
         problem,
         SetAsideSheet.carried(typed, List.of("mass", "set", "piece")),
         typed.field("note"),
-        new Link("Leave it", SetAsideSheet.ADDRESS + "?mass=" + offers.mass().id().value()),
+        new Link(say("Leave it"), SetAsideSheet.ADDRESS + "?mass=" + offers.mass().id().value()),
         offers.mass().church().id().value().toString());
   }
 
@@ -71,7 +76,7 @@ class WishSheet {
         wish.state().waits(),
         isFree,
         new Link(
-            "Set it aside",
+            say("Set it aside"),
             "%s?mass=%s&%s=%s"
                 .formatted(
                     SetAsideSheet.ADDRESS,

@@ -1,5 +1,8 @@
 package vestiary.review;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,7 +17,7 @@ import vestiary.cluster.Policies;
 import vestiary.people.Person;
 import vestiary.planning.SpanToCheck;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Counts how many Masses each priest has on each day by the schedule, concelebrating included,
@@ -92,14 +95,14 @@ final class MassesOfPriests {
         .filter(day -> number(count.byDay(), day) != number(count.otherwise(), day))
         .map(
             day ->
-                "%s, %s: by the %s day %d, by the %s day %d."
-                    .formatted(
-                        count.priest().tightName(),
-                        English.day(day),
-                        usual.id(),
-                        number(count.byDay(), day),
-                        other(usual).id(),
-                        number(count.otherwise(), day)))
+                say(
+                    usual == CountBy.CALENDAR
+                        ? word("%s, %s: by the calendar day %d, by the liturgical day %d.")
+                        : word("%s, %s: by the liturgical day %d, by the calendar day %d."),
+                    count.priest().tightName(),
+                    Speech.day(day),
+                    number(count.byDay(), day),
+                    number(count.otherwise(), day)))
         .toList();
   }
 
@@ -112,10 +115,13 @@ final class MassesOfPriests {
   }
 
   private static String permitted(Policies policies) {
-    return "Leave on file: %s on a weekday, %s on Sundays and holy days (can. 905), unless a priest has his own. Concelebrating counts; counted by the %s day."
-        .formatted(
-            English.count(policies.permittedWeekday()),
-            English.count(policies.permittedSunday()),
-            policies.countBy().id());
+    return say(
+        policies.countBy() == CountBy.CALENDAR
+            ? word(
+                "Leave on file: %s on a weekday, %s on Sundays and holy days (can. 905), unless a priest has his own. Concelebrating counts; counted by the calendar day.")
+            : word(
+                "Leave on file: %s on a weekday, %s on Sundays and holy days (can. 905), unless a priest has his own. Concelebrating counts; counted by the liturgical day."),
+        Speech.count(policies.permittedWeekday()),
+        Speech.count(policies.permittedSunday()));
   }
 }

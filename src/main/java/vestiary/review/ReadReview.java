@@ -6,9 +6,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import vestiary.history.LastChanges;
 import vestiary.people.FindPeople;
+import vestiary.plan.PlanResult;
 import vestiary.plan.ReadMovements;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.Clash;
@@ -16,6 +18,7 @@ import vestiary.planning.SpanToCheck;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.web.Speech;
 
 /** Looks at a week, and at what was signed of it. */
 @ApplicationScoped
@@ -47,13 +50,21 @@ class ReadReview {
   Review of(LocalDate monday) {
     SpanToCheck span = check.load(monday, monday.plusDays(DAYS - 1L));
     List<Clash> clashes = check.in(span);
-    WeekSeen now = SeeWeek.of(span, clashes, movements.between(monday, span.last()).trips());
+    List<PlanResult.Trip> trips = movements.between(monday, span.last()).trips();
+    Locale kept = span.cluster().language();
+    Locale read = Speech.localeOr(kept);
+    WeekSeen shown = SeeWeek.of(span, clashes, trips, read);
+    WeekSeen now =
+        Speech.isOfTheRecord() && read.equals(kept)
+            ? shown
+            : Speech.forTheRecord(() -> SeeWeek.of(span, check.in(span), trips, kept));
     List<SignedWeekRow> rows = signed.of(monday);
     Reader reader = new Reader(span.cluster().zone(), people.byId(), history.makers());
     return new Review(
         span,
         clashes,
         now,
+        shown,
         rows.stream().map(reader::signature).toList(),
         rows.stream().limit(1).flatMap(last -> changes(last, now, reader).stream()).toList(),
         reader);

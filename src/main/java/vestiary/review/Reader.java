@@ -1,5 +1,7 @@
 package vestiary.review;
 
+import static vestiary.web.Speech.say;
+
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.UUID;
@@ -21,6 +23,8 @@ record Reader(ZoneId zone, Map<UUID, Person> people, UnaryOperator<String> maker
 
   /** The surname, with the title where a bishop's is due. */
   String called(UUID person) {
-    return people.containsKey(person) ? people.get(person).tightName() : "somebody who was removed";
+    return people.containsKey(person)
+        ? people.get(person).tightName()
+        : say("somebody who was removed");
   }
 }

@@ -10,6 +10,7 @@ import vestiary.planning.SpanToCheck;
  * @param span seven days from a Monday
  * @param clashes by the first of their Masses
  * @param now as it would be signed
+ * @param shown the same in the language of whoever looks at it
  * @param signatures the last first; none if nobody has signed it
  * @param changes since the last signature, by date; none if the week reads as it did, or nobody has
  *     signed it
@@ -19,6 +20,7 @@ record Review(
     SpanToCheck span,
     List<Clash> clashes,
     WeekSeen now,
+    WeekSeen shown,
     List<Signature> signatures,
     List<WeekChange> changes,
     Reader reader) {

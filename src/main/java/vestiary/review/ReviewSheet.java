@@ -1,5 +1,7 @@
 package vestiary.review;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,10 +17,10 @@ import vestiary.planning.ClashKind;
 import vestiary.planning.MassWords;
 import vestiary.planning.StandingWords;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 import vestiary.web.Standing;
 
 /** Sets out the pastor's week on one page. */
@@ -53,16 +55,16 @@ class ReviewSheet {
    */
   ReviewView now(Review review, String done, Entries typed, String problem) {
     LocalDate monday = review.now().monday();
-    WeekTable table = new WeekTable(review.now(), review.reader(), true);
+    WeekTable table = new WeekTable(review.shown(), review.reader(), true);
     String address = "/review/" + monday;
     return new ReviewView(
         frames.of("review", address),
-        "Review · " + DayWords.season(day(review, monday)),
-        English.span(monday, monday.plusDays(ReadReview.DAYS - 1L)),
+        say("Review · ") + DayWords.season(day(review, monday)),
+        Speech.span(monday, monday.plusDays(ReadReview.DAYS - 1L)),
         List.of(
             turn("← %s", monday.minusWeeks(1)),
             turn("%s →", monday.plusWeeks(1)),
-            new Link("The week", "/week/" + monday)),
+            new Link(say("The week"), "/week/" + monday)),
         StandingWords.of(MassWords.counted(review.span().asked()), review.clashes()),
         review.signatures().stream().findFirst().map(this::signed).orElse(""),
         review.signatures().stream().findFirst().map(Signature::note).orElse(""),
@@ -86,9 +88,9 @@ class ReviewSheet {
     WeekTable table = new WeekTable(kept.week(), kept.reader(), false);
     return new ReviewView(
         frames.of("review", "/review/%s/signed/%s".formatted(monday, kept.signature().id())),
-        "Review · as it was signed",
-        English.span(monday, monday.plusDays(ReadReview.DAYS - 1L)),
-        List.of(new Link("As it is now", "/review/" + monday)),
+        say("Review · as it was signed"),
+        Speech.span(monday, monday.plusDays(ReadReview.DAYS - 1L)),
+        List.of(new Link(say("As it is now"), "/review/" + monday)),
         new Standing(signed(kept.signature()), List.of()),
         "",
         kept.signature().note(),
@@ -129,19 +131,19 @@ class ReviewSheet {
   }
 
   private static Link turn(String words, LocalDate monday) {
-    return new Link(words.formatted(English.date(monday)), "/review/" + monday);
+    return new Link(words.formatted(Speech.date(monday)), "/review/" + monday);
   }
 
   private String signed(Signature one) {
-    return "Signed by %s on %s.".formatted(one.by(), moment(one));
+    return say("Signed by %s on %s.", one.by(), moment(one));
   }
 
   private String since(Signature one) {
-    return "since %s signed on %s".formatted(one.by(), moment(one));
+    return say("since %s signed on %s", one.by(), moment(one));
   }
 
   private static String moment(Signature one) {
-    return "%s, %s".formatted(English.day(one.at().toLocalDate()), English.clock(one.at()));
+    return "%s, %s".formatted(Speech.day(one.at().toLocalDate()), Speech.clock(one.at()));
   }
 
   private Link earlier(LocalDate monday, Signature one) {

@@ -1,5 +1,7 @@
 package vestiary.review;
 
+import static vestiary.web.Speech.say;
+
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +19,7 @@ import vestiary.planning.MassWords;
 import vestiary.planning.SpanToCheck;
 import vestiary.schedule.DatedMass;
 import vestiary.web.DayWords;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Puts a week into the words in which it is looked at, signed and kept. */
 final class SeeWeek {
@@ -25,9 +27,11 @@ final class SeeWeek {
   private final SpanToCheck span;
   private final List<PlanResult.Trip> trips;
   private final TripWords words;
+  private final Locale locale;
 
-  private SeeWeek(SpanToCheck span, List<PlanResult.Trip> trips) {
+  private SeeWeek(SpanToCheck span, List<PlanResult.Trip> trips, Locale locale) {
     this.span = span;
+    this.locale = locale;
     this.trips = trips;
     this.words = new TripWords(span.churches(), span.pieces(), span.cluster().zone());
   }
@@ -37,10 +41,12 @@ final class SeeWeek {
    *
    * @param span seven days from a Monday
    * @param trips that arrive on them
+   * @param locale in which celebrations are named
    */
-  static WeekSeen of(SpanToCheck span, List<Clash> clashes, List<PlanResult.Trip> trips) {
+  static WeekSeen of(
+      SpanToCheck span, List<Clash> clashes, List<PlanResult.Trip> trips, Locale locale) {
     LocalDate monday = span.first();
-    SeeWeek seen = new SeeWeek(span, trips);
+    SeeWeek seen = new SeeWeek(span, trips, locale);
     return new WeekSeen(
         monday,
         span.churches().stream().flatMap(seen::masses).toList(),
@@ -75,7 +81,6 @@ final class SeeWeek {
 
   /** A weekday need not say its week on every line. */
   private String what(DatedMass mass) {
-    Locale locale = span.cluster().language();
     return mass.kind() == MassKind.OF_THE_DAY
         ? DayWords.tight("", mass.option().celebration(), mass.ruling().day(), locale).name()
         : MassWords.whole(mass, locale);
@@ -108,12 +113,12 @@ final class SeeWeek {
   private String journey(PlanResult.Trip trip, DatedMass mass, Set<String> pieces) {
     String riding = trip.pieces().containsAll(pieces) ? "" : words.codes(trip.pieces()) + " ";
     LocalDate day = trip.arriveBy().atZone(span.cluster().zone()).toLocalDate();
-    return "%sfrom %s, there by %s%s"
-        .formatted(
-            riding,
-            words.church(trip.from()),
-            day.equals(mass.date()) ? "" : English.weekday(day) + " ",
-            words.clock(trip.arriveBy()));
+    return say(
+        "%sfrom %s, there by %s%s",
+        riding,
+        words.church(trip.from()),
+        day.equals(mass.date()) ? "" : Speech.weekday(day) + " ",
+        words.clock(trip.arriveBy()));
   }
 
   private boolean isFirstAfter(PlanResult.Trip trip, DatedMass mass) {

@@ -1,5 +1,7 @@
 package vestiary.review;
 
+import static vestiary.web.Speech.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,7 +11,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Tells what a week has that it had not when somebody signed it, and the other way round. */
 final class WeekDifference {
@@ -41,14 +43,14 @@ final class WeekDifference {
     Stream<Change> gone =
         before.masses().stream()
             .filter(mass -> !later.containsKey(mass.id()))
-            .map(mass -> change(mass, "is no longer said"));
+            .map(mass -> change(mass, say("is no longer said")));
     Stream<Change> there =
         now.masses().stream()
             .flatMap(
                 mass ->
                     earlier.containsKey(mass.id())
                         ? changes(earlier.get(mass.id()), mass)
-                        : Stream.of(change(mass, "is new")));
+                        : Stream.of(change(mass, say("is new"))));
     return Stream.of(gone, there, clashes())
         .flatMap(Function.identity())
         .sorted(Comparator.comparing(Change::date))
@@ -62,25 +64,28 @@ final class WeekDifference {
   private Stream<Change> changes(MassSeen was, MassSeen is) {
     List<String> said = new ArrayList<>();
     if (!was.start().equals(is.start()) || !was.church().equals(is.church())) {
-      said.add("is now on %s".formatted(at(is)));
+      said.add(say("is now on %s", at(is)));
     }
     if (was.minutes() != is.minutes()) {
-      said.add("takes %d minutes instead of %d".formatted(is.minutes(), was.minutes()));
+      said.add(say("takes %d minutes instead of %d", is.minutes(), was.minutes()));
     }
-    instead(said, "it is", is.what(), was.what());
-    instead(said, "the colour is", is.colour().id(), was.colour().id());
-    instead(said, "the celebrant is", celebrant(is), celebrant(was));
-    instead(said, "with him", alone(is.company()), alone(was.company()));
-    instead(said, "they wear", worn(is), worn(was));
+    instead(said, say("it is"), is.what(), was.what());
+    instead(said, say("the colour is"), is.colour().id(), was.colour().id());
+    instead(said, say("the celebrant is"), celebrant(is), celebrant(was));
+    instead(said, say("with him"), alone(is.company()), alone(was.company()));
+    instead(said, say("they wear"), worn(is), worn(was));
     if (was.vestments().equals(is.vestments()) && !was.journeys().equals(is.journeys())) {
-      said.add(is.journeys().isEmpty() ? "nothing is brought any more" : "the journeys are others");
+      said.add(
+          is.journeys().isEmpty()
+              ? say("nothing is brought any more")
+              : say("the journeys are others"));
     }
     return said.isEmpty() ? Stream.empty() : Stream.of(change(was, String.join("; ", said)));
   }
 
   private static void instead(List<String> said, String lead, String now, String before) {
     if (!now.equals(before)) {
-      said.add("%s %s instead of %s".formatted(lead, now, before));
+      said.add(say("%s %s instead of %s", lead, now, before));
     }
   }
 
@@ -97,11 +102,11 @@ final class WeekDifference {
     Stream<Change> mended =
         before.clashes().stream()
             .filter(clash -> !later.containsKey(clash.id()))
-            .map(clash -> ofWeek("No longer in the way: " + told(clash)));
+            .map(clash -> ofWeek(say("No longer in the way: ") + told(clash)));
     Stream<Change> arisen =
         now.clashes().stream()
             .filter(clash -> !earlier.containsKey(clash.id()))
-            .map(clash -> ofWeek("New in the way: " + told(clash)));
+            .map(clash -> ofWeek(say("New in the way: ") + told(clash)));
     return Stream.concat(mended, arisen);
   }
 
@@ -121,20 +126,19 @@ final class WeekDifference {
     return mass.celebrants().stream()
         .map(names)
         .findFirst()
-        .orElse(mass.bishop() ? "a bishop" : "nobody");
+        .orElse(mass.bishop() ? say("a bishop") : say("nobody"));
   }
 
   private static String alone(String company) {
-    return company.isEmpty() ? "nobody" : company;
+    return company.isEmpty() ? say("nobody") : company;
   }
 
   private static String worn(MassSeen mass) {
-    return mass.vestments().isEmpty() ? "nothing planned" : English.list(mass.vestments());
+    return mass.vestments().isEmpty() ? say("nothing planned") : Speech.list(mass.vestments());
   }
 
   private static String at(MassSeen mass) {
-    return "%s, %s, at %s"
-        .formatted(English.day(mass.start().toLocalDate()), clock(mass), mass.church());
+    return say("%s, %s, at %s", Speech.day(mass.start().toLocalDate()), clock(mass), mass.church());
   }
 
   private static String clock(MassSeen mass) {

@@ -1,5 +1,7 @@
 package vestiary.review;
 
+import static vestiary.web.Speech.say;
+
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,8 +13,8 @@ import vestiary.calendar.Term;
 import vestiary.planning.ClashSeverity;
 import vestiary.web.ClashMark;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out a week church by church, as it is or as it was signed. */
 final class WeekTable {
@@ -67,7 +69,8 @@ final class WeekTable {
   }
 
   private static Link address(ClashSeen clash, MassSeen mass) {
-    return new Link("See why", "/clashes/%s/%s".formatted(mass.start().toLocalDate(), clash.id()));
+    return new Link(
+        say("See why"), "/clashes/%s/%s".formatted(mass.start().toLocalDate(), clash.id()));
   }
 
   private ReviewView.Mass mass(MassSeen mass) {
@@ -81,15 +84,15 @@ final class WeekTable {
         mass.celebrants().stream()
             .map(reader::called)
             .findFirst()
-            .orElse(mass.bishop() ? "a bishop" : "no celebrant"),
+            .orElse(mass.bishop() ? say("a bishop") : say("no celebrant")),
         mass.company(),
-        English.list(mass.vestments()),
+        Speech.list(mass.vestments()),
         mass.journeys(),
         marks(mass));
   }
 
   private static String day(LocalDateTime start) {
-    return English.weekday(start.toLocalDate()).substring(0, LETTERS_OF_WEEKDAY)
+    return Speech.weekday(start.toLocalDate()).substring(0, LETTERS_OF_WEEKDAY)
         + " "
         + start.getDayOfMonth();
   }

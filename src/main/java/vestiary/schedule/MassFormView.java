@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -19,10 +21,10 @@ import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Fills the form of a Mass. */
 @ApplicationScoped
@@ -60,7 +62,7 @@ class MassFormView {
   MassForm fresh(Entries input, String problem) {
     return form(
         input,
-        "A new Mass",
+        say("A new Mass"),
         "/masses",
         "",
         Choice.of(List.of()),
@@ -89,7 +91,7 @@ class MassFormView {
     boolean cancelled = mass.chosen().cancelled();
     String title =
         "%s, %s, %s"
-            .formatted(English.day(mass.date()), English.clock(mass.start()), mass.church().name());
+            .formatted(Speech.day(mass.date()), Speech.clock(mass.start()), mass.church().name());
     return form(
         input,
         title,
@@ -102,11 +104,11 @@ class MassFormView {
         saved,
         fit.within(mass.date(), mass.date()),
         List.of(
-            new Link("Who wears what", address + "/vesture"),
-            new Link("Set-out sheet", address + "/set-out"),
-            new Link("Set vestments aside", cancelled ? "" : setAside(mass)),
-            new Link("The day", "/day/" + mass.date()),
-            new Link("The week", "/week/" + mass.date())),
+            new Link(say("Who wears what"), address + "/vesture"),
+            new Link(say("Set-out sheet"), address + "/set-out"),
+            new Link(say("Set vestments aside"), cancelled ? "" : setAside(mass)),
+            new Link(say("The day"), "/day/" + mass.date()),
+            new Link(say("The week"), "/week/" + mass.date())),
         mass.church().id().value().toString(),
         input.text("version"));
   }
@@ -115,7 +117,7 @@ class MassFormView {
   private Choice instead(DatedMass mass) {
     return Choice.of(
         Stream.concat(
-                Stream.of(new Choice.Option("", "No other Mass: it is simply not said", true)),
+                Stream.of(new Choice.Option("", say("No other Mass: it is simply not said"), true)),
                 read.between(mass.date().minusDays(1), mass.date().plusDays(1)).stream()
                     .filter(other -> !other.id().equals(mass.id()))
                     .map(MassFormView::option))
@@ -127,7 +129,7 @@ class MassFormView {
         other.id().value().toString(),
         "%s, %s, %s"
             .formatted(
-                other.church().name(), English.day(other.date()), English.clock(other.start())));
+                other.church().name(), Speech.day(other.date()), Speech.clock(other.start())));
   }
 
   private static String setAside(DatedMass mass) {
@@ -144,7 +146,7 @@ class MassFormView {
             (kind, leave) ->
                 read.ruling(church.get(), start.get(), kind, input.text("votiveOf"), leave),
             input,
-            cluster.cluster().language())
+            Speech.localeOr(cluster.cluster().language()))
         .choices();
   }
 
@@ -189,8 +191,9 @@ class MassFormView {
         input.field("bringsConcelebrants"),
         besides(input),
         input.field("setOutMinutes"),
-        "Empty: the church's own minutes on Sundays and holy days, %d on weekdays, %d for a large liturgy"
-            .formatted(policies.weekdaySetOut(), policies.largeSetOut()),
+        say(
+            "Empty: the church's own minutes on Sundays and holy days, %d on weekdays, %d for a large liturgy",
+            policies.weekdaySetOut(), policies.largeSetOut()),
         input.field("note"),
         MassLanguage.choice(input, cluster.cluster()),
         visitor.visitor().may(Action.SEE_INTENTIONS),
@@ -227,7 +230,9 @@ class MassFormView {
   }
 
   private static List<Link> weekOf(Entries input) {
-    return findDate(input).map(d -> List.of(new Link("The week", "/week/" + d))).orElse(List.of());
+    return findDate(input)
+        .map(d -> List.of(new Link(say("The week"), "/week/" + d)))
+        .orElse(List.of());
   }
 
   private static Optional<LocalDateTime> findStart(Entries input) {

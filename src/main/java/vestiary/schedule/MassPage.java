@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -139,7 +141,8 @@ class MassPage {
   private MassForm.Saved told(DatedMass mass) {
     List<MassForm.Found> found = warnings.of(mass);
     return new MassForm.Saved(
-        found.isEmpty() ? "Saved. Nothing stands in its way." : "Saved. Look at this:", found);
+        found.isEmpty() ? say("Saved. Nothing stands in its way.") : say("Saved. Look at this:"),
+        found);
   }
 
   /** What was typed as a request; whoever typed two things wrong is told of both at once. */

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,9 +18,9 @@ import vestiary.calendar.Term;
 import vestiary.calendar.Verdict;
 import vestiary.web.Choice;
 import vestiary.web.ColourChoice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /**
  * What a form offers for a Mass at one church, date and time: the kinds that are permitted then, by
@@ -47,8 +49,8 @@ final class OfferedChoices {
   /** What can be offered before church, date and time are known. */
   static MassChoices unknown(Entries input) {
     return new MassChoices(
-        "Choose church, date and time; the calendar then says what is celebrated.",
-        Choice.of(List.of(new Choice.Option("", "as the calendar says", true))),
+        say("Choose church, date and time; the calendar then says what is celebrated."),
+        Choice.of(List.of(new Choice.Option("", say("as the calendar says"), true))),
         false,
         input.field("votiveOf"),
         false,
@@ -79,13 +81,13 @@ final class OfferedChoices {
         leaves(leave),
         celebrations(ruling),
         Term.find(Colour.class, input.text("colour")).filter(colours::contains).isEmpty(),
-        "as the calendar says: " + colours.get(0).id(),
+        say("as the calendar says: ") + Speech.colour(colours.get(0)),
         new ColourChoice(
             colours.stream()
                 .map(
                     c ->
                         new ColourChoice.Option(
-                            new Ribbon(c, c.id()), c.id().equals(input.text("colour"))))
+                            new Ribbon(c, Speech.colour(c)), c.id().equals(input.text("colour"))))
                 .toList(),
             input.error("colour")),
         ruling.kind() == MassKind.ORDINATION,
@@ -100,7 +102,7 @@ final class OfferedChoices {
         ruling.permission().verdict() == Verdict.NOT_PERMITTED
             ? ruling.permission().sentence()
             : option.reason();
-    return "%s: %s. %s".formatted(day, English.colours(option.colours()), permission);
+    return "%s: %s. %s".formatted(day, Speech.colours(option.colours()), permission);
   }
 
   private Choice masses() {
@@ -108,7 +110,9 @@ final class OfferedChoices {
     MassKind usual = rulings.apply("", Leave.NONE).kind();
     options.add(
         new Choice.Option(
-            "", "As the hour says: " + MassKindWords.of(usual), input.text("mass").isEmpty()));
+            "",
+            Speech.say("As the hour says: %s", MassKindWords.of(usual)),
+            input.text("mass").isEmpty()));
     for (MassKind kind : MassKind.values()) {
       boolean chosen = kind.id().equals(input.text("mass"));
       if (chosen || isPermittedBySomeLeave(kind)) {
@@ -121,10 +125,10 @@ final class OfferedChoices {
   private Choice leaves(Leave chosen) {
     List<String> words =
         List.of(
-            "the celebrant's free choice",
-            "the celebrant, for a real need",
-            "the rector of the church, for a real need",
-            "the diocesan bishop");
+            say("the celebrant's free choice"),
+            say("the celebrant, for a real need"),
+            say("the rector of the church, for a real need"),
+            say("the diocesan bishop"));
     List<Choice.Option> options = new ArrayList<>();
     for (Leave leave : Leave.values()) {
       options.add(new Choice.Option(leave.id(), words.get(leave.ordinal()), leave == chosen));
@@ -137,7 +141,7 @@ final class OfferedChoices {
     String kept = ruling.options().get(0).celebration().name().in(locale);
     options.add(
         new Choice.Option(
-            "", "As the calendar says: " + kept, input.text("celebration").isEmpty()));
+            "", say("As the calendar says: ") + kept, input.text("celebration").isEmpty()));
     ruling.options().stream()
         .skip(1)
         .map(o -> o.celebration())

@@ -90,6 +90,7 @@ public class SaveMasses {
         null,
         "",
         "",
+        "",
         null);
   }
 

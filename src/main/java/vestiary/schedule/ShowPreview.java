@@ -13,6 +13,7 @@ import vestiary.problem.FieldFault;
 import vestiary.web.DayWords;
 import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** Says on which days a pattern would have Mass, while it is being typed. Nothing is kept. */
 @ApplicationScoped
@@ -57,7 +58,7 @@ class ShowPreview {
     PatternDates known = dates.read();
     List<LocalDate> year = known.between(row, first, first.plusYears(1).minusDays(1));
     LiturgicalCalendar calendar = known.calendars().get(row.churchId);
-    Locale locale = cluster.cluster().language();
+    Locale locale = Speech.localeOr(cluster.cluster().language());
     return new PatternPreview(
         PatternWords.of(row, today) + ".",
         "%s in the twelve months from %s."

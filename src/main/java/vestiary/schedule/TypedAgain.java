@@ -184,6 +184,7 @@ public class TypedAgain {
         now.setOutMinutes(),
         now.note(),
         row.intention,
+        now.language(),
         null);
   }
 

@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -31,16 +33,15 @@ final class AlbWords {
       return "";
     }
     return wearer.trips(alb.size())
-        ? "too long: he would trip; take one of %d cm at most".formatted(wearer.longest())
-        : "short for him; one of %d cm would suit".formatted(wearer.best());
+        ? say("too long: he would trip; take one of %d cm at most", wearer.longest())
+        : say("short for him; one of %d cm would suit", wearer.best());
   }
 
   /** Which length to look for; empty if it is not known. */
   String wanted(Need need) {
     AlbLength wearer = span.albLength(mass, need.wearer());
     return need.kind() == PieceKind.ALB && wearer.isKnown()
-        ? "about %d cm, not over %d: in one too long he trips"
-            .formatted(wearer.best(), wearer.longest())
+        ? say("about %d cm, not over %d: in one too long he trips", wearer.best(), wearer.longest())
         : "";
   }
 

@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -11,6 +13,7 @@ import vestiary.vesting.PieceKind;
 import vestiary.vesting.Step;
 import vestiary.web.DayWords;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** What lies on the table, piece by piece, in words. */
 final class LineWords {
@@ -57,12 +60,12 @@ final class LineWords {
   }
 
   private static String what(SetOut.Line line) {
-    String noun = PieceNouns.of(line.kind());
+    String noun = Speech.noun(1, PieceNouns.of(line.kind()));
     String size = line.need().preferred().size();
     String wanted = size.isEmpty() ? noun : "%s, %s".formatted(noun, sized(size));
     return line.findPiece()
         .map(piece -> "%s %s%s".formatted(noun, piece.code(), size(piece)))
-        .orElse(line.whence() == SetOut.Whence.LEFT_OUT ? "no " + noun : wanted);
+        .orElse(line.whence() == SetOut.Whence.LEFT_OUT ? say("no %s", noun) : wanted);
   }
 
   /** For example ", 132 cm"; empty where no size is known. */
@@ -71,7 +74,7 @@ final class LineWords {
   }
 
   private static String sized(String size) {
-    return size.matches("\\d{2,3}") ? size + " cm" : "size " + size;
+    return size.matches("\\d{2,3}") ? say("%s cm", size) : say("size %s", size);
   }
 
   private static List<Ribbon> ribbons(PieceKind kind, SetOut.Line line) {
@@ -82,8 +85,8 @@ final class LineWords {
 
   private static String where(SetOut.Line line) {
     return switch (line.whence()) {
-      case BROUGHT -> "brings his own";
-      case OPEN -> "none is named yet";
+      case BROUGHT -> say("brings his own");
+      case OPEN -> say("none is named yet");
       case CUPBOARD, POOL -> line.where();
       case LEFT_OUT -> "";
     };
@@ -94,7 +97,7 @@ final class LineWords {
         line.findPiece()
             .filter(piece -> piece.colour() != line.need().colour())
             .filter(piece -> PieceNouns.hasColour(piece.kind()))
-            .map(piece -> "serves as " + line.need().colour().id())
+            .map(piece -> say("serves as %s", Speech.colour(line.need().colour())))
             .orElse("");
     return Stream.concat(line.steps().stream().map(LineWords::worn), Stream.of(serves, line.fit()))
         .filter(words -> !words.isEmpty())

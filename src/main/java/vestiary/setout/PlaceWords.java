@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Comparator;
@@ -12,7 +14,7 @@ import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Window;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Where a piece is found when it is set out: in the sacristy, or on the way from elsewhere. */
 final class PlaceWords {
@@ -34,12 +36,12 @@ final class PlaceWords {
     }
     ChurchId lies = span.lies(piece.toPiece(), window.setOut());
     if (!lies.equals(here)) {
-      return "lies at %s; no journey is planned".formatted(church(lies));
+      return say("lies at %s; no journey is planned", church(lies));
     }
     if (!piece.home().equals(here)) {
-      return "here, from %s".formatted(church(piece.home()));
+      return say("here, from %s", church(piece.home()));
     }
-    return piece.place().isEmpty() ? "in this sacristy" : piece.place();
+    return piece.place().isEmpty() ? say("in this sacristy") : piece.place();
   }
 
   /** The last journey that brings the piece here, if it arrives on the day of the Mass. */
@@ -53,12 +55,13 @@ final class PlaceWords {
   }
 
   private String comes(CarriedPiece way) {
-    return "comes from %s%s, here by %s"
-        .formatted(church(way.from()), with(way.carrier()), English.clock(local(way.arriveBy())));
+    return say(
+        "comes from %s%s, here by %s",
+        church(way.from()), with(way.carrier()), Speech.clock(local(way.arriveBy())));
   }
 
   private static String with(String carrier) {
-    return carrier.isEmpty() ? "" : " with " + carrier;
+    return carrier.isEmpty() ? "" : say(" with ") + carrier;
   }
 
   /** Where it goes after the Mass, if that is planned; else empty. */
@@ -69,8 +72,9 @@ final class PlaceWords {
         .min(Comparator.comparing(CarriedPiece::leaveBy))
         .map(
             one ->
-                "%s%s, leave by %s"
-                    .formatted(church(one.to()), with(one.carrier()), moment(one.leaveBy())))
+                say(
+                    "%s%s, leave by %s",
+                    church(one.to()), with(one.carrier()), moment(one.leaveBy())))
         .orElse("");
   }
 
@@ -84,7 +88,7 @@ final class PlaceWords {
 
   private String moment(Instant moment) {
     ZonedDateTime local = local(moment);
-    return "%s, %s".formatted(English.weekday(local.toLocalDate()), English.clock(local));
+    return "%s, %s".formatted(Speech.weekday(local.toLocalDate()), Speech.clock(local));
   }
 
   private ZonedDateTime local(Instant moment) {

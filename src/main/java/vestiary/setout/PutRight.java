@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -109,7 +111,8 @@ class PutRight {
     if (mass.start().toInstant().isAfter(clock.instant())) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "mass", "This Mass has not begun: what is worn at it can be said from then on."));
+              "mass",
+              say("This Mass has not begun: what is worn at it can be said from then on.")));
     }
     Set<String> planned = planned(mass).stream().map(LaidPiece::piece).collect(Collectors.toSet());
     List<Worn> otherwise = new ArrayList<>();

@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -92,7 +94,7 @@ public class ReadSetOut {
     DatedMass mass = masses.get(id);
     if (mass.chosen().cancelled()) {
       throw new Refused(
-          new Refusal.Beyond("This Mass is cancelled, so that nothing is set out for it."));
+          new Refusal.Beyond(say("This Mass is cancelled, so that nothing is set out for it.")));
     }
     return mass;
   }

@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -101,7 +103,7 @@ final class SetOutOfMass {
           albs.fit(need, piece));
     }
     SetOut.Whence whence = whence(slot, steps);
-    String where = whence == SetOut.Whence.CUPBOARD ? "from the cupboard" : "";
+    String where = whence == SetOut.Whence.CUPBOARD ? say("from the cupboard") : "";
     String fit = whence == SetOut.Whence.OPEN ? albs.wanted(need) : "";
     return new SetOut.Line(need, whence, List.of(), steps, "", where, fit);
   }

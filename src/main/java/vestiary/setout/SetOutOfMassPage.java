@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
@@ -38,13 +40,14 @@ class SetOutOfMassPage {
     return SetOutPage.Templates.sheets(
         new SetOutView(
             frames.of("day", mass + "/set-out"),
-            "Set-out sheet",
+            say("Set-out sheet"),
             SetOutSheets.over(found.mass()),
             "",
             List.of(
-                new Link("The Mass", mass),
-                new Link("All sheets of the day", "/set-out?from=%s&to=%s".formatted(day, day)),
-                new Link("The day", "/day/" + day)),
+                new Link(say("The Mass"), mass),
+                new Link(
+                    say("All sheets of the day"), "/set-out?from=%s&to=%s".formatted(day, day)),
+                new Link(say("The day"), "/day/" + day)),
             SetOutPage.papers(mass + "/set-out?", chosen),
             List.of(),
             chosen.id(),

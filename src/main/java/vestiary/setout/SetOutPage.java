@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -19,9 +21,9 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Set-out sheets of several Masses: of a church's day, of a weekend. */
 @Path("/set-out")
@@ -75,35 +77,36 @@ class SetOutPage {
     return Templates.sheets(
         new SetOutView(
             frames.of("day", address + of),
-            "Set-out sheets",
+            say("Set-out sheets"),
             days(span),
             found.isEmpty()
                 ? ""
-                : "%s, each on a sheet of its own: one press prints them all."
-                    .formatted(English.sentence(English.count(found.size(), "Mass"))),
+                : say(
+                    "%s, each on a sheet of its own: one press prints them all.",
+                    Speech.sentence(Speech.count(found.size(), "Mass"))),
             turn(span, of),
             papers(address + of + "&", chosen),
             churches(address, chosen, churches, church),
             chosen.id(),
             found.stream().map(words::sheet).toList(),
-            found.isEmpty() ? "No Mass is entered for these days." : ""));
+            found.isEmpty() ? say("No Mass is entered for these days.") : ""));
   }
 
   private static String days(Asked.Span span) {
     return span.first().equals(span.last())
-        ? English.day(span.first()) + " " + span.first().getYear()
-        : English.span(span.first(), span.last());
+        ? Speech.day(span.first()) + " " + span.first().getYear()
+        : Speech.span(span.first(), span.last());
   }
 
   private static List<Link> turn(Asked.Span span, String of) {
     LocalDate saturday =
         span.first().plusDays(Math.floorMod(6 - span.first().getDayOfWeek().getValue(), 7));
     return List.of(
-        new Link("The day", "/day/" + span.first()),
+        new Link(say("The day"), "/day/" + span.first()),
         new Link(
-            "The next weekend",
+            say("The next weekend"),
             "/set-out?from=%s&to=%s%s".formatted(saturday, saturday.plusDays(1), of)),
-        new Link("The week", "/week/" + span.first()));
+        new Link(say("The week"), "/week/" + span.first()));
   }
 
   static List<SetOutView.Option> papers(String address, SheetPaper chosen) {
@@ -111,7 +114,7 @@ class SetOutPage {
         .map(
             paper ->
                 new SetOutView.Option(
-                    new Link("For " + paper.name(), address + "paper=" + paper.id()),
+                    new Link(say("For ") + paper.name(), address + "paper=" + paper.id()),
                     paper == chosen))
         .toList();
   }
@@ -122,7 +125,7 @@ class SetOutPage {
     return Stream.concat(
             Stream.of(
                 new SetOutView.Option(
-                    new Link("All churches", address + printed), chosen.isEmpty())),
+                    new Link(say("All churches"), address + printed), chosen.isEmpty())),
             churches.stream()
                 .map(
                     church ->

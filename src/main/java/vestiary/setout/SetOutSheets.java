@@ -1,5 +1,8 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -19,20 +22,21 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.web.DayWords;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Sets out in words what lies on the table for each Mass. */
 final class SetOutSheets {
 
   private static final String NOTHING_NAMED =
-      "No plan says yet who wears what: below stands what is asked for, and what is free here.";
+      word(
+          "No plan says yet who wears what: below stands what is asked for, and what is free here.");
 
   private final ZoneId zone;
   private final Locale locale;
 
   SetOutSheets(Cluster cluster) {
     this.zone = cluster.zone();
-    this.locale = cluster.language();
+    this.locale = Speech.localeOr(cluster.language());
   }
 
   SetOutView.Sheet sheet(SetOut found) {
@@ -43,18 +47,18 @@ final class SetOutSheets {
         String.valueOf(mass.date().getDayOfMonth()),
         mass.isOnHolyDay(),
         over(mass),
-        "Set out by %s for %s at %s"
-            .formatted(
-                clock(found.window().setOut()),
-                mass.kind().isMass() ? "Mass" : MassWords.whole(mass, locale),
-                English.clock(mass.start())),
+        say(
+            "Set out by %s for %s at %s",
+            clock(found.window().setOut()),
+            mass.kind().isMass() ? say("Mass") : MassWords.whole(mass, locale),
+            Speech.clock(mass.start())),
         List.of(mass.colour()),
         DayWords.ribbon(mass.colour()),
         DayWords.celebrated("", mass.option().celebration(), locale),
         what(mass),
         mass.option().reason(),
         mass.chosen().note(),
-        found.named() ? "" : NOTHING_NAMED,
+        found.named() ? "" : say(NOTHING_NAMED),
         piles(found),
         beside(found),
         found.spares().stream().map(SetOutSheets::spare).toList(),
@@ -64,7 +68,7 @@ final class SetOutSheets {
             .map(
                 person ->
                     new SetOutView.Asked(
-                        person.slug(), "How tall is %s, in cm?".formatted(person.calledName())))
+                        person.slug(), say("How tall is %s, in cm?", person.calledName())))
             .toList());
   }
 
@@ -74,7 +78,7 @@ final class SetOutSheets {
         .formatted(
             mass.church().name(),
             place.isEmpty() ? "" : ", " + place,
-            English.day(mass.date()) + " " + mass.date().getYear());
+            Speech.day(mass.date()) + " " + mass.date().getYear());
   }
 
   /** What kind of Mass it is, where the celebration does not say it. */
@@ -83,7 +87,7 @@ final class SetOutSheets {
     String whole = MassWords.whole(mass, locale);
     return whole.equals(name)
         ? ""
-        : English.sentence(whole.replace(", " + name, "").replace(name + ", ", ""));
+        : Speech.sentence(whole.replace(", " + name, "").replace(name + ", ", ""));
   }
 
   /** The ordained one by one, those of each lay ministry together. */
@@ -108,8 +112,8 @@ final class SetOutSheets {
     return WearerNames.find(mass, person.wearer()).isEmpty()
         ? ""
         : switch (person.wearer().role()) {
-          case PRINCIPAL -> "Principal celebrant";
-          default -> English.sentence(RoleWords.noun(person.wearer().role()));
+          case PRINCIPAL -> say("Principal celebrant");
+          default -> Speech.sentence(Speech.noun(1, RoleWords.noun(person.wearer().role())));
         };
   }
 
@@ -120,8 +124,8 @@ final class SetOutSheets {
             .collect(
                 Collectors.groupingBy(line -> line, LinkedHashMap::new, Collectors.counting()));
     return new SetOutView.Pile(
-        English.sentence(English.count(people.size(), RoleWords.noun(role))),
-        "alb or other approved dress (GIRM 119, 339)",
+        Speech.sentence(Speech.count(people.size(), RoleWords.noun(role))),
+        say("alb or other approved dress (GIRM 119, 339)"),
         counted.entrySet().stream().map(e -> times(e.getKey(), e.getValue())).toList());
   }
 
@@ -146,12 +150,12 @@ final class SetOutSheets {
 
   private static SetOutView.Spare spare(SetOut.Spare spare) {
     return new SetOutView.Spare(
-        English.sentence(PieceNouns.of(spare.kind())),
+        Speech.sentence(Speech.noun(1, PieceNouns.of(spare.kind()))),
         PieceNouns.hasColour(spare.kind()) ? List.of(DayWords.ribbon(spare.colour())) : List.of(),
         spare.free().isEmpty()
-            ? "none is free here"
-            : "free here: "
-                + English.list(
+            ? say("none is free here")
+            : say("free here: ")
+                + Speech.list(
                     spare.free().stream()
                         .map(piece -> piece.code() + LineWords.size(piece))
                         .toList()),
@@ -159,17 +163,17 @@ final class SetOutSheets {
   }
 
   private static String lawful(Step step) {
-    return "%s (%s)".formatted(step.sentence(), step.source());
+    return "%s (%s)".formatted(say(step.sentence()), step.source());
   }
 
   private SetOutView.Coming coming(SetOut.Coming coming) {
     return new SetOutView.Coming(
-        English.list(coming.pieces()),
-        "from %s, %s%s"
-            .formatted(
-                coming.from(),
-                coming.carrier().isEmpty() ? "" : coming.carrier() + ", ",
-                clock(coming.arriveBy())),
+        Speech.list(coming.pieces()),
+        say(
+            "from %s, %s%s",
+            coming.from(),
+            coming.carrier().isEmpty() ? "" : coming.carrier() + ", ",
+            clock(coming.arriveBy())),
         coming.back());
   }
 
@@ -181,16 +185,17 @@ final class SetOutSheets {
     boolean solemn = mass.isOnHolyDay();
     return Stream.of(
             mass.kind().isMass()
-                ? "with an entrance procession: cross, candlesticks, Book of the Gospels%s"
-                    .formatted(solemn ? ", thurible and boat if incense is used" : "")
+                ? say(
+                    "with an entrance procession: cross, candlesticks, Book of the Gospels%s",
+                    solemn ? say(", thurible and boat if incense is used") : "")
                 : "",
-            "afterwards: neck, hem and front looked at for wax, wine and make-up")
+            say("afterwards: neck, hem and front looked at for wax, wine and make-up"))
         .filter(line -> !line.isEmpty())
         .toList();
   }
 
   private String clock(Instant moment) {
     ZonedDateTime local = moment.atZone(zone);
-    return English.clock(local);
+    return Speech.clock(local);
   }
 }

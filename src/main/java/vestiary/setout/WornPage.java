@@ -1,5 +1,8 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -29,7 +32,11 @@ import vestiary.web.PageAnswer;
 class WornPage {
 
   private static final Map<String, String> DONE =
-      Map.of("kept", "Kept: this is what was worn.", "as-planned", "All was worn as planned.");
+      Map.of(
+          "kept",
+          word("Kept: this is what was worn."),
+          "as-planned",
+          word("All was worn as planned."));
 
   private final PutRight worn;
   private final WornSheet sheet;
@@ -50,7 +57,7 @@ class WornPage {
   @Transactional
   public TemplateInstance show(
       @RestPath String id, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.worn(sheet.stored(id, DONE.getOrDefault(done, "")));
+    return Templates.worn(sheet.stored(id, say(DONE.getOrDefault(done, ""))));
   }
 
   @POST

@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -16,11 +18,11 @@ import vestiary.pool.ReadPool;
 import vestiary.pool.Worn;
 import vestiary.schedule.DatedMass;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the form in which it is put right what was worn. */
 @ApplicationScoped
@@ -61,13 +63,13 @@ class WornSheet {
     return new WornView(
         frames.of("day", address),
         "%s · %s, %s"
-            .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start())),
+            .formatted(mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start())),
         mass.church().id().value().toString(),
         done,
         problem,
         List.of(
-            new Link("Set-out sheet", "/masses/%s/set-out".formatted(mass.id().value())),
-            new Link("The Mass", "/masses/" + mass.id().value())),
+            new Link(say("Set-out sheet"), "/masses/%s/set-out".formatted(mass.id().value())),
+            new Link(say("The Mass"), "/masses/" + mass.id().value())),
         found.isPutRight() ? address + "/as-planned" : "",
         begun ? address : "",
         found.lines().stream().map(line -> line(mass, line, pieces, entries)).toList(),
@@ -79,16 +81,16 @@ class WornSheet {
       DatedMass mass, WornOfMass.Line line, Map<String, PooledPiece> pieces, Entries entries) {
     PooledPiece piece = pieces.get(line.piece());
     return new WornView.Line(
-        "%s %s".formatted(PieceNouns.of(piece.kind()), piece.code()),
+        "%s %s".formatted(Speech.noun(1, PieceNouns.of(piece.kind())), piece.code()),
         line.wearers().stream().findFirst().map(wearer -> WearerNames.of(mass, wearer)).orElse(""),
         WornEntries.worn(line.piece()),
         !entries.text(WornEntries.worn(line.piece())).equals(WornEntries.NO),
         WornEntries.instead(line.piece()),
-        "Instead of " + line.piece(),
+        say("Instead of ") + line.piece(),
         entries.choice(
             WornEntries.instead(line.piece()),
             Stream.concat(
-                Stream.of(Choice.Option.of("", "nothing else")),
+                Stream.of(Choice.Option.of("", say("nothing else"))),
                 pieces.values().stream()
                     .filter(other -> other.kind() == piece.kind() && other != piece)
                     .sorted(
@@ -99,7 +101,8 @@ class WornSheet {
                         other ->
                             Choice.Option.of(
                                 other.code(),
-                                "%s, %s".formatted(other.code(), other.colour().id()))))));
+                                "%s, %s"
+                                    .formatted(other.code(), Speech.colour(other.colour())))))));
   }
 
   /** Pieces worn in the place of nothing, as they stand in one field. */

@@ -1,5 +1,8 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -32,14 +35,16 @@ class AccountPage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "password", "Your password is changed; every other session has ended.",
-          "token", "The token has ended.",
-          "mail", "A mail is on its way. Open the link in it within a day, and the address counts.",
-          "no-mail", "Your mail address is forgotten.",
-          "outside", "Your account is linked.",
-          "no-outside", "Your account is linked no more.",
-          "passkey", "This device lets you in from now on.",
-          "no-passkey", "The device is removed; it lets nobody in any more.");
+          "password", word("Your password is changed; every other session has ended."),
+          "token", word("The token has ended."),
+          "mail",
+              word(
+                  "A mail is on its way. Open the link in it within a day, and the address counts."),
+          "no-mail", word("Your mail address is forgotten."),
+          "outside", word("Your account is linked."),
+          "no-outside", word("Your account is linked no more."),
+          "passkey", word("This device lets you in from now on."),
+          "no-passkey", word("The device is removed; it lets nobody in any more."));
 
   private final OwnAccount own;
   private final ChoosePassword choose;
@@ -60,7 +65,7 @@ class AccountPage {
   @Transactional
   @Needs(Action.KEEP_OWN_ACCOUNT)
   public Response one(@QueryParam("done") @DefaultValue("") String done) {
-    return own.page(Note.done(DONE.getOrDefault(done, "")));
+    return own.page(Note.done(say(DONE.getOrDefault(done, ""))));
   }
 
   @POST

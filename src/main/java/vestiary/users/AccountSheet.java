@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -12,10 +14,10 @@ import java.util.UUID;
 import vestiary.access.Role;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.MailServer;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out what somebody keeps for themselves. */
 @ApplicationScoped
@@ -93,8 +95,8 @@ class AccountSheet {
         new Field("", entries.error("old")),
         new Field("", entries.error("password")),
         new Field("", entries.error("again")),
-        English.sentence(
-            English.count((int) sessions.countOpen(id, clock.instant()), "session") + " open"),
+        Speech.sentence(
+            Speech.count((int) sessions.countOpen(id, clock.instant()), "session") + say(" open")),
         here.origin(),
         passkeys.of(id).stream().map(key -> passkey(key, zone)).toList(),
         mail(user, entries),
@@ -116,8 +118,8 @@ class AccountSheet {
     if (user.personId != null || isSacristan) {
       String what =
           isSacristan
-              ? "The journeys of your churches' vestments, and your own Masses"
-              : "Your own Masses, and the ways between them";
+              ? say("The journeys of your churches' vestments, and your own Masses")
+              : say("Your own Masses, and the ways between them");
       feeds.add(new AccountView.Feed(what, here.of("/feeds/mine.ics?key=" + key)));
     }
     feeds.add(
@@ -126,7 +128,7 @@ class AccountSheet {
             here.of("/feeds/masses.ics?key=" + key)));
     feeds.add(
         new AccountView.Feed(
-            "The liturgical calendar; for one church likewise",
+            say("The liturgical calendar; for one church likewise"),
             here.of("/feeds/ordo.ics?key=" + key)));
     return feeds;
   }
@@ -145,30 +147,32 @@ class AccountSheet {
   private static String sentence(KeepUserMail.Kept kept) {
     String proven =
         kept.proven().isEmpty()
-            ? "None counts yet."
-            : "If you forget your password, a link is sent to %s.".formatted(kept.proven());
+            ? say("None counts yet.")
+            : say("If you forget your password, a link is sent to %s.", kept.proven());
     return kept.wanted().isEmpty()
         ? proven
-        : "%s %s waits for the link that was sent there to be opened."
-            .formatted(proven, kept.wanted());
+        : say("%s %s waits for the link that was sent there to be opened.", proven, kept.wanted());
   }
 
   private static AccountView.Passkey passkey(PasskeyRow key, ZoneId zone) {
     return new AccountView.Passkey(
         key.name,
-        "Added on %s; %s."
-            .formatted(
-                day(key.addedAt, zone),
-                key.usedAt == null ? "not used yet" : "last used on " + day(key.usedAt, zone)),
+        say(
+            "Added on %s; %s.",
+            day(key.addedAt, zone),
+            key.usedAt == null
+                ? say("not used yet")
+                : say("last used on ") + day(key.usedAt, zone)),
         "/account/passkeys/%s/removal".formatted(key.id));
   }
 
   private AccountView.Token token(TokenRow token, ZoneId zone) {
-    String used = token.usedAt == null ? "not used yet" : "last used on " + day(token.usedAt, zone);
+    String used =
+        token.usedAt == null ? say("not used yet") : say("last used on ") + day(token.usedAt, zone);
     String until =
         token.endsAt.isAfter(clock.instant())
-            ? "good until " + day(token.endsAt, zone)
-            : "ended on " + day(token.endsAt, zone);
+            ? say("good until ") + day(token.endsAt, zone)
+            : say("ended on ") + day(token.endsAt, zone);
     return new AccountView.Token(
         token.name,
         "%s; %s; %s.".formatted(may(token), until, used),
@@ -177,12 +181,12 @@ class AccountSheet {
 
   private static String may(TokenRow token) {
     if (token.feed) {
-      return "Address for a calendar program";
+      return say("Address for a calendar program");
     }
-    return token.looksOnly ? "Reads only" : "Does what you may do";
+    return token.looksOnly ? say("Reads only") : say("Does what you may do");
   }
 
   private static String day(Instant moment, ZoneId zone) {
-    return English.dateAndYear(LocalDate.ofInstant(moment, zone));
+    return Speech.dateAndYear(LocalDate.ofInstant(moment, zone));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -86,7 +88,9 @@ class ChoosePassword {
     UserRow user =
         findOwner(link)
             .orElseThrow(
-                () -> new Refused(new Refusal.Beyond("This link was used already, or has ended.")));
+                () ->
+                    new Refused(
+                        new Refusal.Beyond(say("This link was used already, or has ended."))));
     keep(user, password, again);
     return user.id;
   }
@@ -99,7 +103,7 @@ class ChoosePassword {
   void inPlaceOf(UUID id, String old, String password, String again) {
     UserRow user = QuarkusTransaction.joiningExisting().call(() -> users.findById(id));
     if (!user.password.isEmpty() && !passwords.matches(old, user.password)) {
-      throw new Refused(Refusal.Unfit.of("old", "This is not your present password."));
+      throw new Refused(Refusal.Unfit.of("old", say("This is not your present password.")));
     }
     keep(user, password, again);
   }
@@ -110,7 +114,7 @@ class ChoosePassword {
         .findFault(password, List.of(user.login, user.name, cluster.cluster().name(), "vestiary"))
         .ifPresent(fault -> asked.fault("password", fault));
     if (!password.equals(again)) {
-      asked.fault("again", "Both must be the same.");
+      asked.fault("again", say("Both must be the same."));
     }
     asked.refuseIfFaulty();
     String hash = passwords.hash(password);

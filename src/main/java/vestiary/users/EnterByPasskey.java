@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -81,6 +83,7 @@ class EnterByPasskey {
     return new Refused(
         Refusal.Unfit.of(
             "device",
-            "This device is not known here. Sign in with name and password, and add it under your own name."));
+            say(
+                "This device is not known here. Sign in with name and password, and add it under your own name.")));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -148,7 +150,7 @@ class EnterByProvider {
   private UUID keep(UUID user, Optional<OutsideRow> known, String subject) {
     if (known.filter(row -> !row.id.equals(user)).isPresent()) {
       throw new Refused(
-          new Refusal.Taken("", "Somebody else here is linked to that account already."));
+          new Refusal.Taken("", say("Somebody else here is linked to that account already.")));
     }
     OutsideRow row = outside.findByIdOptional(user).orElseGet(OutsideRow::new);
     row.id = user;
@@ -162,14 +164,16 @@ class EnterByProvider {
   private Refused unknown() {
     return new Refused(
         new Refusal.NotAllowed(
-            "You are known to %s, but nobody here is linked to you. Sign in by name and password and link your account under your own name, or ask whoever keeps the users of your cluster for a link."
-                .formatted(provider.name())));
+            say(
+                "You are known to %s, but nobody here is linked to you. Sign in by name and password and link your account under your own name, or ask whoever keeps the users of your cluster for a link.",
+                provider.name())));
   }
 
   private static Refused over() {
     return new Refused(
         Refusal.Unfit.of(
             "service",
-            "This way of signing in is over, or was begun in another browser. Begin again on the sign-in page."));
+            say(
+                "This way of signing in is over, or was begun in another browser. Begin again on the sign-in page.")));
   }
 }

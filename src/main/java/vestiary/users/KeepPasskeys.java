@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -58,7 +60,7 @@ class KeepPasskeys {
     tries.refuseIfTooMany(tried);
     if (!user.password.isEmpty() && !passwords.matches(password, user.password)) {
       tries.note(tried);
-      throw new Refused(Refusal.Unfit.of("password", "This is not your present password."));
+      throw new Refused(Refusal.Unfit.of("password", say("This is not your present password.")));
     }
     return new PasskeyBody.ToAdd(
         challenges.toAdd(id).text(),

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -85,7 +87,8 @@ class KeepUserMail {
     tries.refuseIfTooMany(tried);
     tries.note(tried);
     if (!user.password.isEmpty() && !passwords.matches(password, user.password)) {
-      throw new Refused(Refusal.Unfit.of("mail-password", "This is not your present password."));
+      throw new Refused(
+          Refusal.Unfit.of("mail-password", say("This is not your present password.")));
     }
     Secret link = Secret.fresh(current.id());
     QuarkusTransaction.requiringNew().run(() -> await(id, address, link));
@@ -117,7 +120,8 @@ class KeepUserMail {
       throw new Refused(
           Refusal.Unfit.of(
               "mail",
-              "The mail server did not take a mail to this address; look whether it is written right, or try again later."));
+              say(
+                  "The mail server did not take a mail to this address; look whether it is written right, or try again later.")));
     }
   }
 
@@ -147,7 +151,8 @@ class KeepUserMail {
   static Refused notGood() {
     return new Refused(
         new Refusal.Beyond(
-            "This link was used already, or has ended. Enter your address again under your own name, and a new one is sent."));
+            say(
+                "This link was used already, or has ended. Enter your address again under your own name, and a new one is sent.")));
   }
 
   /** Forgets every address of that user; once forgotten, doing it again changes nothing. */

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.POST;
@@ -44,7 +46,7 @@ class KeptPage {
       @QueryParam("at") @DefaultValue("/") String at, MultivaluedMap<String, String> form) {
     CarriedForm carried = CarriedForm.typed(at, Entries.of(form));
     if (!at.startsWith("/") || NEVER.contains(at.split("/", 3)[1]) || carried.length() > LONGEST) {
-      throw new Refused(new Refusal.SignInFirst("Sign in first. Nothing was changed."));
+      throw new Refused(new Refusal.SignInFirst(say("Sign in first. Nothing was changed.")));
     }
     return Response.fromResponse(
             PageAnswer.of(401, SignInPage.Templates.signIn(sheet.view("", carried.entries(), ""))))

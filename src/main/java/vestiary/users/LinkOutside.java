@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -44,14 +46,15 @@ class LinkOutside {
   Secret begin(UUID id, String password, String from) {
     if (!provider.isOn()) {
       throw new Refused(
-          new Refusal.Beyond("No other service to sign in by is named on this server."));
+          new Refusal.Beyond(say("No other service to sign in by is named on this server.")));
     }
     UserRow user = QuarkusTransaction.joiningExisting().call(() -> users.findById(id));
     Tries.Try tried = new Tries.Try(Tries.Kind.PASSWORD, user.login, from, "");
     tries.refuseIfTooMany(tried);
     if (!user.password.isEmpty() && !passwords.matches(password, user.password)) {
       tries.note(tried);
-      throw new Refused(Refusal.Unfit.of("outside-password", "This is not your present password."));
+      throw new Refused(
+          Refusal.Unfit.of("outside-password", say("This is not your present password.")));
     }
     return enter.begin(EnterByProvider.Purpose.linkOwn(id));
   }

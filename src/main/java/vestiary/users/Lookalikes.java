@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import com.ibm.icu.text.SpoofChecker;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.text.Normalizer;
@@ -33,8 +35,7 @@ class Lookalikes {
    */
   Optional<String> findFault(String login, List<String> others) {
     if (checker.failsChecks(login)) {
-      return Optional.of(
-          "\"%s\" mixes letters of several scripts; write it in one.".formatted(login));
+      return Optional.of(say("\"%s\" mixes letters of several scripts; write it in one.", login));
     }
     Set<String> shapes = shapes(login);
     return others.stream()
@@ -42,8 +43,7 @@ class Lookalikes {
         .filter(other -> !Collections.disjoint(shapes, shapes(other)))
         .findFirst()
         .map(
-            other ->
-                "\"%s\" looks just like \"%s\", which is somebody else's.".formatted(login, other));
+            other -> say("\"%s\" looks just like \"%s\", which is somebody else's.", login, other));
   }
 
   /** As it is written, in small and in capital letters; alike for two that look alike in one. */

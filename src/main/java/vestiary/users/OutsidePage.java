@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.vertx.core.http.HttpServerRequest;
 import jakarta.ws.rs.CookieParam;
 import jakarta.ws.rs.DefaultValue;
@@ -111,7 +113,7 @@ class OutsidePage {
   private void refuseIfOff() {
     if (!provider.isOn()) {
       throw new Refused(
-          new Refusal.Beyond("No other service to sign in by is named on this server."));
+          new Refusal.Beyond(say("No other service to sign in by is named on this server.")));
     }
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -44,7 +46,8 @@ class OwnAccount {
       return user.id();
     }
     throw new Refused(
-        new Refusal.NotAllowed("The token of the server belongs to nobody who has an account."));
+        new Refusal.NotAllowed(
+            say("The token of the server belongs to nobody who has an account.")));
   }
 
   /** The page as it stands. */

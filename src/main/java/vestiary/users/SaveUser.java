@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -128,12 +130,13 @@ class SaveUser {
     }
     Optional<Person> found = people.findBySlug(slug);
     if (found.isEmpty()) {
-      asked.fault("person", "There is nobody \"%s\" in the schedule.".formatted(slug));
+      asked.fault("person", say("There is nobody \"%s\" in the schedule.", slug));
     }
     if (found.filter(who -> children.isChild(who.id())).isPresent()) {
       asked.fault(
           "person",
-          "Nobody under 18 comes in here, since an account would keep how a child is reached.");
+          say(
+              "Nobody under 18 comes in here, since an account would keep how a child is reached."));
     }
     return found.map(Person::id).orElse(null);
   }
@@ -143,7 +146,7 @@ class SaveUser {
     if (!others) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "role", "Nobody else is administrator; make somebody else one first."));
+              "role", say("Nobody else is administrator; make somebody else one first.")));
     }
   }
 
@@ -167,8 +170,7 @@ class SaveUser {
       cluster
           .findChurch(slug)
           .ifPresentOrElse(
-              found::add,
-              () -> asked.fault("churches", "There is no church \"%s\".".formatted(slug)));
+              found::add, () -> asked.fault("churches", say("There is no church \"%s\".", slug)));
     }
     asked.refuseIfFaulty();
     return found;

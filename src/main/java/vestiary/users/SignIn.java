@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -86,7 +88,7 @@ class SignIn {
     if (!matches(attempt.password(), found)) {
       tries.note(found.tried());
       throw new Refused(
-          Refusal.Unfit.of("password", "The name or the password is wrong. Try again."));
+          Refusal.Unfit.of("password", say("The name or the password is wrong. Try again.")));
     }
     tries.forget(found.tried());
     UUID user = found.user().orElseThrow().id;

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.UriBuilder;
@@ -15,12 +17,12 @@ import vestiary.access.Elsewhere;
 import vestiary.access.Role;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Field;
 import vestiary.web.Frame;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the page where people come in. */
 @ApplicationScoped
@@ -156,6 +158,6 @@ class SignInSheet {
     }
     Set<UUID> kept = churches.churchesOf(user.id);
     List<String> said = kept.stream().map(names::get).sorted().toList();
-    return said.isEmpty() ? word : "%s of %s".formatted(word, English.list(said));
+    return said.isEmpty() ? word : say("%s of %s", word, Speech.list(said));
   }
 }

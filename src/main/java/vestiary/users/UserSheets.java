@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Arrays;
@@ -63,11 +65,11 @@ class UserSheets {
             .map(u -> new UsersView.Row(new Link(u.name, "/users/" + u.id), u.login, about(u)))
             .toList();
     return new UsersView(
-        frames.of("users", "/users"), rows, new Link("Let somebody in", "/users/new"));
+        frames.of("users", "/users"), rows, new Link(say("Let somebody in"), "/users/new"));
   }
 
   UserForm fresh(Entries entries, Note note) {
-    return form("Let somebody in", "/users", "", entries, note);
+    return form(say("Let somebody in"), "/users", "", entries, note);
   }
 
   UserForm stored(String id, Note note) {
@@ -106,7 +108,7 @@ class UserSheets {
 
   private Stream<Choice.Option> people() {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "Nobody")),
+        Stream.of(Choice.Option.of("", say("Nobody"))),
         people.all().stream().map(p -> Choice.Option.of(p.slug(), p.calledName())));
   }
 
@@ -143,7 +145,9 @@ class UserSheets {
             .map(
                 a ->
                     a.words()
-                        + (a.reach(role) == Reach.OWN_CHURCHES ? " (in the churches ticked)" : ""))
+                        + (a.reach(role) == Reach.OWN_CHURCHES
+                            ? say(" (in the churches ticked)")
+                            : ""))
             .collect(Collectors.joining(". "));
     return new UserForm.RoleLine(role.word(), may + ".");
   }
@@ -151,8 +155,8 @@ class UserSheets {
   private static String about(UserRow user) {
     String word = user.toRole().word();
     if (user.demo) {
-      return word + ", of the demo";
+      return word + say(", of the demo");
     }
-    return user.password.isEmpty() ? word + ", has not chosen a password yet" : word;
+    return user.password.isEmpty() ? word + say(", has not chosen a password yet") : word;
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -31,9 +34,9 @@ class UsersPage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "saved", "Saved.",
-          "sessions", "Signed out everywhere.",
-          "tokens", "No token is good any more.");
+          "saved", word("Saved."),
+          "sessions", word("Signed out everywhere."),
+          "tokens", word("No token is good any more."));
 
   private final SaveUser save;
   private final InviteUser invite;
@@ -77,7 +80,7 @@ class UsersPage {
   @Needs(Action.KEEP_USERS)
   public TemplateInstance one(
       @RestPath String id, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.user(sheets.stored(id, new Note(DONE.getOrDefault(done, ""), "", "")));
+    return Templates.user(sheets.stored(id, new Note(say(DONE.getOrDefault(done, "")), "", "")));
   }
 
   /** The link is shown on this very answer, and never again. */

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import io.vertx.core.http.HttpServerRequest;
@@ -87,7 +89,7 @@ class WelcomePage {
                 () ->
                     new Refused(
                         new Refusal.Beyond(
-                            "This link was used already, or has ended. Ask for a new one.")));
+                            say("This link was used already, or has ended. Ask for a new one."))));
     return Templates.welcome(
         new WelcomeView(
             Frame.empty(),

@@ -1,5 +1,8 @@
 package vestiary.web;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,54 +20,55 @@ public final class DayWords {
 
   private static final Map<Season, String> SEASONS =
       Map.of(
-          Season.ADVENT, "Advent",
-          Season.CHRISTMAS, "Christmas Time",
-          Season.ORDINARY, "Ordinary Time",
-          Season.LENT, "Lent",
-          Season.TRIDUUM, "Paschal Triduum",
-          Season.EASTER, "Easter Time");
+          Season.ADVENT, word("Advent"),
+          Season.CHRISTMAS, word("Christmas Time"),
+          Season.ORDINARY, word("Ordinary Time"),
+          Season.LENT, word("Lent"),
+          Season.TRIDUUM, word("Paschal Triduum"),
+          Season.EASTER, word("Easter Time"));
 
   private static final Map<Season, String> WEEKDAYS =
       Map.of(
-          Season.ADVENT, "Advent weekday",
-          Season.CHRISTMAS, "Christmas weekday",
-          Season.ORDINARY, "Weekday",
-          Season.LENT, "Lenten weekday",
-          Season.EASTER, "Easter weekday");
+          Season.ADVENT, word("Advent weekday"),
+          Season.CHRISTMAS, word("Christmas weekday"),
+          Season.ORDINARY, word("Weekday"),
+          Season.LENT, word("Lenten weekday"),
+          Season.EASTER, word("Easter weekday"));
 
   private static final Map<Rank, String> RANKS =
       Map.of(
-          Rank.SOLEMNITY, "Solemnity",
-          Rank.FEAST_OF_THE_LORD, "Feast",
-          Rank.FEAST, "Feast",
-          Rank.MEMORIAL, "Memorial",
-          Rank.OPTIONAL_MEMORIAL, "Optional memorial",
-          Rank.COMMEMORATION, "Commemoration");
+          Rank.SOLEMNITY, word("Solemnity"),
+          Rank.FEAST_OF_THE_LORD, word("Feast"),
+          Rank.FEAST, word("Feast"),
+          Rank.MEMORIAL, word("Memorial"),
+          Rank.OPTIONAL_MEMORIAL, word("Optional memorial"),
+          Rank.COMMEMORATION, word("Commemoration"));
 
   private DayWords() {}
 
   /** For example "Advent, first week". */
   public static String season(Day day) {
-    String season = SEASONS.get(day.season());
-    return day.week() == 0 ? season : "%s, %s week".formatted(season, English.ordinal(day.week()));
+    String season = say(SEASONS.get(day.season()));
+    return day.week() == 0 ? season : say("%s, %s week", season, Speech.ordinal(day.week()));
   }
 
   /** For example "Sunday B, weekdays II"; the two differ in the week before Advent. */
   public static String cycles(Day weekday, Day sunday) {
-    return "Sunday %s, weekdays %s".formatted(sunday.sundayCycle(), weekday.weekdayCycle());
+    return say("Sunday %s, weekdays %s", sunday.sundayCycle(), weekday.weekdayCycle());
   }
 
   /** For example "Advent, first week · Sunday B, weekdays I · psalter week I". */
   public static String placeInTheYear(Day day) {
-    return "%s · %s · psalter week %s"
-        .formatted(season(day), cycles(day, day), "I II III IV".split(" ")[day.psalterWeek() - 1]);
+    return say(
+        "%s · %s · psalter week %s",
+        season(day), cycles(day, day), say("I II III IV").split(" ")[day.psalterWeek() - 1]);
   }
 
   public static Celebrated celebrated(String lead, Celebration celebration, Locale locale) {
     return new Celebrated(
         lead,
         celebration.rank().id(),
-        RANKS.getOrDefault(celebration.rank(), ""),
+        say(RANKS.getOrDefault(celebration.rank(), "")),
         celebration.name().in(locale));
   }
 
@@ -72,7 +76,7 @@ public final class DayWords {
   public static Celebrated tight(String lead, Celebration celebration, Day day, Locale locale) {
     Celebrated whole = celebrated(lead, celebration, locale);
     if (isPlainWeekday(celebration)) {
-      String name = WEEKDAYS.getOrDefault(day.season(), whole.name());
+      String name = say(WEEKDAYS.getOrDefault(day.season(), whole.name()));
       return new Celebrated(lead, whole.rank(), "", name);
     }
     return celebration.rank() == Rank.OPTIONAL_MEMORIAL
@@ -89,9 +93,12 @@ public final class DayWords {
   public static List<Celebrated> column(Day day, Day next, Locale locale) {
     List<Celebrated> lines = new ArrayList<>();
     lines.add(tight("", day.kept(), day, locale));
-    day.celebrations().stream().skip(1).map(c -> tight("or", c, day, locale)).forEach(lines::add);
+    day.celebrations().stream()
+        .skip(1)
+        .map(c -> tight(say("or"), c, day, locale))
+        .forEach(lines::add);
     if (day.evening().tomorrow()) {
-      lines.add(tight("evening:", next.kept(), next, locale));
+      lines.add(tight(say("evening:"), next.kept(), next, locale));
     }
     return lines;
   }
@@ -107,7 +114,7 @@ public final class DayWords {
   }
 
   public static Ribbon ribbon(Colour colour) {
-    return new Ribbon(colour, colour.id());
+    return new Ribbon(colour, Speech.colour(colour));
   }
 
   private static boolean isPlainWeekday(Celebration celebration) {

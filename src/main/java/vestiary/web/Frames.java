@@ -1,5 +1,7 @@
 package vestiary.web;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.ZonedDateTime;
@@ -11,10 +13,12 @@ public class Frames {
 
   private final FrameFacts facts;
   private final Clock clock;
+  private final PageLanguage language;
 
-  Frames(FrameFacts facts, Clock clock) {
+  Frames(FrameFacts facts, Clock clock, PageLanguage language) {
     this.facts = facts;
     this.clock = clock;
+    this.language = language;
   }
 
   /**
@@ -30,9 +34,9 @@ public class Frames {
     }
     return new Frame(
         known.cluster(),
-        English.count(known.churches(), "church"),
+        Speech.count(known.churches(), "church"),
         section,
-        List.of(),
+        languages(),
         known.demo(),
         printed(ZonedDateTime.now(clock.withZone(known.zone()))),
         address,
@@ -40,8 +44,18 @@ public class Frames {
         known.overseer());
   }
 
+  private List<Frame.Language> languages() {
+    return language.offered().stream()
+        .map(
+            one ->
+                new Frame.Language(
+                    one.toLanguageTag(),
+                    Speech.sentence(one.getDisplayLanguage(one)),
+                    one.equals(language.locale())))
+        .toList();
+  }
+
   private static String printed(ZonedDateTime now) {
-    return "Printed on %s at %s."
-        .formatted(English.dateAndYear(now.toLocalDate()), English.clock(now));
+    return say("Printed on %s at %s.", Speech.dateAndYear(now.toLocalDate()), Speech.clock(now));
   }
 }

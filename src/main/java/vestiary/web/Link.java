@@ -6,4 +6,9 @@ package vestiary.web;
 public record Link(String text, String address) {
 
   public static final Link NONE = new Link("", "");
+
+  /** The same with its English words said in the language of the request. */
+  public Link said() {
+    return new Link(Speech.say(text), address);
+  }
 }

@@ -87,9 +87,11 @@ class RolesTest {
   }
 
   @Test
-  void only_signing_in_published_mass_times_and_ending_letters_are_open_to_all() {
+  void
+      only_signing_in_a_choice_of_language_published_mass_times_and_ending_letters_are_open_to_all() {
     assertEquals(
         Set.of(
+            "/language",
             "/sign-in",
             "/sign-in/demo",
             "/sign-in/kept",

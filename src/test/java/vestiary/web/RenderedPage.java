@@ -150,6 +150,7 @@ public final class RenderedPage {
     EngineBuilder builder =
         Engine.builder()
             .addDefaults()
+            .addSectionHelper(new Spoken.Factory())
             .addValueResolver(new ReflectionValueResolver())
             .addNamespaceResolver(
                 NamespaceResolver.builder("inject")

@@ -1,12 +1,14 @@
 // Signs in by a key that the device holds, and adds one (W3C Web Authentication 7.1 and 7.2). Where
 // the browser knows no keys, or came by another address than the server's own, nothing is offered.
+import { say } from "./words.js";
+
 const bytes = (text) =>
   Uint8Array.from(atob(text.replaceAll("-", "+").replaceAll("_", "/")), (c) => c.charCodeAt(0));
 const text = (buffer) =>
   btoa(String.fromCharCode(...new Uint8Array(buffer)))
     .replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
 const keys = (ids) => ids.map((id) => ({ type: "public-key", id: bytes(id) }));
-const unsure = "This did not work. Try again, or sign in with name and password.";
+const unsure = say("This did not work. Try again, or sign in with name and password.");
 
 async function send(path, body) {
   const answer = await fetch(path, {

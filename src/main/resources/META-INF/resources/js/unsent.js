@@ -2,6 +2,8 @@
 // it is, says so, is kept on the device and is sent once the server can be reached again; each
 // sending has a key, by which the server carries it out once. Forms with secrets, and those of
 // accounts, are left to the browser. Without this script forms are sent as ever.
+import { say } from "./words.js";
+
 const NAME = "vestiary.unsent";
 const NEVER = /^\/(account|users|sign-in|sign-out|welcome|mail|devices|clusters|setup|erasure)/;
 const KEPT_DAYS = 7;
@@ -163,12 +165,13 @@ const formOf = (item) => location.pathname + location.search === item.page
   : null;
 
 function tellUnsent(item) {
-  const where = isShared ? "until this window is closed" : "on this phone";
   tell(
     formOf(item),
-    `Not sent yet: no connection. It is kept ${where} and is sent when the connection is back.`,
-    press("Try now", () => again()),
-    press("Do not send it", () => {
+    isShared
+      ? say("Not sent yet: no connection. It is kept until this window is closed and is sent when the connection is back.")
+      : say("Not sent yet: no connection. It is kept on this phone and is sent when the connection is back."),
+    press(say("Try now"), () => again()),
+    press(say("Do not send it"), () => {
       forget(item);
       document.getElementById("unsent")?.remove();
     }),
@@ -221,7 +224,7 @@ async function resend(item) {
   if (form !== null) {
     await show(answer);
   } else if (answer.ok) {
-    tell(null, `Sent now: what you typed at ${clock(item.at)}.`, way("Show it", answer.url));
+    tell(null, say("Sent now: what you typed at {0}.", clock(item.at)), way(say("Show it"), answer.url));
   } else {
     tellRefused(item);
   }
@@ -230,9 +233,9 @@ async function resend(item) {
 function tellRefused(item) {
   tell(
     null,
-    `What you typed at ${clock(item.at)} was not taken.`,
-    way("Look at it", item.page),
-    press("Forget it", () => {
+    say("What you typed at {0} was not taken.", clock(item.at)),
+    way(say("Look at it"), item.page),
+    press(say("Forget it"), () => {
       forget(item);
       document.getElementById("unsent")?.remove();
     }),
@@ -286,7 +289,7 @@ function offer() {
     if (item.refused && form === null) {
       tellRefused(item);
     } else if (item.refused) {
-      tell(form, `This is what you typed at ${clock(item.at)}; it was not taken. Put it right and send it again.`);
+      tell(form, say("This is what you typed at {0}; it was not taken. Put it right and send it again.", clock(item.at)));
     }
   }
 }
