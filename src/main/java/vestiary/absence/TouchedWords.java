@@ -57,7 +57,7 @@ record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
     return dates.isEmpty()
         ? new Link("", "")
         : new Link(
-            "Who could celebrate instead",
+            say("Who could celebrate instead"),
             "/celebrants/proposal?from=%s&to=%s&without=%s"
                 .formatted(dates.get(0), dates.get(dates.size() - 1), person.slug()));
   }

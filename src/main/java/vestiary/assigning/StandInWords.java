@@ -1,12 +1,14 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import vestiary.allocation.celebrant.MassToServe;
 import vestiary.allocation.celebrant.PriestId;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Says who could take the Masses whose celebrant is away. */
 final class StandInWords {
@@ -26,32 +28,40 @@ final class StandInWords {
   private static String lead(int all, int taken) {
     String masses =
         all == 1
-            ? "The celebrant of one Mass is away."
-            : "The celebrants of %s are away.".formatted(English.count(all, "Mass"));
+            ? say("The celebrant of one Mass is away.")
+            : say("The celebrants of %s are away.", Speech.count(all, "Mass"));
+    return masses + " " + whoTakesThem(all, taken);
+  }
+
+  private static String whoTakesThem(int all, int taken) {
     if (taken == 0) {
-      return masses + " Nobody of the cluster can take " + (all == 1 ? "it." : "any of them.");
+      return all == 1
+          ? say("Nobody of the cluster can take it.")
+          : say("Nobody of the cluster can take any of them.");
     }
     return taken == all
-        ? masses + " Nobody else is moved if it is done so:"
-        : "%s %s can be taken by another, and nobody else is moved:"
-            .formatted(masses, English.sentence(English.count(taken)));
+        ? say("Nobody else is moved if it is done so:")
+        : Speech.sentence(
+            say("%s can be taken by another, and nobody else is moved:", Speech.count(taken)));
   }
 
   private static Link taken(MassToServe mass, ProposeCelebrants.Found found) {
     PriestId celebrant = found.proposal().findCelebrant(mass.id()).orElseThrow();
     DatedMass dated = found.scene().find(mass.id()).orElseThrow();
-    String instead =
-        dated.findCelebrant().map(one -> ", in place of " + one.calledName()).orElse("");
     return new Link(
-        "%s: %s%s"
-            .formatted(
-                ProposalSheet.when(dated), found.scene().person(celebrant).calledName(), instead),
+        say(
+            "%s: %s, in place of %s",
+            ProposalSheet.when(dated),
+            found.scene().person(celebrant).calledName(),
+            dated.findCelebrant().orElseThrow().calledName()),
         address(mass.id()));
   }
 
   private static Link wanting(MassId mass, ProposeCelebrants.Found found) {
     return new Link(
-        ProposalSheet.when(found.scene().find(mass).orElseThrow()) + ": why, and the ways out",
+        say(
+            "%s: why, and the ways out",
+            ProposalSheet.when(found.scene().find(mass).orElseThrow())),
         address(mass));
   }
 
