@@ -3,6 +3,7 @@ package vestiary.feed;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -69,7 +70,7 @@ class OwnJourneys {
   static List<CalendarEvent> together(Stream<CalendarEvent> events) {
     return events
         .sorted(
-            java.util.Comparator.comparing((CalendarEvent event) -> event.start().toInstant())
+            Comparator.comparing((CalendarEvent event) -> event.start().toInstant())
                 .thenComparing(CalendarEvent::uid))
         .toList();
   }

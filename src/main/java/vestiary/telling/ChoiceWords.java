@@ -22,13 +22,19 @@ final class ChoiceWords {
   /**
    * The form.
    *
+   * @param head name of the words over it
    * @param isSacristan whether they are asked for letters about churches
    */
   static StopView.Choice of(
-      LetterWish wish, Telling telling, Tongue tongue, String action, boolean isSacristan) {
+      LetterWish wish,
+      Telling telling,
+      Tongue tongue,
+      String head,
+      String action,
+      boolean isSacristan) {
     return new StopView.Choice(
         action,
-        tongue.say("stop.choose"),
+        tongue.say(head),
         tongue.say(
             "stop.week",
             tongue.say("weekday." + telling.weekday().getValue()),

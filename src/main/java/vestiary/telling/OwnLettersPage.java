@@ -96,6 +96,7 @@ class OwnLettersPage {
                 choices.of(reader),
                 settings.read(),
                 Tongue.of(Locale.ENGLISH),
+                "stop.which",
                 ADDRESS,
                 readers.isSacristan(reader))));
   }

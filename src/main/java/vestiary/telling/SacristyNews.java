@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -28,7 +29,7 @@ final class SacristyNews {
   SacristyNews(WeekSeen week, Tongue tongue, Instant now) {
     this.week = week;
     this.tongue = tongue;
-    this.whole = new SacristanWeek(week, tongue, java.util.Set.of());
+    this.whole = new SacristanWeek(week, tongue, Set.of());
     this.now = now;
   }
 

@@ -115,6 +115,7 @@ class StopPage {
                 wish,
                 settings.read(),
                 tongue,
+                "stop.choose",
                 ADDRESS + link + "/choice",
                 readers.isSacristan(letter.reader()))));
   }

@@ -107,6 +107,7 @@ class RolesTest {
             "/letters/stop/{link}",
             "/letters/stop/{link}/choice",
             "/times",
+            "/api/times",
             "/times/door",
             "/times/bulletin.txt",
             "/feeds/times.ics"),

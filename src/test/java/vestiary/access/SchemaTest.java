@@ -221,6 +221,11 @@ class SchemaTest {
           """);
       statement.execute(
           """
+          insert into sacristy_told (cluster_id, id, day, week)
+          select cluster_id, id, date '2026-11-27', '{}' from church limit 1
+          """);
+      statement.execute(
+          """
           insert into absence (cluster_id, id, person_id, starts, reason, version)
           select cluster_id, gen_random_uuid(), id, now(), '', 0 from person limit 1
           """);
