@@ -1,7 +1,6 @@
 package vestiary.problem;
 
 import static java.util.Map.entry;
-import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.net.ConnectException;
@@ -55,7 +54,7 @@ final class DatabaseRefusals {
               "absence_said_once",
               new Refusal.Taken(
                   "from", word("Somebody has just entered this absence; look again."))),
-          entry("signed_week_in_turn", new Refusal.Outdated(say("this week"))),
+          entry("signed_week_in_turn", new Refusal.Outdated("this week")),
           entry(
               "oversight_once",
               new Refusal.Taken("code", word("This overseer may look in already."))),
