@@ -35,6 +35,7 @@ class ForeignIdsTest {
           "/year/{year}.ics",
           "/year/{year}.csv",
           "/problems/{name}",
+          "/api/exports/{what}.csv",
           "/api/calendars/{id}/days");
 
   /** The history of what is not there is empty, as that of what nobody changed. */
