@@ -144,7 +144,6 @@ class OneOfEverything {
     first.put("/letters/", letter.letter());
     first.put("/api/letters/", letter.letter());
     first.put("/api/parishes/", Asking.list("/api/parishes").get(0).get("id").toString());
-    first.put("/api/exports/", "people");
     first.put("/people/", person);
     first.put("/mine/absences/", person);
     first.put("/devices/churches/", "ht");
