@@ -5,6 +5,8 @@ import static vestiary.web.Speech.say;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.LiturgicalCalendar;
@@ -19,13 +21,16 @@ import vestiary.web.Entries;
 public final class CalendarEntries {
 
   static final List<String> FIELDS =
-      List.of("name", "timeZone", "calendar", "epiphany", "ascension", "corpusChristi");
+      List.of(
+          "name", "timeZone", "languages", "calendar", "epiphany", "ascension", "corpusChristi");
 
   private static final List<String> ZONES =
       ZoneId.getAvailableZoneIds().stream()
           .filter(id -> id.contains("/") && !id.startsWith("Etc/") && !id.startsWith("SystemV/"))
           .sorted()
           .toList();
+
+  private static final Pattern BETWEEN = Pattern.compile("[,;\\s]+");
 
   private CalendarEntries() {}
 
@@ -40,6 +45,7 @@ public final class CalendarEntries {
     return Entries.empty()
         .with("name", cluster.isSetUp() ? cluster.name() : "")
         .with("timeZone", cluster.zone().getId())
+        .with("languages", languages(cluster))
         .with("calendar", kept.calendar())
         .with("epiphany", unlessUsual(kept.epiphany(), usual.epiphany()))
         .with("ascension", unlessUsual(kept.ascension(), usual.ascension()))
@@ -52,6 +58,7 @@ public final class CalendarEntries {
         entries.field("name"),
         entries.field("timeZone"),
         ZONES,
+        entries.field("languages"),
         entries.choice("calendar", calendars()),
         entries.choice(
             "epiphany",
@@ -74,9 +81,19 @@ public final class CalendarEntries {
         option(typed, "ascension"),
         option(typed, "corpusChristi"),
         typed.text("timeZone"),
-        null,
+        languages(typed),
         policies,
         version);
+  }
+
+  private static String languages(Cluster cluster) {
+    return cluster.languages().stream()
+        .map(Locale::toLanguageTag)
+        .collect(Collectors.joining(", "));
+  }
+
+  private static List<String> languages(Entries typed) {
+    return BETWEEN.splitAsStream(typed.text("languages").strip()).distinct().toList();
   }
 
   /** An option left to the calendar is the one that the chosen calendar begins with. */

@@ -9,6 +9,7 @@ import vestiary.web.Field;
  *
  * @param timeZone an IANA name, for example {@code America/Chicago}
  * @param timeZones known ones, for completion
+ * @param languages of the people, as language tags, the usual one first
  * @param calendar general or national
  * @param epiphany on its date or on Sunday
  * @param ascension on Thursday or on Sunday
@@ -18,6 +19,7 @@ public record CalendarFields(
     Field name,
     Field timeZone,
     List<String> timeZones,
+    Field languages,
     Choice calendar,
     Choice epiphany,
     Choice ascension,

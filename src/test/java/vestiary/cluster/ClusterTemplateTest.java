@@ -48,6 +48,7 @@ class ClusterTemplateTest {
         name,
         Field.of("America/Chicago"),
         List.of("America/Chicago", "Europe/London"),
+        Field.of("en, es"),
         choice("United States", "General Roman Calendar"),
         choice("on Sunday", "on 6 January"),
         choice("on Sunday", "on Thursday"),

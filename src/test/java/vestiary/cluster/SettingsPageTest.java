@@ -53,12 +53,18 @@ class SettingsPageTest {
   @Test
   void a_good_form_is_kept() {
     Map<String, String> typed =
-        Map.of("name", HOSTILE, "turnMinutes", "7", "permittedSunday", "4", "ladderOrder", "white");
+        Map.of(
+            "name", HOSTILE,
+            "languages", "es; en",
+            "turnMinutes", "7",
+            "permittedSunday", "4",
+            "ladderOrder", "white");
 
     send(SETTINGS, page(SETTINGS).form(SETTINGS, typed)).leadsTo("/settings?done=saved");
 
     page("/settings?done=saved").says("Saved.").keeps(Map.of("name", List.of(HOSTILE)), SETTINGS);
     assertEquals(HOSTILE, settings().get("name"));
+    assertEquals(List.of("es", "en"), settings().get("languages"));
     Map<?, ?> policies = (Map<?, ?>) settings().get("policies");
     assertEquals(7, policies.get("turnMinutes"));
     assertEquals(4, policies.get("permittedSunday"));
@@ -72,6 +78,8 @@ class SettingsPageTest {
           """
           name             |              | This is missing.
           timeZone         | Mars/Olympus | "Mars/Olympus" is not known; name it as in Europe/Dublin or America/Chicago.
+          languages        | en, zz       | languages "zz" is no language; write it as en or es.
+          languages        |              | languages "" is no language; write it as en or es.
           anticipatedFrom  | soon         | "soon" is no time of day; write it as 18:30.
           turnMinutes      | 61           | This is 61; it must be from 0 to 60.
           turnMinutes      |              | This is missing.
