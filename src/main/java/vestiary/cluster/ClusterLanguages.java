@@ -29,8 +29,9 @@ class ClusterLanguages implements OfferedLanguages {
   }
 
   private List<Locale> read() {
-    return Stream.of(clusters.findById(current.id()).languages)
-        .map(Locale::forLanguageTag)
-        .toList();
+    return clusters
+        .findByIdOptional(current.id())
+        .map(row -> Stream.of(row.languages).map(Locale::forLanguageTag).toList())
+        .orElse(List.of());
   }
 }

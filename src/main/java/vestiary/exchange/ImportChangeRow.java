@@ -6,14 +6,12 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.util.Map;
 import java.util.UUID;
-import org.hibernate.annotations.Immutable;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.TenantId;
 import org.hibernate.type.SqlTypes;
 
 /** One change that an import made, as the database wrote it down. */
 @Entity
-@Immutable
 @Table(name = "import_change")
 class ImportChangeRow {
 

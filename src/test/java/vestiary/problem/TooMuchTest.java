@@ -135,7 +135,7 @@ class TooMuchTest {
             post(
                 "/api/imports?what=pieces&dryRun=false", type, BodyPublishers.ofByteArray(packed)));
       }
-      assertPage(422, "packed", upload(packed));
+      assertPage(400, "packed", upload(packed));
     }
   }
 

@@ -7,18 +7,15 @@ import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Browsing.press;
 import static vestiary.scenario.Browsing.send;
 
+import biweekly.Biweekly;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
-import java.io.StringReader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.UUID;
-import net.fortuna.ical4j.data.CalendarBuilder;
-import net.fortuna.ical4j.model.Component;
-import net.fortuna.ical4j.model.Property;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -181,22 +178,10 @@ class PriestFallsIllTest {
             .statusCode(200)
             .extract()
             .asString();
-    Map<String, String> states = new TreeMap<>();
-    try {
-      new CalendarBuilder()
-          .build(new StringReader(calendar))
-          .getComponents(Component.VEVENT)
-          .forEach(
-              event ->
-                  states.put(
-                      value(event, Property.UID).split("@")[0], value(event, Property.STATUS)));
-    } catch (java.io.IOException | net.fortuna.ical4j.data.ParserException e) {
-      throw new AssertionError(calendar, e);
-    }
-    return states;
-  }
-
-  private static String value(Component event, String property) {
-    return event.getProperty(property).map(Property::getValue).orElse("");
+    return Biweekly.parse(calendar).first().getEvents().stream()
+        .collect(
+            Collectors.toMap(
+                event -> event.getUid().getValue().split("@")[0],
+                event -> event.getStatus().getValue()));
   }
 }
