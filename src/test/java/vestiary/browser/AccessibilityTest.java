@@ -9,6 +9,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -297,13 +299,23 @@ class AccessibilityTest {
     return "/stocktakes/" + id;
   }
 
+  /** The file waits for whoever sent it alone, so that the same person looks who sends. */
   private static String list() {
-    String id =
-        server
-            .enterList("/api/imports?what=journeys&background=true", "From,To,Fahrzeit\nht,sa,14\n")
-            .get("id")
-            .asText();
-    return "/import/" + id;
+    try (BrowserContext context =
+        open.browser().newContext(options(new Look(DESK, ColorScheme.LIGHT), true))) {
+      Page page = context.newPage();
+      page.navigate(server.address("/import"));
+      page.getByLabel("What is in it").selectOption("journeys");
+      page.getByLabel("File")
+          .setInputFiles(
+              new FilePayload(
+                  "list.csv",
+                  "text/csv",
+                  "From,To,Fahrzeit\nht,sa,14\n".getBytes(StandardCharsets.UTF_8)));
+      page.getByText("Look at the file").click();
+      page.waitForURL("**/import/*");
+      return URI.create(page.url()).getPath();
+    }
   }
 
   private static String firstClash() {

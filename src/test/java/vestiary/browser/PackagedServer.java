@@ -135,15 +135,6 @@ public final class PackagedServer implements AutoCloseable {
     }
   }
 
-  /** What the API answers to a list, which must be a success. */
-  public JsonNode enterList(String path, String csv) {
-    return json(
-        request(path)
-            .header("Content-Type", "text/csv")
-            .POST(BodyPublishers.ofString(csv))
-            .build());
-  }
-
   /** What the program has said so far, on both of its outputs. */
   public String said() {
     try {
