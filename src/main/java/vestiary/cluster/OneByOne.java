@@ -23,7 +23,10 @@ public class OneByOne {
     this.propers = propers;
   }
 
-  /** Waits until nobody else is at it; everybody else waits until this transaction ends. */
+  /**
+   * Waits until nobody else is at it; everybody else waits until this transaction ends. The
+   * cluster's row is read anew, and with it goes what was changed of it and not flushed.
+   */
   @Transactional(Transactional.TxType.MANDATORY)
   public void waitForTurn() {
     clusters

@@ -48,5 +48,7 @@ public class OpenCluster {
   @Transactional
   public void keepDemoMonday(LocalDate monday) {
     clusters.findById(current.id()).demoMonday = monday;
+    // Whoever waits for a turn later in this transaction reads the row anew.
+    clusters.flush();
   }
 }
