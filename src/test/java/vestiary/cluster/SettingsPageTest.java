@@ -55,7 +55,7 @@ class SettingsPageTest {
     Map<String, String> typed =
         Map.of(
             "name", HOSTILE,
-            "languages", "es; en",
+            "languages", "en; es; pl",
             "turnMinutes", "7",
             "permittedSunday", "4",
             "ladderOrder", "white");
@@ -64,7 +64,7 @@ class SettingsPageTest {
 
     page("/settings?done=saved").says("Saved.").keeps(Map.of("name", List.of(HOSTILE)), SETTINGS);
     assertEquals(HOSTILE, settings().get("name"));
-    assertEquals(List.of("es", "en"), settings().get("languages"));
+    assertEquals(List.of("en", "es", "pl"), settings().get("languages"));
     Map<?, ?> policies = (Map<?, ?>) settings().get("policies");
     assertEquals(7, policies.get("turnMinutes"));
     assertEquals(4, policies.get("permittedSunday"));
@@ -78,8 +78,8 @@ class SettingsPageTest {
           """
           name             |              | This is missing.
           timeZone         | Mars/Olympus | "Mars/Olympus" is not known; name it as in Europe/Dublin or America/Chicago.
-          languages        | en, zz       | languages "zz" is no language; write it as en or es.
-          languages        |              | languages "" is no language; write it as en or es.
+          languages        | en, zz       | "zz" is no language; write it as en or es.
+          languages        |              | "" is no language; write it as en or es.
           anticipatedFrom  | soon         | "soon" is no time of day; write it as 18:30.
           turnMinutes      | 61           | This is 61; it must be from 0 to 60.
           turnMinutes      |              | This is missing.
