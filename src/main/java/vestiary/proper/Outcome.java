@@ -10,6 +10,7 @@ import vestiary.calendar.Omission;
 import vestiary.calendar.Rank;
 import vestiary.calendar.Transfer;
 import vestiary.web.English;
+import vestiary.web.NormWords;
 
 /**
  * What becomes of a celebration in one church.
@@ -75,7 +76,7 @@ record Outcome(LocalDate ownDay, String sentence) {
   }
 
   private static String why(Omission omission, LocalDate date) {
-    return "Its day is %s. %s".formatted(spelled(date), omission.reason());
+    return "Its day is %s. %s".formatted(spelled(date), NormWords.of(omission.why()));
   }
 
   private static String spelled(LocalDate date) {

@@ -22,6 +22,7 @@ final class Said {
           "absence",
           "access",
           "assigning",
+          "calendar",
           "care",
           "cluster",
           "exchange",
