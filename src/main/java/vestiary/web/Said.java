@@ -26,6 +26,7 @@ final class Said {
           "care",
           "cluster",
           "exchange",
+          "history",
           "movement",
           "own",
           "people",
