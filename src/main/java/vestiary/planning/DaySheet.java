@@ -82,7 +82,8 @@ final class DaySheet {
             .map(
                 o ->
                     new DayView.Omitted(
-                        o.name().in(locale), new DayView.Reason(NormWords.of(o.why()), o.source())))
+                        o.name().in(locale),
+                        new DayView.Reason(NormWords.of(o.why()), NormWords.source(o.source()))))
             .toList(),
         span.churches().stream().flatMap(this::own).toList(),
         notices);
@@ -147,7 +148,7 @@ final class DaySheet {
 
   private static List<DayView.Reason> reasons(Day day) {
     return day.reasons().stream()
-        .map(r -> new DayView.Reason(NormWords.of(r.said()), r.source()))
+        .map(r -> new DayView.Reason(NormWords.of(r.said()), NormWords.source(r.source())))
         .toList();
   }
 

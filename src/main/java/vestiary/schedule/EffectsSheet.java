@@ -61,7 +61,7 @@ class EffectsSheet {
     boolean one = count == 1;
     String masses = Speech.count(count, "Mass");
     return switch (kind) {
-      case MOVES -> one ? say("%s moves", masses) : say("%s move", masses);
+      case MOVES -> one ? say("%1$s moves", masses) : say("%1$s move", masses);
       case CHANGES -> one ? say("%s changes", masses) : say("%s change", masses);
       case GOES -> one ? say("%s is no longer said", masses) : say("%s are no longer said", masses);
       case COMES -> one ? say("%s is new", masses) : say("%s are new", masses);

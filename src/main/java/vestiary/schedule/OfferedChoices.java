@@ -161,7 +161,9 @@ final class OfferedChoices {
             kind -> {
               Permission permission = rulings.apply(kind.id(), Leave.NONE).permission();
               return new MassChoices.NotPermitted(
-                  MassKindWords.of(kind), NormWords.of(permission.said()), permission.source());
+                  MassKindWords.of(kind),
+                  NormWords.of(permission.said()),
+                  NormWords.source(permission.source()));
             })
         .toList();
   }

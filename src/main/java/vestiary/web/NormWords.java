@@ -22,7 +22,12 @@ public final class NormWords {
   /** Sentence and source in one, for example "White, for Easter Time (GIRM 346 a).". */
   public static String cited(Reason reason) {
     String said = of(reason.said());
-    return "%s (%s).".formatted(said.substring(0, said.length() - 1), reason.source());
+    return "%s (%s).".formatted(said.substring(0, said.length() - 1), source(reason.source()));
+  }
+
+  /** The norm, by the name that books of the reader's language give it. */
+  public static String source(String source) {
+    return source.replace("GIRM", say("GIRM")).replace("common practice", say("common practice"));
   }
 
   private static Object value(Object value) {
