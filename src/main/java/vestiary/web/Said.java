@@ -28,6 +28,7 @@ final class Said {
           "exchange",
           "history",
           "movement",
+          "ordo",
           "own",
           "people",
           "plan",
