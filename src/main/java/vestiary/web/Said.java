@@ -35,6 +35,7 @@ final class Said {
           "planning",
           "pool",
           "problem",
+          "proper",
           "remedy",
           "reservation",
           "review",
