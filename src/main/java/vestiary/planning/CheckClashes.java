@@ -170,7 +170,7 @@ public class CheckClashes {
                   about(mass),
                   withoutStop(NormWords.of(mass.ruling().permission().said())),
                   say("not permitted"),
-                  say("Source: ") + mass.ruling().permission().source() + ".",
+                  say("Source: ") + NormWords.source(mass.ruling().permission().source()) + ".",
                   "")));
     }
     if (!mass.isColourLawful()) {

@@ -164,7 +164,7 @@ final class SetOutSheets {
   }
 
   private static String lawful(Step step) {
-    return "%s (%s)".formatted(say(step.sentence()), step.source());
+    return "%s (%s)".formatted(say(step.sentence()), NormWords.source(step.source()));
   }
 
   private SetOutView.Coming coming(SetOut.Coming coming) {
