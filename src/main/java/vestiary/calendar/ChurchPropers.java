@@ -110,8 +110,7 @@ final class ChurchPropers {
         Rank.SOLEMNITY,
         Precedence.OWN_TITULAR,
         own.colour(),
-        new Reason(
-            capitalised(own.colour().id()) + ", as this church keeps its title.", "GIRM 346"),
+        new Reason(Sentence.of("%s, as this church keeps its title.", own.colour()), "GIRM 346"),
         own.day());
   }
 
@@ -122,7 +121,7 @@ final class ChurchPropers {
         Rank.SOLEMNITY,
         Precedence.OWN_DEDICATION,
         Colour.WHITE,
-        new Reason("White, for the dedication of a church.", "common practice"),
+        new Reason(Sentence.of("White, for the dedication of a church."), "common practice"),
         dedication.day());
   }
 
@@ -142,8 +141,7 @@ final class ChurchPropers {
             place.rank(),
             place.precedence(),
             inscribed.colour(),
-            new Reason(
-                capitalised(inscribed.colour().id()) + ", as its proper has it.", "GIRM 346"),
+            new Reason(Sentence.of("%s, as its proper has it.", inscribed.colour()), "GIRM 346"),
             inscribed.day()));
   }
 
@@ -192,9 +190,5 @@ final class ChurchPropers {
             "Proper of this church; " + place.source(),
             why);
     return new Entry(celebration, DateRule.on(day), false, Set.of(), "", 0, Integer.MAX_VALUE);
-  }
-
-  private static String capitalised(String word) {
-    return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 }

@@ -20,7 +20,9 @@ record DatedDuty(LocalDate date, Duty duty) {
   }
 
   private static DatedDuty from(Map<String, String> line) {
-    Duty duty = new Duty(line.get("obliges").equals("yes"), line.get("reason"), line.get("source"));
+    Duty duty =
+        new Duty(
+            line.get("obliges").equals("yes"), Sentence.of(line.get("reason")), line.get("source"));
     return new DatedDuty(LocalDate.parse(line.get("date")), duty);
   }
 

@@ -59,6 +59,11 @@ public record Day(
 
   /** Which celebration is kept and in which colour, and why: one plain sentence. */
   public String reason() {
+    return why().english();
+  }
+
+  /** The same, with its values apart. */
+  public Sentence why() {
     return DayReasons.sentence(this);
   }
 

@@ -8,24 +8,26 @@ package vestiary.calendar;
  * Bishops (from memory).
  */
 enum DayKind {
-  GOOD_FRIDAY_OR_HOLY_SATURDAY("-------", "Good Friday and Holy Saturday"),
-  TRIDUUM("-------", "Holy Thursday and Easter Sunday"),
-  PRIVILEGED_SUNDAY("-------", "Sundays of Advent, Lent and Easter"),
-  OBLIGING_SOLEMNITY("-------", "solemnities of obligation"),
-  OTHER_SOLEMNITY("----Y--", "solemnities and All Souls"),
-  ASH_WEDNESDAY_OR_HOLY_WEEK("----Y--", "Ash Wednesday and the weekdays of Holy Week"),
-  EASTER_OCTAVE("----Y--", "the weekdays of the Easter octave"),
-  SUNDAY("YB--Y--", "Sundays of Christmas Time and Ordinary Time"),
-  FEAST("YB--Y--", "feasts"),
-  PRIVILEGED_WEEKDAY("YB--YY-", "weekdays of Lent, 17 to 24 December and the octave of Christmas"),
+  GOOD_FRIDAY_OR_HOLY_SATURDAY("-------", Sentence.of("Good Friday and Holy Saturday")),
+  TRIDUUM("-------", Sentence.of("Holy Thursday and Easter Sunday")),
+  PRIVILEGED_SUNDAY("-------", Sentence.of("Sundays of Advent, Lent and Easter")),
+  OBLIGING_SOLEMNITY("-------", Sentence.of("solemnities of obligation")),
+  OTHER_SOLEMNITY("----Y--", Sentence.of("solemnities and All Souls")),
+  ASH_WEDNESDAY_OR_HOLY_WEEK("----Y--", Sentence.of("Ash Wednesday and the weekdays of Holy Week")),
+  EASTER_OCTAVE("----Y--", Sentence.of("the weekdays of the Easter octave")),
+  SUNDAY("YB--Y--", Sentence.of("Sundays of Christmas Time and Ordinary Time")),
+  FEAST("YB--Y--", Sentence.of("feasts")),
+  PRIVILEGED_WEEKDAY(
+      "YB--YY-", Sentence.of("weekdays of Lent, 17 to 24 December and the octave of Christmas")),
   MEMORIAL_OR_SEASON(
-      "YBR-YY-", "obligatory memorials and weekdays of Advent, Christmas and Easter Time"),
-  ORDINARY_WEEKDAY("YBRYYYY", "weekdays of Ordinary Time");
+      "YBR-YY-",
+      Sentence.of("obligatory memorials and weekdays of Advent, Christmas and Easter Time")),
+  ORDINARY_WEEKDAY("YBRYYYY", Sentence.of("weekdays of Ordinary Time"));
 
   private final String cells;
-  private final String words;
+  private final Sentence words;
 
-  DayKind(String cells, String words) {
+  DayKind(String cells, Sentence words) {
     this.cells = cells;
     this.words = words;
   }
@@ -68,7 +70,7 @@ enum DayKind {
   }
 
   /** The days of this row, for a sentence. */
-  String words() {
+  Sentence words() {
     return words;
   }
 }

@@ -8,40 +8,41 @@ final class DayReasons {
 
   private static final Reason PRESENT_NORMS =
       new Reason(
-          "This is the day by present norms; the norm was another in that year.",
+          Sentence.of("This is the day by present norms; the norm was another in that year."),
           "Notitiae 20 (1984), 26 (1990) 160, 42 (2006) 96");
 
   private DayReasons() {}
 
   /** For example "The Most Holy Trinity, before Saint ... (UNLY 59 I.3); white, for ...". */
-  static String sentence(Day day) {
+  static Sentence sentence(Day day) {
     Celebration kept = day.kept();
-    return kept.name().english()
-        + why(day)
-        + " ("
-        + kept.precedence().source()
-        + "); "
-        + lowered(kept.colourReason().cited());
+    return new Sentence(
+        "%s%s (%s); %s",
+        List.of(
+            Sentence.Named.alone(kept.name()),
+            why(day),
+            kept.precedence().source(),
+            new Sentence.Cited(kept.colourReason(), false)));
   }
 
-  private static String why(Day day) {
+  private static Sentence why(Day day) {
     if (!day.transfers().isEmpty()) {
-      return ", moved here from " + Dates.spelled(day.transfers().get(0).from());
+      return Sentence.of(", moved here from %s", day.transfers().get(0).from());
     }
     if (HolyThursday.is(day.kept())) return HolyThursday.BESIDE_THE_WEEKDAY;
     boolean prevails = day.kept().precedence().number() <= 11;
     if (prevails && !day.omitted().isEmpty()) return insteadOf(day.omitted().get(0));
-    if (day.celebrations().size() == 1) return "";
+    if (day.celebrations().size() == 1) return Sentence.NOTHING;
     return day.celebrations().get(1).rank() == Rank.COMMEMORATION
-        ? ", with a commemoration if one is wished"
-        : ", unless a memorial is chosen";
+        ? Sentence.of(", with a commemoration if one is wished")
+        : Sentence.of(", unless a memorial is chosen");
   }
 
-  private static String insteadOf(Omission omitted) {
-    String name = omitted.name().inSentence();
+  private static Sentence insteadOf(Omission omitted) {
+    Sentence.Named name = Sentence.Named.within(omitted.name());
     return omitted.isKeptElsewhere()
-        ? ", while " + name + " is kept on " + Dates.spelled(omitted.keptOn().get(0))
-        : ", which stands before " + name;
+        ? Sentence.of(", while %s is kept on %s", name, omitted.keptOn().get(0))
+        : Sentence.of(", which stands before %s", name);
   }
 
   /** Season, place in the table, what gave way, what may be chosen, colour, duty, evening. */
@@ -53,27 +54,29 @@ final class DayReasons {
     day.omitted().forEach(o -> chain.add(omission(o)));
     if (day.celebrations().size() > 1 && !HolyThursday.is(day.kept())) chain.add(choice(day));
     chain.add(day.kept().colourReason());
-    chain.add(new Reason(day.duty().reason(), day.duty().source()));
-    chain.add(new Reason(day.evening().reason(), day.evening().source()));
+    chain.add(new Reason(day.duty().why(), day.duty().source()));
+    chain.add(new Reason(day.evening().why(), day.evening().source()));
     if (day.isByPresentNorms()) chain.add(PRESENT_NORMS);
     return List.copyOf(chain);
   }
 
   private static Reason season(Day day) {
-    String season =
+    Sentence season =
         switch (day.season()) {
-          case ADVENT -> "Advent";
-          case CHRISTMAS -> "Christmas Time";
-          case ORDINARY -> "Ordinary Time";
-          case LENT -> "Lent";
-          case TRIDUUM -> "the Paschal Triduum";
-          case EASTER -> "Easter Time";
+          case ADVENT -> Sentence.of("Advent");
+          case CHRISTMAS -> Sentence.of("Christmas Time");
+          case ORDINARY -> Sentence.of("Ordinary Time");
+          case LENT -> Sentence.of("Lent");
+          case TRIDUUM -> Sentence.of("the Paschal Triduum");
+          case EASTER -> Sentence.of("Easter Time");
         };
-    String week =
+    Sentence place =
         day.week() == 0 || day.season() == Season.TRIDUUM
-            ? " is in " + season
-            : " is in the " + lowered(OrdinalNames.english(day.week())) + " week of " + season;
-    return new Reason(Dates.spelled(day.date()) + week + ".", sourceOf(day.season()));
+            ? Sentence.of("%s is in %s.", day.date(), season)
+            : Sentence.of(
+                "%s is in the %s week of %s.",
+                day.date(), new Sentence.Ordinal(day.week()), season);
+    return new Reason(place, sourceOf(day.season()));
   }
 
   private static String sourceOf(Season season) {
@@ -88,42 +91,36 @@ final class DayReasons {
   }
 
   private static Reason arrival(Celebration kept, Transfer transfer) {
-    String sentence =
-        "%s comes here from %s, because %s"
-            .formatted(
-                raised(kept.name().inSentence()),
-                Dates.spelled(transfer.from()),
-                transfer.reason());
-    return new Reason(sentence, transfer.source());
+    return new Reason(
+        Sentence.of(
+            "%s comes here from %s, because %s",
+            Sentence.Named.atHead(kept.name()), transfer.from(), transfer.why()),
+        transfer.source());
   }
 
   private static Reason place(Celebration kept) {
-    String sentence =
-        "%s stands at number %d of the table of liturgical days; the lowest number is kept."
-            .formatted(raised(kept.name().inSentence()), kept.precedence().number());
-    return new Reason(sentence, kept.precedence().source());
+    return new Reason(
+        Sentence.of(
+            "%s stands at number %d of the table of liturgical days; the lowest number is kept.",
+            Sentence.Named.atHead(kept.name()), kept.precedence().number()),
+        kept.precedence().source());
   }
 
   private static Reason omission(Omission omitted) {
     return new Reason(
-        omitted.name().english() + ": " + lowered(omitted.reason()), omitted.source());
+        new Sentence(
+            "%s: %s",
+            List.of(Sentence.Named.alone(omitted.name()), new Sentence.Lowered(omitted.why()))),
+        omitted.source());
   }
 
   private static Reason choice(Day day) {
     return day.celebrations().get(1).rank() == Rank.COMMEMORATION
         ? new Reason(
-            "A saint of the day may have the collect; Mass and colour are the day's.",
+            Sentence.of("A saint of the day may have the collect; Mass and colour are the day's."),
             "GIRM 355 a; UNLY 16 b")
         : new Reason(
-            "The weekday's Mass is said unless a memorial of the day is chosen.",
+            Sentence.of("The weekday's Mass is said unless a memorial of the day is chosen."),
             "UNLY 14; GIRM 355");
-  }
-
-  private static String raised(String sentence) {
-    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
-  }
-
-  private static String lowered(String sentence) {
-    return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
   }
 }

@@ -10,11 +10,16 @@ import java.util.Objects;
  *
  * @param leeway whether the other day's Mass may be said as well
  */
-public record Evening(boolean tomorrow, Leeway leeway, String reason, String source) {
+public record Evening(boolean tomorrow, Leeway leeway, Sentence why, String source) {
 
   public Evening {
     Objects.requireNonNull(leeway);
-    Objects.requireNonNull(reason);
+    Objects.requireNonNull(why);
     Objects.requireNonNull(source);
+  }
+
+  /** Why, in English. */
+  public String reason() {
+    return why.english();
   }
 }

@@ -17,25 +17,28 @@ final class EveningRules {
       new Evening(
           false,
           Leeway.NONE,
-          "The evening is still this day's, since neither a Sunday nor a solemnity follows.",
+          Sentence.of(
+              "The evening is still this day's, since neither a Sunday nor a solemnity follows."),
           "UNLY 3, 11, 13");
   private static final Evening HOLY_THURSDAY =
       new Evening(
           false,
           Leeway.NONE,
-          "The evening Mass of the Lord's Supper, in white, begins the Paschal Triduum.",
+          Sentence.of(
+              "The evening Mass of the Lord's Supper, in white, begins the Paschal Triduum."),
           "UNLY 19; Paschale solemnitatis 44 to 46");
   private static final Evening GOOD_FRIDAY =
       new Evening(
           false,
           Leeway.NONE,
-          "The evening is still Good Friday's; no Mass is said.",
+          Sentence.of("The evening is still Good Friday's; no Mass is said."),
           "UNLY 19; Roman Missal, Good Friday 1");
   private static final Evening HOLY_SATURDAY =
       new Evening(
           true,
           Leeway.NONE,
-          "After nightfall the Easter Vigil begins Easter Sunday; no other Mass is said.",
+          Sentence.of(
+              "After nightfall the Easter Vigil begins Easter Sunday; no other Mass is said."),
           "UNLY 21; Paschale solemnitatis 78");
 
   /** Solemnities with a Vigil Mass in the Missal. UNLY 11. */
@@ -81,26 +84,28 @@ final class EveningRules {
 
   /** In 2022 the Baptist was kept on 23 June until None, the Sacred Heart from that evening on. */
   private static Evening afterNone(Eve tomorrow) {
-    String name = tomorrow.kept().name().inSentence();
+    Sentence.Named name = Sentence.Named.within(tomorrow.kept().name());
     return new Evening(
         true,
         Leeway.NONE,
-        "The evening Mass is already of the next day, "
-            + name
-            + ", whose date this day gave way to.",
+        Sentence.of(
+            "The evening Mass is already of the next day, %s, whose date this day gave way to.",
+            name),
         "Congregation for Divine Worship, note of 11 May 2020");
   }
 
   private Evening open(Eve tomorrow) {
-    String name = tomorrow.kept().name().inSentence();
+    Sentence.Named name = Sentence.Named.within(tomorrow.kept().name());
     boolean next = settled.open() == OpenEvening.SOLEMNITY;
-    String reason =
+    Sentence why =
         next
-            ? "No law settles this evening; here it is already that of the next day, %s. The Mass of"
-                + " this day may be said as well."
-            : "No law settles this evening; here it is still this day's. The Mass of the next day,"
-                + " %s, may be said as well.";
-    return new Evening(next, Leeway.EITHER, reason.formatted(name), "UNLY 11, 61; common practice");
+            ? Sentence.of(
+                "No law settles this evening; here it is already that of the next day, %s. The Mass of this day may be said as well.",
+                name)
+            : Sentence.of(
+                "No law settles this evening; here it is still this day's. The Mass of the next day, %s, may be said as well.",
+                name);
+    return new Evening(next, Leeway.EITHER, why, "UNLY 11, 61; common practice");
   }
 
   private static boolean hasVigilMass(Eve day) {
@@ -117,30 +122,32 @@ final class EveningRules {
   }
 
   private static Evening byPrecept(Eve tomorrow) {
-    String name = tomorrow.kept().name().inSentence();
-    String reason =
+    Sentence.Named name = Sentence.Named.within(tomorrow.kept().name());
+    Sentence why =
         tomorrow.obliges()
-            ? "The evening Mass is already of the next day, " + name + ", which obliges."
-            : "The evening is still this day's: it obliges and the next day, "
-                + name
-                + ", does not.";
+            ? Sentence.of("The evening Mass is already of the next day, %s, which obliges.", name)
+            : Sentence.of(
+                "The evening is still this day's: it obliges and the next day, %s, does not.",
+                name);
     boolean byLeave = !tomorrow.obliges() && hasVigilMass(tomorrow);
     return new Evening(
         tomorrow.obliges(),
         byLeave ? Leeway.BY_LEAVE : Leeway.NONE,
-        reason,
+        why,
         "Notitiae 20 (1984); UNLY 61");
   }
 
   private static Evening byRank(Eve today, Eve tomorrow) {
     boolean next = tomorrow.kept().precedence().isBefore(today.kept().precedence());
-    String name = tomorrow.kept().name().inSentence();
-    String reason =
+    Sentence.Named name = Sentence.Named.within(tomorrow.kept().name());
+    Sentence why =
         next
-            ? "The evening Mass is already of the next day, " + name + ", which stands higher."
-            : "The evening is still this day's: the next, " + name + ", does not stand higher.";
+            ? Sentence.of(
+                "The evening Mass is already of the next day, %s, which stands higher.", name)
+            : Sentence.of(
+                "The evening is still this day's: the next, %s, does not stand higher.", name);
     String source = "UNLY 61; " + tomorrow.kept().precedence().source();
-    return new Evening(next, Leeway.NONE, reason, source);
+    return new Evening(next, Leeway.NONE, why, source);
   }
 
   /**

@@ -8,8 +8,9 @@ import java.util.List;
  */
 final class HolyThursday {
 
-  static final String BESIDE_THE_WEEKDAY =
-      ", with the Chrism Mass and in the evening the Mass of the Lord's Supper, both white";
+  static final Sentence BESIDE_THE_WEEKDAY =
+      Sentence.of(
+          ", with the Chrism Mass and in the evening the Mass of the Lord's Supper, both white");
 
   private static final String ID = "thursday-of-holy-week";
 

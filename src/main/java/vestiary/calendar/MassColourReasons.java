@@ -5,24 +5,28 @@ final class MassColourReasons {
 
   private MassColourReasons() {}
 
-  static String sentence(MassKind kind) {
+  static Sentence sentence(MassKind kind) {
     return switch (kind) {
       case FUNERAL, FUNERAL_OUTSIDE_MASS, DEAD_ANNIVERSARY, DEAD ->
-          "The colours for the dead, as the bishops' conference allows them.";
-      case CONFIRMATION -> "The ritual Mass of confirmation is red or white.";
-      case SCRUTINY -> "Violet, the colour of the Masses of the scrutinies.";
-      case BAPTISM -> "The ritual Mass of baptism is white; on a Sunday the Sunday's colour too.";
-      case ANOINTING -> "The Mass with anointing is white; on a Sunday the Sunday's colour too.";
-      case WEDDING -> "The ritual Mass of marriage is white.";
-      case VOTIVE -> "The colour that suits the votive Mass, or that of the day or season.";
+          Sentence.of("The colours for the dead, as the bishops' conference allows them.");
+      case CONFIRMATION -> Sentence.of("The ritual Mass of confirmation is red or white.");
+      case SCRUTINY -> Sentence.of("Violet, the colour of the Masses of the scrutinies.");
+      case BAPTISM ->
+          Sentence.of("The ritual Mass of baptism is white; on a Sunday the Sunday's colour too.");
+      case ANOINTING ->
+          Sentence.of("The Mass with anointing is white; on a Sunday the Sunday's colour too.");
+      case WEDDING -> Sentence.of("The ritual Mass of marriage is white.");
+      case VOTIVE ->
+          Sentence.of("The colour that suits the votive Mass, or that of the day or season.");
       case VARIOUS_NEEDS ->
-          "The colour of the day or season, and violet where the Mass is penitential.";
-      case PROCESSION -> "The colour of the day, or white.";
-      case BENEDICTION -> "White, for the Holy Eucharist.";
-      case GOOD_FRIDAY -> "Red, for the Passion of the Lord.";
-      case CHRISM, LORDS_SUPPER, EASTER_VIGIL -> "White, as this Mass has its own colour.";
-      case OF_THE_DAY, ANTICIPATED, OTHER -> "The colour of the day.";
-      default -> "The ritual Mass is white.";
+          Sentence.of("The colour of the day or season, and violet where the Mass is penitential.");
+      case PROCESSION -> Sentence.of("The colour of the day, or white.");
+      case BENEDICTION -> Sentence.of("White, for the Holy Eucharist.");
+      case GOOD_FRIDAY -> Sentence.of("Red, for the Passion of the Lord.");
+      case CHRISM, LORDS_SUPPER, EASTER_VIGIL ->
+          Sentence.of("White, as this Mass has its own colour.");
+      case OF_THE_DAY, ANTICIPATED, OTHER -> Sentence.of("The colour of the day.");
+      default -> Sentence.of("The ritual Mass is white.");
     };
   }
 

@@ -9,13 +9,18 @@ import java.util.Objects;
  * @param colours the usual one first; never empty
  */
 public record MassOption(
-    Celebration celebration, List<Colour> colours, String reason, String source) {
+    Celebration celebration, List<Colour> colours, Sentence why, String source) {
 
   public MassOption {
     Objects.requireNonNull(celebration);
     colours = List.copyOf(colours);
     if (colours.isEmpty()) throw new IllegalArgumentException("A Mass needs a colour.");
-    Objects.requireNonNull(reason);
+    Objects.requireNonNull(why);
     Objects.requireNonNull(source);
+  }
+
+  /** Why, in English. */
+  public String reason() {
+    return why.english();
   }
 }

@@ -42,7 +42,8 @@ final class MassPermissions {
     if (TriduumPermissions.isWithoutMass(date)) return noMassOn(date);
     if (request.isVotive() && Votives.isMystery(request.votiveOf())) {
       return refused(
-          "The mysteries of the life of the Lord or of Mary are not said as votive Masses.",
+          Sentence.of(
+              "The mysteries of the life of the Lord or of Mary are not said as votive Masses."),
           "GIRM 375");
     }
     DayKind row = row(judged);
@@ -61,18 +62,20 @@ final class MassPermissions {
 
   private static Permission freed() {
     return permitted(
-        "This Mass may be said here without the bishop's order when its celebration is held.",
+        Sentence.of(
+            "This Mass may be said here without the bishop's order when its celebration is held."),
         "Roman Missal, rubrics of the Masses for various needs");
   }
 
   private static Permission allowed(DayKind row, MassColumn column) {
     if (!row.needsLeave(column)) {
-      return permitted("It may be said on " + row.words() + ".", column.source());
+      return permitted(Sentence.of("It may be said on %s.", row.words()), column.source());
     }
     return column == MassColumn.BY_BISHOP
-        ? withLeave("It is said by the order or leave of the bishop.", column.source())
+        ? withLeave(Sentence.of("It is said by the order or leave of the bishop."), column.source())
         : withLeave(
-            "It is said because the rector or the celebrant judges that a real need asks for it.",
+            Sentence.of(
+                "It is said because the rector or the celebrant judges that a real need asks for it."),
             column.source());
   }
 }

@@ -52,8 +52,12 @@ final class MassRulings {
     List<Celebration> celebrations =
         MassTimes.isHolyThursday(day) ? List.of(day.kept()) : day.celebrations();
     return celebrations.stream()
-        .map(c -> new MassOption(c, c.colours(), c.colourReason().cited(), c.source()))
+        .map(c -> new MassOption(c, c.colours(), cited(c.colourReason()), c.source()))
         .toList();
+  }
+
+  private static Sentence cited(Reason reason) {
+    return new Sentence("%s", List.of(new Sentence.Cited(reason, true)));
   }
 
   private static List<MassOption> own(Celebration mass, MassRequest request) {

@@ -37,7 +37,9 @@ final class MemorialsMeeting {
 
   private static boolean leave(Entry entry, Entry kept, List<Omission> omitted) {
     if (entry == kept) return true;
-    String reason = kept.celebration().name().english() + " is kept when two memorials meet.";
+    Sentence reason =
+        Sentence.of(
+            "%s is kept when two memorials meet.", Sentence.Named.alone(kept.celebration().name()));
     String source = "Congregation for Divine Worship, notification of 24 March 2018";
     return omitted.add(
         new Omission(entry.id(), entry.celebration().name(), List.of(), reason, source));

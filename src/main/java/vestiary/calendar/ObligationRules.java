@@ -10,13 +10,13 @@ package vestiary.calendar;
 final class ObligationRules {
 
   private static final Duty SUNDAY =
-      new Duty(true, "Every Sunday is a day of obligation.", "Canon 1246 § 1");
+      new Duty(true, Sentence.of("Every Sunday is a day of obligation."), "Canon 1246 § 1");
   private static final Duty NO_HOLY_DAY =
-      new Duty(false, "This is no day of obligation.", "Canon 1246");
+      new Duty(false, Sentence.of("This is no day of obligation."), "Canon 1246");
   private static final Duty TRANSFERRED =
       new Duty(
           false,
-          "The obligation does not follow a celebration to another date.",
+          Sentence.of("The obligation does not follow a celebration to another date."),
           "Dicastery for Divine Worship, note of 23 January 2025");
 
   private final CalendarNorms norms;
@@ -25,13 +25,18 @@ final class ObligationRules {
 
   ObligationRules(CalendarNorms norms) {
     this.norms = norms;
-    String here = norms.offered().id().equals("general") ? "by the universal list" : inThe(norms);
+    Sentence here =
+        norms.offered().id().equals("general")
+            ? Sentence.of("by the universal list")
+            : inThe(norms);
     this.holyDay =
-        new Duty(true, "This is a holy day of obligation " + here + ".", norms.dutySource());
+        new Duty(
+            true, Sentence.of("This is a holy day of obligation %s.", here), norms.dutySource());
     this.lapsed =
         new Duty(
             false,
-            "This holy day does not oblige " + here + " when it falls on a Saturday or a Monday.",
+            Sentence.of(
+                "This holy day does not oblige %s when it falls on a Saturday or a Monday.", here),
             norms.dutySource());
   }
 
@@ -57,8 +62,9 @@ final class ObligationRules {
     return besideSunday && norms.lapseBesideSunday().contains(celebration);
   }
 
-  private static String inThe(CalendarNorms norms) {
-    String name = norms.offered().name().english();
-    return "in " + (name.startsWith("United") ? "the " : "") + name;
+  private static Sentence inThe(CalendarNorms norms) {
+    LocalName country = norms.offered().name();
+    String article = country.english().startsWith("United") ? "the " : "";
+    return Sentence.of("in %s", new Sentence.Named(country, article + country.english()));
   }
 }

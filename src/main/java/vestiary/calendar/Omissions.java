@@ -9,11 +9,14 @@ final class Omissions {
 
   static Omission of(Celebration omitted, Celebration kept) {
     boolean optional = omitted.rank() == Rank.OPTIONAL_MEMORIAL;
-    String reason =
-        (optional ? "An optional memorial is left out" : "Left out this year,")
-            + " because the day keeps a higher celebration, "
-            + kept.name().inSentence()
-            + ".";
+    Sentence.Named higher = Sentence.Named.within(kept.name());
+    Sentence reason =
+        optional
+            ? Sentence.of(
+                "An optional memorial is left out because the day keeps a higher celebration, %s.",
+                higher)
+            : Sentence.of(
+                "Left out this year, because the day keeps a higher celebration, %s.", higher);
     String source = (optional ? "UNLY 14; " : "UNLY 60; ") + kept.precedence().source();
     return new Omission(omitted.id(), omitted.name(), List.of(), reason, source);
   }

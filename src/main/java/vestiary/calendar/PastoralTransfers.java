@@ -29,7 +29,7 @@ final class PastoralTransfers {
           wish.celebration(),
           day,
           sunday,
-          "this church keeps it on the Sunday for the good of the faithful.",
+          Sentence.of("this church keeps it on the Sunday for the good of the faithful."),
           "UNLY 58");
     }
   }

@@ -5,21 +5,21 @@ final class Permissions {
 
   private Permissions() {}
 
-  static Permission permitted(String sentence, String source) {
-    return new Permission(Verdict.PERMITTED, sentence, source);
+  static Permission permitted(Sentence said, String source) {
+    return new Permission(Verdict.PERMITTED, said, source);
   }
 
-  static Permission withLeave(String sentence, String source) {
-    return new Permission(Verdict.WITH_LEAVE, sentence, source);
+  static Permission withLeave(Sentence said, String source) {
+    return new Permission(Verdict.WITH_LEAVE, said, source);
   }
 
-  static Permission refused(String sentence, String source) {
-    return new Permission(Verdict.NOT_PERMITTED, sentence, source);
+  static Permission refused(Sentence said, String source) {
+    return new Permission(Verdict.NOT_PERMITTED, said, source);
   }
 
   static Permission noMassOn(Day day) {
     return refused(
-        "No Mass is said on " + day.kept().name().inSentence() + ".",
+        Sentence.of("No Mass is said on %s.", Sentence.Named.within(day.kept().name())),
         "Roman Missal, Good Friday 1; Paschale solemnitatis 59, 75");
   }
 }

@@ -20,7 +20,7 @@ final class SaturdayOfMary {
           Precedence.OPTIONAL_MEMORIAL,
           List.of(Colour.WHITE),
           "UNLY 15; " + Precedence.OPTIONAL_MEMORIAL.source(),
-          new Reason("White, for the Blessed Virgin Mary.", "GIRM 346 a"));
+          new Reason(Sentence.of("White, for the Blessed Virgin Mary."), "GIRM 346 a"));
 
   private SaturdayOfMary() {}
 

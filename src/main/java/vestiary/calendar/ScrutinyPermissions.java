@@ -23,20 +23,20 @@ final class ScrutinyPermissions {
   static Permission of(Day day, Leave leave) {
     if (TriduumPermissions.isWithoutMass(day)) return noMassOn(day);
     if (SUNDAYS.contains(day.kept().id())) {
-      return permitted("This is a Sunday of the scrutinies.", SOURCE);
+      return permitted(Sentence.of("This is a Sunday of the scrutinies."), SOURCE);
     }
     boolean inLent = day.season() == Season.LENT && day.week() >= 1 && day.week() < 6;
     if (inLent && day.kept().rank() != Rank.SOLEMNITY) {
       return leave == Leave.NONE
           ? refused(
-              "A scrutiny is held on the third, fourth or fifth Sunday of Lent, unless a pastoral"
-                  + " need asks for this day.",
+              Sentence.of(
+                  "A scrutiny is held on the third, fourth or fifth Sunday of Lent, unless a pastoral need asks for this day."),
               SOURCE)
-          : withLeave("It is held here because a pastoral need asks for it.", SOURCE);
+          : withLeave(Sentence.of("It is held here because a pastoral need asks for it."), SOURCE);
     }
     return refused(
-        "A scrutiny is held on the third, fourth or fifth Sunday of Lent; here the Mass of the day"
-            + " is said.",
+        Sentence.of(
+            "A scrutiny is held on the third, fourth or fifth Sunday of Lent; here the Mass of the day is said."),
         SOURCE);
   }
 }

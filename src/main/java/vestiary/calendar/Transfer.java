@@ -8,16 +8,21 @@ import java.util.Objects;
  *
  * <p>In 2024 the Annunciation went from 25 March, Monday of Holy Week, to 8 April.
  *
- * @param reason one sentence that says why, without the dates
+ * @param why one sentence that says why, without the dates
  */
 public record Transfer(
-    String celebration, LocalDate from, LocalDate to, String reason, String source) {
+    String celebration, LocalDate from, LocalDate to, Sentence why, String source) {
 
   public Transfer {
     Objects.requireNonNull(celebration);
     Objects.requireNonNull(from);
     Objects.requireNonNull(to);
-    Objects.requireNonNull(reason);
+    Objects.requireNonNull(why);
     Objects.requireNonNull(source);
+  }
+
+  /** Why, in English. */
+  public String reason() {
+    return why.english();
   }
 }

@@ -50,7 +50,7 @@ final class Transfers {
       plan.hold(decision.celebration(), to, decision.source());
       return;
     }
-    String why = "so it was decided for this year.";
+    Sentence why = Sentence.of("so it was decided for this year.");
     plan.move(decision.celebration(), from, to, why, decision.source());
   }
 
@@ -85,13 +85,11 @@ final class Transfers {
     int day = plan.dayOf(BAPTIST);
     if (day == 0 || day != plan.dayOf(SACRED_HEART)) return;
     String goes = propers.isPatron(BAPTIST) ? SACRED_HEART : BAPTIST;
-    String stays = propers.isPatron(BAPTIST) ? "the patron" : "the Lord";
-    plan.move(
-        goes,
-        day,
-        day - 1,
-        "two solemnities meet on this day and that of " + stays + " stays.",
-        "Congregation for Divine Worship, note of 11 May 2020");
+    Sentence stays =
+        propers.isPatron(BAPTIST)
+            ? Sentence.of("two solemnities meet on this day and that of the patron stays.")
+            : Sentence.of("two solemnities meet on this day and that of the Lord stays.");
+    plan.move(goes, day, day - 1, stays, "Congregation for Divine Worship, note of 11 May 2020");
   }
 
   /** Solemnities that do not prevail on their day, the highest first. */

@@ -99,11 +99,11 @@ final class YearPlan {
   /**
    * @param why half a sentence that begins with a small letter and ends with a full stop
    */
-  void move(String id, int from, int to, String why, String source) {
+  void move(String id, int from, int to, Sentence why, String source) {
     Entry entry = get(id, from);
     entries[from].remove(entry);
     lay(to, entry);
-    String reason = "Kept on " + Dates.spelled(year.date(to)) + " instead, because " + why;
+    Sentence reason = Sentence.of("Kept on %s instead, because %s", year.date(to), why);
     List<LocalDate> keptOn = List.of(year.date(to));
     leave(from, new Omission(id, entry.celebration().name(), keptOn, reason, source));
     LocalDate itsOwn =
@@ -136,10 +136,10 @@ final class YearPlan {
     return on(day).stream().filter(entry -> entry.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private String whyNot(Entry entry, int day) {
+  private Sentence whyNot(Entry entry, int day) {
     Celebration prevailing = prevailing(day);
     return prevailing == entry.celebration()
-        ? "a holy day on a Saturday or a Monday goes to the Sunday beside it."
-        : "it yields to " + prevailing.name().inSentence() + ".";
+        ? Sentence.of("a holy day on a Saturday or a Monday goes to the Sunday beside it.")
+        : Sentence.of("it yields to %s.", Sentence.Named.within(prevailing.name()));
   }
 }

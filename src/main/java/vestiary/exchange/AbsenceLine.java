@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -21,10 +22,12 @@ record AbsenceLine(int line, String person, LocalDate from, LocalDate to, String
 
   static final List<Column> COLUMNS =
       List.of(
-          required("person", "Key of the person"),
-          required("from", "First day the person is not available"),
-          optional("to", "Last such day; empty is until further notice"),
-          optional("reason", "Why; read by administrators and pastors alone, and best left empty"));
+          required("person", word("Key of the person")),
+          required("from", word("First day the person is not available")),
+          optional("to", word("Last such day; empty is until further notice")),
+          optional(
+              "reason",
+              word("Why; read by administrators and pastors alone, and best left empty")));
 
   static Reading<AbsenceLine> read(CsvTable table, DateWords words) {
     return table

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.word;
+
 import com.github.kagkarlsson.scheduler.task.TaskInstance;
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
@@ -84,7 +86,7 @@ class AskImport {
     }
     if (row.state() == ImportState.WAITING) {
       row.become(ImportState.FAILED);
-      row.failure = "It was stopped; nothing was changed.";
+      row.failure = word("It was stopped; nothing was changed.");
     } else if (row.state() == ImportState.RUNNING) {
       row.cancelled = true;
     }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 
@@ -21,7 +23,7 @@ class BadFile extends Exception {
 
   /** The same as the answer to whoever sent it. */
   Refused refused() {
-    String where = fault.line() > 1 ? "Line %,d: ".formatted(fault.line()) : "";
+    String where = fault.line() > 1 ? say("Line %,d: ", fault.line()) : "";
     return new Refused(Refusal.Unfit.of("file", where + getMessage()));
   }
 }

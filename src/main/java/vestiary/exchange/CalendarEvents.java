@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.io.text.ICalReader;
@@ -35,10 +37,11 @@ final class CalendarEvents {
     if (!text.stripLeading().regionMatches(true, 0, "BEGIN:VCALENDAR", 0, 15)) {
       throw new BadFile(
           1,
-          "The file is no calendar: it does not begin with BEGIN:VCALENDAR. Choose a file in the form iCalendar (.ics).");
+          say(
+              "The file is no calendar: it does not begin with BEGIN:VCALENDAR. Choose a file in the form iCalendar (.ics)."));
     }
     if (!text.stripTrailing().toUpperCase(Locale.ROOT).endsWith("END:VCALENDAR")) {
-      throw new BadFile(1, "The calendar breaks off before its end; send the whole file.");
+      throw new BadFile(1, say("The calendar breaks off before its end; send the whole file."));
     }
     refuseRestlessZones(text);
     List<Found> events = new ArrayList<>();
@@ -51,14 +54,14 @@ final class CalendarEvents {
       }
     } catch (IOException | RuntimeException unreadable) {
       throw new BadFile(
-          1, "The calendar cannot be read; save it anew from the program that made it.");
+          1, say("The calendar cannot be read; save it anew from the program that made it."));
     }
     if (events.isEmpty()) {
-      throw new BadFile(1, "The calendar has no events.");
+      throw new BadFile(1, say("The calendar has no events."));
     }
     if (events.size() > CalendarFile.MOST) {
       throw new BadFile(
-          1, "The calendar has more than %,d events. Divide it.".formatted(CalendarFile.MOST));
+          1, say("The calendar has more than %,d events. Divide it.", CalendarFile.MOST));
     }
     return events;
   }
@@ -75,7 +78,7 @@ final class CalendarEvents {
               .anyMatch(line -> !line.contains("FREQ=YEARLY") || line.contains("BYHOUR"));
       if (isRestless || zone.lines().count() > MOST_LINES_OF_ZONE) {
         throw new BadFile(
-            1, "A time zone in the calendar changes its clocks more than a zone does.");
+            1, say("A time zone in the calendar changes its clocks more than a zone does."));
       }
     }
   }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -38,7 +40,7 @@ class CalendarSheet {
         shown.choice(
             CHURCH,
             Stream.concat(
-                Stream.of(Choice.Option.of("", "As each event says in its place or title")),
+                Stream.of(Choice.Option.of("", say("As each event says in its place or title"))),
                 churches)),
         shown.text(FROM),
         shown.error(FROM),
@@ -56,15 +58,15 @@ class CalendarSheet {
     Asked asked = new Asked();
     String church = asked.text(CHURCH, typed.text(CHURCH));
     if (!church.isEmpty() && cluster.findChurch(church).isEmpty()) {
-      asked.fault(CHURCH, "church \"%s\" is no church of this cluster.".formatted(church));
+      asked.fault(CHURCH, say("church \"%s\" is no church of this cluster.", church));
     }
     LocalDate from = asked.date(FROM, typed.text(FROM));
     LocalDate to = asked.date(TO, typed.text(TO));
     asked.refuseIfFaulty();
     if (to.isBefore(from)) {
-      asked.fault(TO, "The last date lies before the first.");
+      asked.fault(TO, say("The last date lies before the first."));
     } else if (from.plusDays(CalendarSpan.MOST_DAYS).isBefore(to)) {
-      asked.fault(TO, "Choose at most two years at a time.");
+      asked.fault(TO, say("Choose at most two years at a time."));
     }
     asked.refuseIfFaulty();
     return new CalendarSpan(church, from, to).chosen();

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -30,15 +31,16 @@ record CareLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          optional("piece", "Code of the piece; a line has either a piece or a set"),
-          optional("set", "Code of the set, for all its pieces"),
-          required("from", "First day it is away"),
-          optional("to", "Last day it is away; empty is until further notice"),
-          optional("due", "Day it was promised back, where it is still awaited"),
-          required("reason", "Why, in words"),
+          optional("piece", word("Code of the piece; a line has either a piece or a set")),
+          optional("set", word("Code of the set, for all its pieces")),
+          required("from", word("First day it is away")),
+          optional("to", word("Last day it is away; empty is until further notice")),
+          optional("due", word("Day it was promised back, where it is still awaited")),
+          required("reason", word("Why, in words")),
           optional(
               "kind",
-              "What is wrong with it: mending, cleaner, stain, missing-button, missing or other; with a kind it is away until somebody says that it is back"));
+              word(
+                  "What is wrong with it: mending, cleaner, stain, missing-button, missing or other; with a kind it is away until somebody says that it is back")));
 
   static Reading<CareLine> read(CsvTable table, DateWords words) {
     return table.read(line -> parse(line, words)).unique("from", CareLine::line, CareLine::start);

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -37,24 +38,30 @@ record ChurchLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          required("slug", "Short name of the church in addresses, for example ht"),
-          required("name", "Name people use"),
-          required("parish", "Name of the parish; made if it is new"),
-          required("place", "Town or village"),
-          required("title", "Title of the church in full"),
+          required("slug", word("Short name of the church in addresses, for example ht")),
+          required("name", word("Name people use")),
+          required("parish", word("Name of the parish; made if it is new")),
+          required("place", word("Town or village")),
+          required("title", word("Title of the church in full")),
           optional(
               "titular",
-              "Id of the celebration of the title in the calendar, for example trinity-sunday"),
+              word(
+                  "Id of the celebration of the title in the calendar, for example trinity-sunday")),
           optional(
               "titularDay",
-              "Month and day of the title, for example 09-19, where the calendar has no such celebration"),
-          optional("titularColour", "Colour of that celebration; goes with titularDay"),
-          optional("dedication", "Date the church was dedicated"),
-          required("setOutMinutes", "Minutes before Mass by which vestments are set out, 0 to 240"),
-          required("clearanceMinutes", "Minutes after Mass until vestments are put away, 0 to 240"),
-          optional("latitude", "Degrees north, -90 to 90; goes with longitude"),
-          optional("longitude", "Degrees east, -180 to 180; goes with latitude"),
-          optional("lastInventory", "Date of the last inventory, if it was made elsewhere"));
+              word(
+                  "Month and day of the title, for example 09-19, where the calendar has no such celebration")),
+          optional("titularColour", word("Colour of that celebration; goes with titularDay")),
+          optional("dedication", word("Date the church was dedicated")),
+          required(
+              "setOutMinutes",
+              word("Minutes before Mass by which vestments are set out, 0 to 240")),
+          required(
+              "clearanceMinutes",
+              word("Minutes after Mass until vestments are put away, 0 to 240")),
+          optional("latitude", word("Degrees north, -90 to 90; goes with longitude")),
+          optional("longitude", word("Degrees east, -180 to 180; goes with latitude")),
+          optional("lastInventory", word("Date of the last inventory, if it was made elsewhere")));
 
   /** Churches are dedicated in public since the fourth century; from memory. */
   private static final DateWords DEDICATIONS = DateWords.iso(300);

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.ZoneId;
 import java.util.HashMap;
@@ -34,45 +35,54 @@ record ClusterLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          required("name", "Name of the cluster"),
-          required("calendar", "Id of the calendar that is kept, for example general or us"),
-          optional("epiphany", "date or sunday"),
-          optional("ascension", "thursday or sunday"),
-          optional("corpusChristi", "thursday or sunday"),
-          required("timeZone", "Time zone by its IANA name, for example America/Chicago"),
+          required("name", word("Name of the cluster")),
+          required("calendar", word("Id of the calendar that is kept, for example general or us")),
+          optional("epiphany", word("date or sunday")),
+          optional("ascension", word("thursday or sunday")),
+          optional("corpusChristi", word("thursday or sunday")),
+          required("timeZone", word("Time zone by its IANA name, for example America/Chicago")),
           required(
               "languages",
-              "en, es, or both with a bar between; the first is shown where nobody chose"),
-          optional("anticipatedFrom", "Time from which a Saturday or eve Mass is anticipated"),
+              word("en, es, or both with a bar between; the first is shown where nobody chose")),
           optional(
-              "eveningRule", "precept or rank: what decides between two days for an evening Mass"),
+              "anticipatedFrom", word("Time from which a Saturday or eve Mass is anticipated")),
+          optional(
+              "eveningRule",
+              word("precept or rank: what decides between two days for an evening Mass")),
           optional(
               "openEvening",
-              "solemnity or weekday: whose Mass is taken on an evening that no law settles"),
+              word("solemnity or weekday: whose Mass is taken on an evening that no law settles")),
           optional(
               "ladderOrder",
-              "stole or white: which substitute for a concelebrant's chasuble comes first"),
-          optional("whiteForAll", "Whether all may wear white at a big liturgy of another colour"),
+              word("stole or white: which substitute for a concelebrant's chasuble comes first")),
+          optional(
+              "whiteForAll", word("Whether all may wear white at a big liturgy of another colour")),
           optional(
               "turnMinutes",
-              "Minutes between two Masses in one church for which one set may serve, 0 to 60"),
+              word(
+                  "Minutes between two Masses in one church for which one set may serve, 0 to 60")),
           optional(
               "weekdaySetOut",
-              "Minutes before a weekday Mass by which vestments are set out, 0 to 240"),
-          optional("largeSetOut", "The same for a large liturgy, 0 to 240"),
+              word("Minutes before a weekday Mass by which vestments are set out, 0 to 240")),
+          optional("largeSetOut", word("The same for a large liturgy, 0 to 240")),
           optional(
               "largeClearance",
-              "Minutes after a large liturgy until vestments are put away, 0 to 240"),
-          optional("countBy", "calendar or liturgical: which day a priest's Masses are counted by"),
-          optional("permittedWeekday", "Masses a priest may celebrate on a weekday, 1 to 9"),
+              word("Minutes after a large liturgy until vestments are put away, 0 to 240")),
           optional(
-              "permittedSunday", "Masses a priest may celebrate on a Sunday or holy day, 1 to 9"),
+              "countBy",
+              word("calendar or liturgical: which day a priest's Masses are counted by")),
+          optional("permittedWeekday", word("Masses a priest may celebrate on a weekday, 1 to 9")),
+          optional(
+              "permittedSunday",
+              word("Masses a priest may celebrate on a Sunday or holy day, 1 to 9")),
           optional(
               "countAlbs",
-              "Whether albs, amices and cinctures are counted in a church that keeps them by list"),
+              word(
+                  "Whether albs, amices and cinctures are counted in a church that keeps them by list")),
           optional(
               "pontificals",
-              "Whether a bishop's mitre, his dalmatic under the chasuble and two vimpas are counted"));
+              word(
+                  "Whether a bishop's mitre, his dalmatic under the chasuble and two vimpas are counted")));
 
   private static final Map<String, Words> CHOICES =
       Map.of(

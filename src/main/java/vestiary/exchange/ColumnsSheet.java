@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,8 +16,8 @@ import java.util.stream.Stream;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** Asks which column of a file holds what, and reads the answer. */
 @ApplicationScoped
@@ -77,7 +79,7 @@ class ColumnsSheet {
       } else if (column.required()) {
         asked.fault(
             PLACE + column.name(),
-            "Choose the column of the file, or say what holds on every line.");
+            say("Choose the column of the file, or say what holds on every line."));
       }
     }
     Set<DayOrder> fitting = DayOrder.fitting(days(what, table, places));
@@ -85,7 +87,7 @@ class ColumnsSheet {
     boolean isOpen =
         fitting.size() == 2 && days(what, table, places).stream().anyMatch(DayOrder::isAmbiguous);
     if (order.isEmpty() && isOpen) {
-      asked.fault(DAYS, "Say how days are written; the file can be read both ways.");
+      asked.fault(DAYS, say("Say how days are written; the file can be read both ways."));
     }
     asked.refuseIfFaulty();
     String known = fitting.size() == 1 ? fitting.iterator().next().id() : "";
@@ -122,7 +124,7 @@ class ColumnsSheet {
     return new ImportStepView.Row(
         column.name(),
         column.required(),
-        column.meaning(),
+        say(column.meaning()),
         field,
         shown.choice(field, options(column, table)),
         place.matches("\\d{1,3}") && Integer.parseInt(place) < table.header().size()
@@ -133,7 +135,8 @@ class ColumnsSheet {
   }
 
   private static Stream<Choice.Option> options(Column column, RawTable table) {
-    String none = column.required() ? "not in the file: the same on every line" : "not in the file";
+    String none =
+        column.required() ? say("not in the file: the same on every line") : say("not in the file");
     return Stream.concat(
         Stream.of(Choice.Option.of("", none)),
         IntStream.range(0, table.header().size())
@@ -143,7 +146,7 @@ class ColumnsSheet {
   /** With its letter, as spreadsheets have it, since two may be called the same. */
   private static String label(RawTable table, int place) {
     String name = table.header().get(place);
-    return "%s: %s".formatted(letters(place), name.isEmpty() ? "(no name)" : shortened(name));
+    return "%s: %s".formatted(letters(place), name.isEmpty() ? say("(no name)") : shortened(name));
   }
 
   private static String letters(int place) {
@@ -182,9 +185,9 @@ class ColumnsSheet {
     return shown.choice(
         DAYS,
         Stream.concat(
-            Stream.of(Choice.Option.of("", "Choose how days are written")),
+            Stream.of(Choice.Option.of("", say("Choose how days are written"))),
             Arrays.stream(DayOrder.values())
-                .map(order -> Choice.Option.of(order.id(), order.words()))));
+                .map(order -> Choice.Option.of(order.id(), say(order.words())))));
   }
 
   /** All values of columns that hold days, each once. */
@@ -201,7 +204,8 @@ class ColumnsSheet {
 
   private static String note(CsvText text) {
     return text.charset().name().equals("windows-1252")
-        ? "The file is not UTF-8 and was read as Windows-1252; look whether letters with accents are right."
+        ? say(
+            "The file is not UTF-8 and was read as Windows-1252; look whether letters with accents are right.")
         : "";
   }
 
@@ -211,7 +215,7 @@ class ColumnsSheet {
             .filter(entry -> entry.getKey().startsWith(PLACE))
             .flatMap(entry -> entry.getValue().stream())
             .collect(Collectors.toSet());
-    return English.list(
+    return Speech.list(
         IntStream.range(0, table.header().size())
             .filter(place -> !used.contains(String.valueOf(place)))
             .mapToObj(place -> shortened(table.header().get(place)))

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -31,7 +33,7 @@ record CsvHeader(int width, Map<String, Integer> places, List<String> unknownCol
       String written = header.get(place);
       Optional<String> known = knownName(written, what);
       if (!written.isEmpty() && !seen.add(known.orElse(written))) {
-        throw new BadFile(1, "The column \"%s\" is there twice.".formatted(written));
+        throw new BadFile(1, say("The column \"%s\" is there twice.", written));
       }
       if (known.isPresent()) {
         places.put(known.get(), place);
@@ -59,8 +61,7 @@ record CsvHeader(int width, Map<String, Integer> places, List<String> unknownCol
             .collect(Collectors.joining(", "));
     if (!missing.isEmpty()) {
       throw new BadFile(
-          1,
-          "The first line must name the columns of %s; missing: %s.".formatted(what.id(), missing));
+          1, say("The first line must name the columns of %s; missing: %s.", what.id(), missing));
     }
   }
 }

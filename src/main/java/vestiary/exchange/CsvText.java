@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.Charset;
@@ -55,7 +57,7 @@ record CsvText(String text, char separator, Charset charset) {
   private static CsvText of(String decoded, Charset charset) throws BadFile {
     String text = decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded;
     if (text.isBlank()) {
-      throw new BadFile(1, "The file is empty. Its first line must name the columns.");
+      throw new BadFile(1, say("The file is empty. Its first line must name the columns."));
     }
     return new CsvText(text, separatorOf(text.lines().findFirst().orElse("")), charset);
   }
@@ -69,7 +71,8 @@ record CsvText(String text, char separator, Charset charset) {
   private static void refuseBinary(String text) throws BadFile {
     if (text.chars().anyMatch(c -> c < ' ' && "\t\r\n\f".indexOf(c) < 0)) {
       throw new BadFile(
-          1, "The file is no text, and so no list. Save it from the spreadsheet as CSV UTF-8.");
+          1,
+          say("The file is no text, and so no list. Save it from the spreadsheet as CSV UTF-8."));
     }
   }
 
@@ -80,7 +83,8 @@ record CsvText(String text, char separator, Charset charset) {
     NotUtf8(int line) {
       super(
           line,
-          "The file is not UTF-8 from this line on. Save it from the spreadsheet as CSV UTF-8.");
+          say(
+              "The file is not UTF-8 from this line on. Save it from the spreadsheet as CSV UTF-8."));
     }
   }
 
@@ -92,7 +96,8 @@ record CsvText(String text, char separator, Charset charset) {
     if (isGzip || isZip && !isText) {
       throw new BadFile(
           1,
-          "The file is packed, as the files of a spreadsheet are, and no list. Save it from the spreadsheet as CSV UTF-8.");
+          say(
+              "The file is packed, as the files of a spreadsheet are, and no list. Save it from the spreadsheet as CSV UTF-8."));
     }
   }
 
@@ -103,8 +108,9 @@ record CsvText(String text, char separator, Charset charset) {
       if (isEnd && ++ends > MOST_LINES) {
         throw new BadFile(
             ends + 1,
-            "The file has more than %,d lines after its header. Divide it into smaller files."
-                .formatted(MOST_LINES));
+            say(
+                "The file has more than %,d lines after its header. Divide it into smaller files.",
+                MOST_LINES));
       }
     }
   }

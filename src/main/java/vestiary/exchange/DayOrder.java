@@ -16,11 +16,12 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import vestiary.calendar.Term;
+import vestiary.web.Speech;
 
 /** In which order the days of a file are written where they are no ISO 8601 dates. */
 enum DayOrder implements Term {
-  DAY_MONTH_YEAR("day, month, year: 8/12/2026 is 8 December"),
-  MONTH_DAY_YEAR("month, day, year: 8/12/2026 is 12 August");
+  DAY_MONTH_YEAR(Speech.word("day, month, year: 8/12/2026 is 8 December")),
+  MONTH_DAY_YEAR(Speech.word("month, day, year: 8/12/2026 is 12 August"));
 
   private static final Pattern ISO = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
   private static final Pattern NUMBERS =

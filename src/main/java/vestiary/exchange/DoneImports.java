@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.ZoneId;
@@ -8,7 +10,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import vestiary.cluster.ReadCluster;
 import vestiary.history.LastChanges;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What was brought in of late, by whom, and whether it can be undone. */
 @ApplicationScoped
@@ -44,21 +46,22 @@ class DoneImports {
     String address = "/import/" + row.id;
     boolean isUndone = row.state() == ImportState.UNDONE;
     String sentence =
-        "%s: %s, imported on %s by %s%s"
-            .formatted(
-                ImportWords.title(row.what),
-                English.count(row.result == null ? row.lines : row.result.lines(), "line"),
-                moment(row.doneAt.atZone(zone)),
-                makers.apply(row.visitor),
-                isUndone
-                    ? "; undone on %s by %s."
-                        .formatted(moment(row.undoneAt.atZone(zone)), makers.apply(row.undoneBy))
-                    : ".");
+        say(
+            "%s: %s, imported on %s by %s%s",
+            ImportWords.title(row.what),
+            Speech.count(row.result == null ? row.lines : row.result.lines(), "line"),
+            moment(row.doneAt.atZone(zone)),
+            makers.apply(row.visitor),
+            isUndone
+                ? say(
+                    "; undone on %s by %s.",
+                    moment(row.undoneAt.atZone(zone)), makers.apply(row.undoneBy))
+                : ".");
     return new ImportView.Done(
         sentence, address, !isUndone && undo.isKept(row.id) ? address + "/undo" : "");
   }
 
   private static String moment(ZonedDateTime at) {
-    return English.dateAndYear(at.toLocalDate()) + " at " + English.clock(at);
+    return Speech.dateAndYear(at.toLocalDate()) + " " + say("at %s", Speech.clock(at));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.word;
+
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
@@ -45,7 +47,10 @@ class ImportJobs {
                 return;
               }
               Errand errand = Errand.parse((String) end.getExecution().taskInstance.getData());
-              run.fail(errand.cluster(), errand.id(), "Something went wrong; nothing was changed.");
+              run.fail(
+                  errand.cluster(),
+                  errand.id(),
+                  word("Something went wrong; nothing was changed."));
               operations.stop();
             })
         .execute(

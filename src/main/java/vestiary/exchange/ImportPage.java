@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -93,10 +95,10 @@ class ImportPage {
     boolean isKnown =
         Term.find(ImportWhat.class, what).isPresent() || what.equals(ImportWords.CALENDAR);
     if (!isKnown) {
-      return refused(UNFIT, typed, "what", "Choose what is in the list.");
+      return refused(UNFIT, typed, "what", say("Choose what is in the list."));
     }
     if (file == null || file.size() == 0) {
-      return refused(UNFIT, typed, "file", "Choose a file that has something in it.");
+      return refused(UNFIT, typed, "file", say("Choose a file that has something in it."));
     }
     return FormAnswer.of(
         () -> to(receive.keep(what, file.fileName(), read(file)).toString()),

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
@@ -174,7 +176,7 @@ class ImportResource {
   private static String flag(String field, String given, Asked asked) {
     String text = asked.text(field, given);
     if (!List.of("", "true", "false").contains(text)) {
-      asked.fault(field, "%s \"%s\" is not known; it can be true, false.".formatted(field, text));
+      asked.fault(field, say("%s \"%s\" is not known; it can be true, false.", field, text));
     }
     return text;
   }

@@ -1,8 +1,13 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.exchange.ImportView.Kind;
 import vestiary.exchange.ImportView.Line;
@@ -21,15 +26,17 @@ final class ImportSheet {
 
   private static final String A_DATE = "2026-12-08";
 
-  private static final List<Kind> KINDS =
-      Arrays.stream(ImportWhat.values()).map(ImportSheet::kind).toList();
+  /** By list and column; read once, since they never change. */
+  private static final Map<ImportWhat, Map<String, String>> EXAMPLES =
+      Arrays.stream(ImportWhat.values())
+          .collect(Collectors.toMap(Function.identity(), ImportSheet::examples));
 
   private ImportSheet() {}
 
   /** The page, as it stands before a list is sent or after one was refused as such. */
   static ImportView view(Frame frame, Entries entries, String problem, List<ImportView.Done> done) {
     return new ImportView(
-        frame, entries.choice("what", lists()), entries.error("file"), problem, done, KINDS);
+        frame, entries.choice("what", lists()), entries.error("file"), problem, done, kinds());
   }
 
   /**
@@ -58,8 +65,11 @@ final class ImportSheet {
         Stream.of(Choice.Option.of(ImportWords.CALENDAR, ImportWords.title(ImportWords.CALENDAR))));
   }
 
+  private static List<Kind> kinds() {
+    return Arrays.stream(ImportWhat.values()).map(ImportSheet::kind).toList();
+  }
+
   private static Kind kind(ImportWhat what) {
-    List<CsvLine> lines = CsvTable.parse(Demo.file(what), what).lines();
     return new Kind(
         what.id(),
         ImportWords.name(what),
@@ -70,9 +80,15 @@ final class ImportSheet {
                     new ImportView.Column(
                         column.name(),
                         column.required(),
-                        column.meaning(),
-                        example(column.name(), what, lines)))
+                        say(column.meaning()),
+                        EXAMPLES.get(what).get(column.name())))
             .toList());
+  }
+
+  private static Map<String, String> examples(ImportWhat what) {
+    List<CsvLine> lines = CsvTable.parse(Demo.file(what), what).lines();
+    return what.columns().stream()
+        .collect(Collectors.toMap(Column::name, column -> example(column.name(), what, lines)));
   }
 
   /** What the demo's list has there, since that is known to be understood; or nothing. */

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.util.List;
 
@@ -18,10 +19,12 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
 
   static final List<Column> COLUMNS =
       List.of(
-          required("from", "Slug of the church left"),
-          required("to", "Slug of the church reached"),
-          required("minutes", "Minutes on the road, 1 to 1440"),
-          optional("oneWay", "Whether the way back takes another time or is on a line of its own"));
+          required("from", word("Slug of the church left")),
+          required("to", word("Slug of the church reached")),
+          required("minutes", word("Minutes on the road, 1 to 1440")),
+          optional(
+              "oneWay",
+              word("Whether the way back takes another time or is on a line of its own")));
 
   static Reading<JourneyLine> read(CsvTable table) {
     return table.read(JourneyLine::parse).unique("to", JourneyLine::line, JourneyLine::ways);

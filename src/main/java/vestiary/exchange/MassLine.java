@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -55,43 +56,53 @@ record MassLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          required("church", "Slug of the church"),
-          required("date", "Date on which it begins"),
-          required("time", "Local time at which it begins"),
-          required("minutes", "Length in minutes, 5 to 360"),
-          optional("mass", "Which Mass or other liturgy; empty leaves it to the calendar"),
-          optional("votiveOf", "What a votive Mass is of"),
+          required("church", word("Slug of the church")),
+          required("date", word("Date on which it begins")),
+          required("time", word("Local time at which it begins")),
+          required("minutes", word("Length in minutes, 5 to 360")),
+          optional("mass", word("Which Mass or other liturgy; empty leaves it to the calendar")),
+          optional("votiveOf", word("What a votive Mass is of")),
           optional(
-              "leave", "Whose leave a votive Mass rests on: none, celebrant, rector or bishop"),
-          optional("celebration", "Id of the chosen celebration; empty keeps the first of the day"),
-          optional("colour", "Chosen colour; empty leaves it to the Mass"),
-          optional("celebrant", "Key of the principal celebrant, or of the minister who presides"),
-          optional("concelebrants", "Number of concelebrants, 0 to 200; empty is none"),
-          optional("deacons", "Number of deacons, 0 to 200; empty is none"),
+              "leave",
+              word("Whose leave a votive Mass rests on: none, celebrant, rector or bishop")),
+          optional(
+              "celebration",
+              word("Id of the chosen celebration; empty keeps the first of the day")),
+          optional("colour", word("Chosen colour; empty leaves it to the Mass")),
+          optional(
+              "celebrant", word("Key of the principal celebrant, or of the minister who presides")),
+          optional("concelebrants", word("Number of concelebrants, 0 to 200; empty is none")),
+          optional("deacons", word("Number of deacons, 0 to 200; empty is none")),
           optional(
               "named",
-              "Keys of concelebrants and deacons who are known by name, with bars between; they are counted in the numbers"),
+              word(
+                  "Keys of concelebrants and deacons who are known by name, with bars between; they are counted in the numbers")),
           optional(
               "brings",
-              "Who brings what of his own, for example principal:chasuble+stole, or concelebrant 2:alb"),
-          optional("bishop", "Whether a bishop presides who is not the celebrant named"),
+              word(
+                  "Who brings what of his own, for example principal:chasuble+stole, or concelebrant 2:alb")),
+          optional("bishop", word("Whether a bishop presides who is not the celebrant named")),
           optional(
               "ministers",
-              "Who else vests, for example server 4, or server 3:120+130+130 with the sizes of their albs"),
+              word(
+                  "Who else vests, for example server 4, or server 3:120+130+130 with the sizes of their albs")),
           optional(
               "also",
-              "What the celebrant also wears: cope, humeral-veil, or both with a bar between"),
+              word(
+                  "What the celebrant also wears: cope, humeral-veil, or both with a bar between")),
           optional(
               "setOutMinutes",
-              "Minutes before it by which vestments are set out, 1 to 240, where not as usual"),
+              word(
+                  "Minutes before it by which vestments are set out, 1 to 240, where not as usual")),
           optional(
               "replaces",
-              "Times of the regular Masses of that church and day that this takes the place of, with bars between"),
-          optional("note", "Anything worth knowing"),
+              word(
+                  "Times of the regular Masses of that church and day that this takes the place of, with bars between")),
+          optional("note", word("Anything worth knowing")),
           optional(
               "intention",
-              "Intention; seen by the administrator, the pastor and the celebrant only"),
-          optional("language", "Language tag, one of the cluster's; empty for its first"));
+              word("Intention; seen by the administrator, the pastor and the celebrant only")),
+          optional("language", word("Language tag, one of the cluster's; empty for its first")));
 
   MassLine {
     named = List.copyOf(named);

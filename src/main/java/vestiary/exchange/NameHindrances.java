@@ -1,5 +1,8 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -13,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says what stands against undoing an import. */
 @ApplicationScoped
@@ -24,26 +27,28 @@ class NameHindrances {
   /** What a row is called that has no name of its own. */
   private static final Map<String, String> NOUNS =
       Map.ofEntries(
-          Map.entry("cluster", "the settings of the cluster"),
-          Map.entry("journey", "a journey"),
-          Map.entry("pattern", "a Mass time"),
-          Map.entry("occupation", "what is noted of a vestment"),
-          Map.entry("mass_origin", "a Mass of a calendar that was brought in"),
-          Map.entry("sending", "what is noted as out"),
-          Map.entry("sent_piece", "what is noted as out"),
-          Map.entry("stocktake", "an inventory"),
-          Map.entry("stocktake_line", "an inventory"),
-          Map.entry("absence", "an absence"),
-          Map.entry("ministry", "what is noted of a person"),
-          Map.entry("person_church", "what is noted of a person"),
-          Map.entry("child", "what is noted of a person"),
-          Map.entry("person_mail", "the mail address of a person"),
-          Map.entry("photo", "a photograph"),
-          Map.entry("piece_value", "what a vestment is worth"),
-          Map.entry("printed_label", "a printed label"),
-          Map.entry("reservation", "vestments that are set aside"),
-          Map.entry("user_church", "a user of a church"),
-          Map.entry("worn", "what was worn at a Mass"));
+          Map.entry("cluster", word("the settings of the cluster")),
+          Map.entry("journey", word("a journey")),
+          Map.entry("pattern", word("a Mass time")),
+          Map.entry("occupation", word("what is noted of a vestment")),
+          Map.entry("mass_origin", word("a Mass of a calendar that was brought in")),
+          Map.entry("sending", word("what is noted as out")),
+          Map.entry("sent_piece", word("what is noted as out")),
+          Map.entry("stocktake", word("an inventory")),
+          Map.entry("stocktake_line", word("an inventory")),
+          Map.entry("absence", word("an absence")),
+          Map.entry("ministry", word("what is noted of a person")),
+          Map.entry("person_church", word("what is noted of a person")),
+          Map.entry("child", word("what is noted of a person")),
+          Map.entry("person_mail", word("the mail address of a person")),
+          Map.entry("photo", word("a photograph")),
+          Map.entry("piece_value", word("what a vestment is worth")),
+          Map.entry("printed_label", word("a printed label")),
+          Map.entry("reservation", word("vestments that are set aside")),
+          Map.entry("user_church", word("a user of a church")),
+          Map.entry("worn", word("what was worn at a Mass")));
+
+  private static final String UNNAMED = word("something that needs what it entered");
 
   private final ReadCluster cluster;
   private final ObjectMapper json;
@@ -71,19 +76,20 @@ class NameHindrances {
                 .limit(MOST + 1L)
                 .toList());
     if (names.size() > MOST) {
-      names.set(MOST, "others");
+      names.set(MOST, say("others"));
     }
     return Optional.of(
-        "It cannot be undone, since this was changed or entered after it: %s. Nothing was changed."
-            .formatted(English.list(names)));
+        say(
+            "It cannot be undone, since this was changed or entered after it: %s. Nothing was changed.",
+            Speech.list(names)));
   }
 
   private String name(String kind, JsonNode line) {
     return switch (kind) {
       case "mass" -> mass(line);
-      case "piece", "vestment_set" -> "vestment " + line.path("code").asText();
+      case "piece", "vestment_set" -> say("vestment %s", line.path("code").asText());
       case "church", "parish", "person", "suit", "proper" -> line.path("name").asText();
-      default -> NOUNS.getOrDefault(kind, "something that needs what it entered");
+      default -> say(NOUNS.getOrDefault(kind, UNNAMED));
     };
   }
 
@@ -94,10 +100,11 @@ class NameHindrances {
     String church =
         cluster.churches().stream()
             .filter(one -> one.id().value().toString().equals(line.path("church_id").asText()))
-            .map(one -> " in " + one.name())
+            .map(one -> " " + say("in %s", one.name()))
             .collect(Collectors.joining());
-    return "the Mass on %s at %s%s"
-        .formatted(English.dateAndYear(start.toLocalDate()), English.clock(start), church);
+    return say(
+        "the Mass on %s at %s%s",
+        Speech.dateAndYear(start.toLocalDate()), Speech.clock(start), church);
   }
 
   private JsonNode read(String line) {

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -31,14 +32,15 @@ record OutLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          optional("piece", "Code of the piece; a line has either a piece or a set"),
-          optional("set", "Code of the set, for all its pieces"),
-          optional("church", "Slug of the church where it is; a line has either a church or whom"),
-          optional("whom", "Who has it outside the cluster, for example the cathedral"),
-          required("from", "Day it went"),
-          required("due", "Last day on which it may come back"),
-          optional("carrier", "Who carried it"),
-          optional("condition", "Condition in which it went; empty is that of the piece"));
+          optional("piece", word("Code of the piece; a line has either a piece or a set")),
+          optional("set", word("Code of the set, for all its pieces")),
+          optional(
+              "church", word("Slug of the church where it is; a line has either a church or whom")),
+          optional("whom", word("Who has it outside the cluster, for example the cathedral")),
+          required("from", word("Day it went")),
+          required("due", word("Last day on which it may come back")),
+          optional("carrier", word("Who carried it")),
+          optional("condition", word("Condition in which it went; empty is that of the piece")));
 
   static Reading<OutLine> read(CsvTable table, DateWords words) {
     return table.read(line -> parse(line, words)).unique("piece", OutLine::line, OutLine::what);

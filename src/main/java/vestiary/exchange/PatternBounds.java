@@ -1,6 +1,7 @@
 package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
+import static vestiary.web.Speech.word;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -13,16 +14,17 @@ final class PatternBounds {
 
   static final List<Column> COLUMNS =
       List.of(
-          optional("days", "Days of the calendar in place of a rule, for example holy-days"),
-          optional("until", "Last date, included"),
+          optional("days", word("Days of the calendar in place of a rule, for example holy-days")),
+          optional("until", word("Last date, included")),
           optional(
               "seasons",
-              "Seasons it keeps to, with bars between, for example advent; empty is all"),
-          optional("months", "Months it keeps to, 1 to 12, with bars between; empty is all"),
-          optional("notInTriduum", "yes: none from Holy Thursday to Holy Saturday"),
-          optional("notOnHolyDays", "yes: none on holy days of obligation that are no Sundays"),
-          optional("school", "in-term or in-holidays; empty is always"),
-          optional("except", "Dates left out, between bars"));
+              word("Seasons it keeps to, with bars between, for example advent; empty is all")),
+          optional("months", word("Months it keeps to, 1 to 12, with bars between; empty is all")),
+          optional("notInTriduum", word("yes: none from Holy Thursday to Holy Saturday")),
+          optional(
+              "notOnHolyDays", word("yes: none on holy days of obligation that are no Sundays")),
+          optional("school", word("in-term or in-holidays; empty is always")),
+          optional("except", word("Dates left out, between bars")));
 
   private PatternBounds() {}
 

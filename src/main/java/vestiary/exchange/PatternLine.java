@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -43,20 +44,21 @@ record PatternLine(
 
   private static final List<Column> OWN =
       List.of(
-          required("church", "Slug of the church"),
+          required("church", word("Slug of the church")),
           optional(
               "rrule",
-              "Days on which the Mass recurs, as a rule of RFC 5545, for example FREQ=WEEKLY;BYDAY=SU; needed unless days says them"),
-          required("starts", "First date on which the rule holds"),
-          required("time", "Local time at which Mass begins"),
-          required("minutes", "Length in minutes, 5 to 360"),
-          optional("celebrant", "Key of the principal celebrant"),
-          optional("concelebrants", "Number of concelebrants, 0 to 200; empty is none"),
-          optional("deacons", "Number of deacons, 0 to 200; empty is none"),
-          optional("mass", "Which Mass is said; empty leaves it to the calendar"),
-          optional("ministers", "Who else vests at every one, as in the list of Masses"),
-          optional("note", "Anything worth knowing"),
-          optional("language", "Language tag, one of the cluster's; empty for its first"));
+              word(
+                  "Days on which the Mass recurs, as a rule of RFC 5545, for example FREQ=WEEKLY;BYDAY=SU; needed unless days says them")),
+          required("starts", word("First date on which the rule holds")),
+          required("time", word("Local time at which Mass begins")),
+          required("minutes", word("Length in minutes, 5 to 360")),
+          optional("celebrant", word("Key of the principal celebrant")),
+          optional("concelebrants", word("Number of concelebrants, 0 to 200; empty is none")),
+          optional("deacons", word("Number of deacons, 0 to 200; empty is none")),
+          optional("mass", word("Which Mass is said; empty leaves it to the calendar")),
+          optional("ministers", word("Who else vests at every one, as in the list of Masses")),
+          optional("note", word("Anything worth knowing")),
+          optional("language", word("Language tag, one of the cluster's; empty for its first")));
 
   static final List<Column> COLUMNS =
       Stream.concat(OWN.stream(), PatternBounds.COLUMNS.stream()).toList();

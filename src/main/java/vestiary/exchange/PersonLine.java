@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.util.List;
 import java.util.Optional;
@@ -20,34 +21,37 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
 
   static final List<Column> COLUMNS =
       List.of(
-          required("key", "Short name that other files use, for example ambrose-tarnwick"),
-          required("name", "First and last name"),
-          required("shortName", "What a tight table shows, commonly the last name"),
-          optional("title", "What stands before the name, for example Fr"),
+          required("key", word("Short name that other files use, for example ambrose-tarnwick")),
+          required("name", word("First and last name")),
+          required("shortName", word("What a tight table shows, commonly the last name")),
+          optional("title", word("What stands before the name, for example Fr")),
           required(
               "role",
-              "priest, deacon, bishop, administrator, sacristan, server, reader or minister"),
-          optional("visiting", "Whether the person comes from outside the cluster"),
+              word("priest, deacon, bishop, administrator, sacristan, server, reader or minister")),
+          optional("visiting", word("Whether the person comes from outside the cluster")),
           optional(
               "minor",
-              "Whether the person is under 18; then everybody else reads the first name and an initial, and the key tells no more"),
+              word(
+                  "Whether the person is under 18; then everybody else reads the first name and an initial, and the key tells no more")),
           optional(
               "responsible",
-              "Who answers for somebody under 18, by name alone; needed for a child"),
-          optional("churches", "Slugs of the churches served, with bars between; empty is all"),
+              word("Who answers for somebody under 18, by name alone; needed for a child")),
+          optional(
+              "churches", word("Slugs of the churches served, with bars between; empty is all")),
           optional(
               "languages",
-              "Languages spoken, with bars between, the best spoken first, by name or as in es"),
-          optional("days", "Usual days as in monday, with bars between; empty is any"),
-          optional("mostADay", "How many Masses a day he wishes to say at most"),
-          optional("wishes", "Anything to be thought of when Masses are given out"),
-          optional("ownSet", "Vestments of his own"),
+              word(
+                  "Languages spoken, with bars between, the best spoken first, by name or as in es")),
+          optional("days", word("Usual days as in monday, with bars between; empty is any")),
+          optional("mostADay", word("How many Masses a day he wishes to say at most")),
+          optional("wishes", word("Anything to be thought of when Masses are given out")),
+          optional("ownSet", word("Vestments of his own")),
           optional(
               "permittedWeekday",
-              "Masses permitted to him on a weekday (canon 905), where not as for all"),
-          optional("permittedSunday", "Likewise on Sundays and holy days"),
-          optional("grantedBy", "Who granted it"),
-          optional("grantedOn", "When, for example 2026-12-08"));
+              word("Masses permitted to him on a weekday (canon 905), where not as for all")),
+          optional("permittedSunday", word("Likewise on Sundays and holy days")),
+          optional("grantedBy", word("Who granted it")),
+          optional("grantedOn", word("When, for example 2026-12-08")));
 
   static Reading<PersonLine> read(CsvTable table) {
     return table

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -42,33 +43,36 @@ record PieceLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          required("code", "Code on the label, for example HT-W1-C"),
-          required("kind", "What it is: see below"),
+          required("code", word("Code on the label, for example HT-W1-C")),
+          required("kind", word("What it is: see below")),
           optional(
               "colours",
-              "Colours it may serve as, with bars between; the first is what it is. Albs and the like have none"),
-          optional("shade", "Shade, for example advent (bluish violet) or lent (reddish)"),
-          optional("grade", "ferial, festive or solemn"),
-          optional("size", "Length of the back in centimetres, or a maker's size such as L"),
-          optional("set", "Code of the set it belongs to"),
-          optional("suit", "Name of the suit its set belongs to"),
-          required("home", "Slug of the church where it is kept"),
+              word(
+                  "Colours it may serve as, with bars between; the first is what it is. Albs and the like have none")),
+          optional("shade", word("Shade, for example advent (bluish violet) or lent (reddish)")),
+          optional("grade", word("ferial, festive or solemn")),
+          optional("size", word("Length of the back in centimetres, or a maker's size such as L")),
+          optional("set", word("Code of the set it belongs to")),
+          optional("suit", word("Name of the suit its set belongs to")),
+          required("home", word("Slug of the church where it is kept")),
           optional(
-              "owner", "Parish, diocese or person that owns it; empty is the parish of its home"),
+              "owner",
+              word("Parish, diocese or person that owns it; empty is the parish of its home")),
           optional(
               "ownerPolicy",
-              "Whether the owner lets it go: freely, asking or never; empty is freely"),
-          optional("condition", "Condition, for example good or worn"),
-          optional("place", "Where it lies in the sacristy"),
-          optional("staysHome", "Whether it never leaves its church"),
-          optional("form", "Cut, for example full or narrow"),
+              word("Whether the owner lets it go: freely, asking or never; empty is freely")),
+          optional("condition", word("Condition, for example good or worn")),
+          optional("place", word("Where it lies in the sacristy")),
+          optional("staysHome", word("Whether it never leaves its church")),
+          optional("form", word("Cut, for example full or narrow")),
           optional(
               "description",
-              "So that a stranger would know it again; a line that says nothing in this and the next four columns leaves them as they are"),
-          optional("provenance", "Its maker, and by whose gift it came"),
-          optional("acquired", "When, as far as it is known"),
-          optional("precious", "Whether it is precious for its art or history"),
-          optional("keeper", "Who keeps it, if not the sacristy of its home"));
+              word(
+                  "So that a stranger would know it again; a line that says nothing in this and the next four columns leaves them as they are")),
+          optional("provenance", word("Its maker, and by whose gift it came")),
+          optional("acquired", word("When, as far as it is known")),
+          optional("precious", word("Whether it is precious for its art or history")),
+          optional("keeper", word("Who keeps it, if not the sacristy of its home")));
 
   PieceLine {
     colours = List.copyOf(colours);

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -35,19 +36,23 @@ record ProperLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          required("id", "Short name of the line, for example our-lady-of-the-ford"),
-          optional("celebration", "Id of a celebration that the calendar or a line above has"),
-          optional("name", "Name of the celebration where neither has it"),
-          optional("latin", "That name in Latin"),
-          optional("spanish", "That name in Spanish"),
-          optional("day", "Month and day, for example 08-19; empty keeps the calendar's own"),
-          optional("colour", "Colour of the day; goes with name"),
-          optional("place", "Its place in the calendar: see below"),
+          required("id", word("Short name of the line, for example our-lady-of-the-ford")),
           optional(
-              "churches", "Slugs of the churches that keep it, with bars between; empty is all"),
+              "celebration", word("Id of a celebration that the calendar or a line above has")),
+          optional("name", word("Name of the celebration where neither has it")),
+          optional("latin", word("That name in Latin")),
+          optional("spanish", word("That name in Spanish")),
+          optional("day", word("Month and day, for example 08-19; empty keeps the calendar's own")),
+          optional("colour", word("Colour of the day; goes with name")),
+          optional("place", word("Its place in the calendar: see below")),
           optional(
-              "onSunday", "before, after or nearest: the Sunday that it is taken to (UNLY 58)"),
-          optional("keptOn", "Date on which it is kept in one year, by decision of the bishop"));
+              "churches",
+              word("Slugs of the churches that keep it, with bars between; empty is all")),
+          optional(
+              "onSunday",
+              word("before, after or nearest: the Sunday that it is taken to (UNLY 58)")),
+          optional(
+              "keptOn", word("Date on which it is kept in one year, by decision of the bishop")));
 
   ProperLine {
     churches = List.copyOf(churches);

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -68,8 +70,9 @@ record RawTable(List<String> header, List<Line> lines) {
     if (header.size() > MOST_COLUMNS) {
       throw new BadFile(
           1,
-          "The file has %,d columns; at most %d are read. Take out those that are not needed."
-              .formatted(header.size(), MOST_COLUMNS));
+          say(
+              "The file has %,d columns; at most %d are read. Take out those that are not needed.",
+              header.size(), MOST_COLUMNS));
     }
     List<Line> lines = new ArrayList<>();
     int number = nextLine(parser);
@@ -95,8 +98,8 @@ record RawTable(List<String> header, List<Line> lines) {
     } catch (UncheckedIOException badlyQuoted) {
       throw new BadFile(
           line,
-          "A quotation mark in the line that begins here is out of place. A cell in quotation"
-              + " marks must end with one, and one inside it is written twice.");
+          say(
+              "A quotation mark in the line that begins here is out of place. A cell in quotation marks must end with one, and one inside it is written twice."));
     }
   }
 
@@ -109,9 +112,9 @@ record RawTable(List<String> header, List<Line> lines) {
       if (!cells.get(place).isEmpty()) {
         throw new BadFile(
             number,
-            "The line has %d cells and the header %d columns. A cell that holds the separator must"
-                    .formatted(cells.size(), width)
-                + " stand in quotation marks.");
+            say(
+                "The line has %d cells and the header %d columns. A cell that holds the separator must stand in quotation marks.",
+                cells.size(), width));
       }
     }
     return new Line(number, cells.subList(0, Math.min(width, cells.size())));

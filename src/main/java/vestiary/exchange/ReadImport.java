@@ -1,5 +1,8 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -59,7 +62,7 @@ class ReadImport {
         !isTable,
         row.fileName,
         address,
-        problem.isEmpty() ? row.failure : problem,
+        problem.isEmpty() ? say(row.failure) : problem,
         working(row),
         outcome(row, file, address, page),
         asks && isTable
@@ -88,12 +91,15 @@ class ReadImport {
     }
     int all = row.trial ? row.lines : 2 * row.lines;
     int done = Math.min(row.progress, all);
-    String deed = row.trial ? "Trying" : "Bringing in";
     String sentence =
         row.state() == ImportState.WAITING
-            ? "It waits for its turn."
-            : "%s %,d lines: %d percent done."
-                .formatted(deed, row.lines, done * 100 / Math.max(1, all));
+            ? say("It waits for its turn.")
+            : say(
+                row.trial
+                    ? word("Trying %,d lines: %d percent done.")
+                    : word("Bringing in %,d lines: %d percent done."),
+                row.lines,
+                done * 100 / Math.max(1, all));
     return new ImportStepView.Working(sentence, done, Math.max(1, all));
   }
 
@@ -101,7 +107,8 @@ class ReadImport {
       ImportRow row, Optional<ImportFileRow> file, String address, int page) {
     if (row.state() == ImportState.UNDONE) {
       return new ImportStepView.Outcome(
-          new ImportView.Result("It was undone: all is as it was before.", List.of(), List.of()),
+          new ImportView.Result(
+              say("It was undone: all is as it was before."), List.of(), List.of()),
           List.of(),
           "",
           "",
@@ -121,7 +128,7 @@ class ReadImport {
     return new ImportStepView.Outcome(
         ImportSheet.result(row, bad.subList(first, last), texts),
         row.result.found().stream().limit(LINES_A_PAGE).toList(),
-        pages == 1 ? "" : "%,d to %,d of %,d".formatted(first + 1, last, bad.size()),
+        pages == 1 ? "" : say("%,d to %,d of %,d", first + 1, last, bad.size()),
         here == 1 ? "" : address + "?page=" + (here - 1),
         here == pages ? "" : address + "?page=" + (here + 1));
   }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.UUID;
 import vestiary.calendar.Term;
@@ -36,7 +38,7 @@ class ReceiveFile {
   private static int lines(byte[] file) throws BadFile {
     int lines = RawTable.parse(CsvText.parseAny(file)).lines().size();
     if (lines == 0) {
-      throw new Refused(Refusal.Unfit.of("file", "Below its first line the list is empty."));
+      throw new Refused(Refusal.Unfit.of("file", say("Below its first line the list is empty.")));
     }
     return lines;
   }

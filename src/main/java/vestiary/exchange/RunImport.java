@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.word;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
@@ -56,7 +58,7 @@ class RunImport {
       if (isStopping.getAsBoolean()) {
         throw stopped;
       }
-      note(id, "It was stopped; nothing was changed.");
+      note(id, word("It was stopped; nothing was changed."));
     } catch (Refused refused) {
       note(id, refused.refusal().detail());
     }
@@ -76,7 +78,7 @@ class RunImport {
     }
     if (row.starts >= MOST_STARTS) {
       row.become(ImportState.FAILED);
-      row.failure = "It was begun three times and never came to its end. Divide the file.";
+      row.failure = word("It was begun three times and never came to its end. Divide the file.");
       return Optional.empty();
     }
     row.starts++;

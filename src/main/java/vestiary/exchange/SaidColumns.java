@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -39,15 +41,14 @@ record SaidColumns(String columns, String same, String days) {
                     .ifPresentOrElse(
                         place -> places.put(ours, place),
                         () ->
-                            asked.fault(
-                                "columns", "The file has no column \"%s\".".formatted(theirs))));
+                            asked.fault("columns", say("The file has no column \"%s\".", theirs))));
     if (columns.startsWith(GUESS)) {
       new GuessColumns(what, table, tidy).guess().forEach(places::putIfAbsent);
     }
     Map<String, String> always = pairs(same, "same", what, asked);
     String order = days;
     if (!order.isEmpty() && Term.find(DayOrder.class, order).isEmpty()) {
-      asked.fault("days", "Write day-month-year or month-day-year.");
+      asked.fault("days", say("Write day-month-year or month-day-year."));
     }
     if (order.isEmpty()) {
       order = order(what, table, places, asked);
@@ -63,7 +64,8 @@ record SaidColumns(String columns, String same, String days) {
     if (fitting.size() == 2 && days.stream().anyMatch(DayOrder::isAmbiguous)) {
       asked.fault(
           "days",
-          "The days of the file can be read both ways; write day-month-year or month-day-year.");
+          say(
+              "The days of the file can be read both ways; write day-month-year or month-day-year."));
     }
     return fitting.size() == 1 ? fitting.iterator().next().id() : "";
   }
@@ -79,8 +81,9 @@ record SaidColumns(String columns, String same, String days) {
       if (what.columns().stream().noneMatch(column -> column.name().equals(ours))) {
         asked.fault(
             field,
-            "\"%s\" names no column of %s; write it as %s=Name in the file."
-                .formatted(pair.strip(), what.id(), what.columns().get(0).name()));
+            say(
+                "\"%s\" names no column of %s; write it as %s=Name in the file.",
+                pair.strip(), what.id(), what.columns().get(0).name()));
       } else {
         pairs.put(ours, pair.substring(pair.indexOf('=') + 1).strip());
       }

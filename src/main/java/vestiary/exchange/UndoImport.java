@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -61,7 +63,8 @@ class UndoImport {
     if (row.state() != ImportState.DONE || !isKept(row.id)) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "id", "What this import changed is not kept any more, so that it cannot be undone."));
+              "id",
+              word("What this import changed is not kept any more, so that it cannot be undone.")));
     }
     refuseIfHindered(row.id);
     List<UUID> changed = changes.changedPatterns(row.id);

@@ -1,8 +1,9 @@
 package vestiary.history;
 
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
+import static java.util.Map.entry;
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.Map;
 import java.util.Set;
 
@@ -10,304 +11,299 @@ import java.util.Set;
 final class FieldWords {
 
   private static final Map<String, String> THINGS =
-      pairs(
-          """
-          cluster: Settings
-          parish: Parish
-          church: Church
-          journey: Journey between two churches
-          person: Person
-          person_mail: Mail address of
-          person_height: Height of
-          absence: Absence of
-          ministry: What is served by
-          person_church: Where somebody serves
-          child: Whole name of
-          arrival: Arrival from outside
-          worn: What was worn
-          pattern: Recurring Mass
-          school_term: School term
-          merger: Closing or merging
-          mass: Mass
-          suit: Suit
-          vestment_set: Set
-          piece: Piece
-          occupation: Piece held, out or in care
-          reservation: Vestments set aside
-          wish: Vestments asked for
-          proper: Day of your own
-          proper_church: Day of your own, its church
-          app_user: User
-          user_church: User, their church
-          user_token: User, a token
-          user_mail: User, a mail address
-          user_passkey: User, a device to sign in by
-          user_outside: User, a sign-in by another service
-          asking: Journey given to somebody
-          consent: Answer of an owner
-          applied_remedy: What mends a clash
-          accepted_step: Lawful substitute
-          plan: Plan
-          movement: Journey of a piece
-          photo: Photograph of
-          stocktake: Stocktake
-          stocktake_line: Found in a stocktake
-          retention: How long things are kept
-          taken_backup: Backup taken out
-          import: List brought in
-          shared_device: Shared device
-          device_hand: Who acts on shared devices
-          oversight: Leave to look in
-          lending: Lending
-          sending: What went out
-          sent_piece: Piece that went out
-          printed_label: Label
-          office_sheet: Sheet for the bishop’s office
-          letter_wish: Letters of
-          telling: How people are told
-          """);
+      Map.ofEntries(
+          entry("cluster", word("Settings")),
+          entry("parish", word("Parish")),
+          entry("church", word("Church")),
+          entry("journey", word("Journey between two churches")),
+          entry("person", word("Person")),
+          entry("person_mail", word("Mail address of")),
+          entry("person_height", word("Height of")),
+          entry("absence", word("Absence of")),
+          entry("ministry", word("What is served by")),
+          entry("person_church", word("Where somebody serves")),
+          entry("child", word("Whole name of")),
+          entry("arrival", word("Arrival from outside")),
+          entry("worn", word("What was worn")),
+          entry("pattern", word("Recurring Mass")),
+          entry("school_term", word("School term")),
+          entry("merger", word("Closing or merging")),
+          entry("mass", word("Mass")),
+          entry("suit", word("Suit")),
+          entry("vestment_set", word("Set")),
+          entry("piece", word("Piece")),
+          entry("occupation", word("Piece held, out or in care")),
+          entry("reservation", word("Vestments set aside")),
+          entry("wish", word("Vestments asked for")),
+          entry("proper", word("Day of your own")),
+          entry("proper_church", word("Day of your own, its church")),
+          entry("app_user", word("User")),
+          entry("user_church", word("User, their church")),
+          entry("user_token", word("User, a token")),
+          entry("user_mail", word("User, a mail address")),
+          entry("user_passkey", word("User, a device to sign in by")),
+          entry("user_outside", word("User, a sign-in by another service")),
+          entry("asking", word("Journey given to somebody")),
+          entry("consent", word("Answer of an owner")),
+          entry("applied_remedy", word("What mends a clash")),
+          entry("accepted_step", word("Lawful substitute")),
+          entry("plan", word("Plan")),
+          entry("movement", word("Journey of a piece")),
+          entry("photo", word("Photograph of")),
+          entry("stocktake", word("Stocktake")),
+          entry("stocktake_line", word("Found in a stocktake")),
+          entry("retention", word("How long things are kept")),
+          entry("taken_backup", word("Backup taken out")),
+          entry("import", word("List brought in")),
+          entry("shared_device", word("Shared device")),
+          entry("device_hand", word("Who acts on shared devices")),
+          entry("oversight", word("Leave to look in")),
+          entry("lending", word("Lending")),
+          entry("sending", word("What went out")),
+          entry("sent_piece", word("Piece that went out")),
+          entry("printed_label", word("Label")),
+          entry("office_sheet", word("Sheet for the bishop’s office")),
+          entry("letter_wish", word("Letters of")),
+          entry("telling", word("How people are told")));
 
   /** One kind's own words go before the colon as kind and column, those of all kinds alone. */
   private static final Map<String, String> FIELDS =
-      pairs(
-          """
-          name: name
-          code: code
-          place: place
-          note: note
-          intention: intention
-          minutes: length in minutes
-          friday: letter of the week
-          arrival: arrival
-          vesting_place: where he vests
-          parking: parking
-          candidates: candidates
-          company: concelebrants and deacons
-          brought: vestments brought
-          wanted: vestments found here
-          sent_on: sent on
-          changes: letters about changes
-          letter_wish.language: language
-          mass.language: language
-          pattern.language: language
-          letter_wish.sacristy: letters about changes in the sacristy
-          weekday: weekday
-          hour: hour
-          office_days: sheet for the bishop’s office, days before
-          names_public: celebrants named in public
-          journey.minutes: minutes on the way
-          starts: start
-          ends: end
-          pattern.starts: first date
-          pattern.ends: last date
-          school_term.starts: first date
-          school_term.ends: last date
-          closed_from: closed from
-          merged_into_id: merged into
-          merged_from: merged from
-          merger.to_id: to
-          merger.kind: what was done
-          merger.pieces: pieces
-          holds_from: holds from
-          days: days of the calendar
-          seasons: only in
-          months: only in the months
-          not_in_triduum: not in the Triduum
-          not_on_holy_days: not on holy days
-          school: by school terms
-          except_dates: left out on
-          absence.starts: away from
-          absence.ends: back
-          at: hour
-          taken_backup.at: when
-          bytes: size in bytes
-          rrule: how often
-          kind: kind
-          mass.kind: which Mass
-          pattern.kind: which Mass
-          accepted_step.kind: kind of piece
-          votive_of: of what, or for what
-          leave: by whose leave
-          celebration: celebration
-          colour: colour
-          colours: colours
-          celebrant_id: celebrant
-          celebrant_lost: celebrant to be found anew
-          concelebrants: concelebrants
-          deacons: deacons
-          named_ids: concelebrants and deacons by name
-          brings: who brings their own
-          bishop: a bishop presides
-          ministers: who else vests
-          also: also worn
-          set_out_minutes: set out, minutes before
-          clearance_minutes: cleared, minutes after
-          cancelled: cancelled
-          taken_over_by: taken over by
-          church_id: church
-          home_id: church
-          parish_id: parish
-          from_id: from
-          to_id: to
-          person_id: person
-          user_id: user
-          piece_id: piece
-          mass_id: Mass
-          set_id: set
-          suit_id: suit
-          church.slug: short form
-          proper.slug: short form
-          title: title
-          church.title: title of the church
-          person.title: title, as in Fr
-          titular: the title’s day
-          titular_name: name of the title’s day
-          titular_month: month of the title’s day
-          titular_day: day of the title’s day
-          titular_colour: colour of the title’s day
-          dedication: date of dedication
-          latitude: latitude
-          longitude: longitude
-          role: role
-          visiting: comes from outside
-          erased: removed for good
-          minor: under 18
-          whole_name: whole name
-          responsible: who is responsible
-          days: usual days
-          most_a_day: Masses a day, at most
-          wishes: wishes
-          own_set: vestments of one’s own
-          granted_by: permission given by
-          granted_on: permission of
-          arrives: arrives
-          arrival.brings: brings vestments
-          address: mail address
-          centimetres: height
-          worn: worn
-          instead_of: instead of
-          worn_at: Mass began
-          shade: shade
-          grade: for which days
-          size: length of the back
-          form: cut
-          owner: owner
-          owner_policy: is it lent
-          condition: condition
-          piece.place: place in the sacristy
-          proper.place: whose day it is
-          stays_home: does not leave this church
-          description: description
-          provenance: where it comes from
-          acquired: acquired
-          precious: precious
-          keeper: kept by
-          withdrawn_on: withdrawn from use on
-          withdrawn_reason: withdrawn because
-          withdrawn_to: where it went
-          care_kind: what is wrong
-          awaited: away until somebody says it is back
-          promised: promised back
-          occupation_id: of what was wrong
-          held_on: inventory of
-          elsewhere: made elsewhere
-          finding: found
-          settled: what was done about it
-          state: state
-          reason: why
-          latin: name in Latin
-          spanish: name in Spanish
-          month: month
-          day: day
-          on_sunday: taken to the Sunday
-          kept_on: kept on
-          everywhere: in all churches
-          password: password
-          looks_only: only reads
-          feed: for a calendar program
-          made_at: made
-          ends_at: good until
-          riding: drives that way anyway
-          leave_by: leave by
-          arrive_by: there by
-          ready: ready from
-          on_asking: its owner is asked
-          pieces: pieces
-          asked_at: asked
-          changed_at: answered
-          answered_at: answered
-          mail_failed: the mail did not go out
-          about: where and when
-          sentence: what was done
-          applied_at: applied
-          import.what: which list
-          done_at: brought in
-          undone_at: undone
-          step: substitute
-          accepted_at: accepted
-          done: done
-          first_date: first day
-          last_date: last day
-          requested_at: asked for
-          calendar: calendar
-          epiphany: Epiphany
-          ascension: Ascension
-          corpus_christi: Body and Blood of Christ
-          time_zone: time zone
-          languages: languages
-          anticipated_from: Sunday’s Mass the evening before, from
-          evening_rule: when two days meet in one evening
-          open_evening: before a solemnity that does not oblige
-          ladder_order: concelebrants first
-          white_for_all: white may stand in for all
-          turn_minutes: between two Masses, minutes
-          weekday_set_out: set out on weekdays, minutes before
-          large_set_out: set out for a large liturgy, minutes before
-          large_clearance: cleared after a large liturgy, minutes
-          count_by: Masses counted by
-          permitted_weekday: Masses a priest may say on a weekday
-          permitted_sunday: Masses a priest may say on a Sunday
-          count_albs: albs are counted
-          pontificals: a bishop’s own pieces are asked for
-          history_days: history, days
-          ended_at: shut out
-          sessions_days: ended sessions, days
-          tries_days: failed sign-ins, days
-          askings_days: askings, days
-          contacts_days: mail addresses, days
-          absences_days: absences, days
-          word: short word of the cluster
-          oversight.home_id: cluster of the overseer
-          overseer_id: overseer
-          granted_at: given
-          borrower_id: borrower
-          answer: what the borrower said
-          wish.answer: what was answered
-          keeper_id: church that was asked
-          told_at: told that it is free
-          ending: how they came back
-          offered_at: offered
-          lending.ended_at: back
-          ended_by: cluster that said they are back
-          returned_at: taken in
-          printed_at: printed
-          item: what went out
-          whom: to whom
-          borrower: borrower
-          went_at: went out
-          due: due back
-          carrier_id: carried by
-          signer_id: signed for by
-          sent_by: sent by
-          what: what it is
-          loan: lent
-          condition_out: condition when it went
-          back_at: back
-          back_id: taken in at
-          taker_id: taken in by
-          taken_in_by: return noted by
-          condition_back: condition when it came back
-          """);
+      Map.ofEntries(
+          entry("name", word("name")),
+          entry("code", word("code")),
+          entry("place", word("place")),
+          entry("note", word("note")),
+          entry("intention", word("intention")),
+          entry("minutes", word("length in minutes")),
+          entry("friday", word("letter of the week")),
+          entry("arrival", word("arrival")),
+          entry("vesting_place", word("where he vests")),
+          entry("parking", word("parking")),
+          entry("candidates", word("candidates")),
+          entry("company", word("concelebrants and deacons")),
+          entry("brought", word("vestments brought")),
+          entry("wanted", word("vestments found here")),
+          entry("sent_on", word("sent on")),
+          entry("changes", word("letters about changes")),
+          entry("letter_wish.language", word("language")),
+          entry("mass.language", word("language")),
+          entry("pattern.language", word("language")),
+          entry("letter_wish.sacristy", word("letters about changes in the sacristy")),
+          entry("weekday", word("weekday")),
+          entry("hour", word("hour")),
+          entry("office_days", word("sheet for the bishop’s office, days before")),
+          entry("names_public", word("celebrants named in public")),
+          entry("journey.minutes", word("minutes on the way")),
+          entry("starts", word("start")),
+          entry("ends", word("end")),
+          entry("pattern.starts", word("first date")),
+          entry("pattern.ends", word("last date")),
+          entry("school_term.starts", word("first date")),
+          entry("school_term.ends", word("last date")),
+          entry("closed_from", word("closed from")),
+          entry("merged_into_id", word("merged into")),
+          entry("merged_from", word("merged from")),
+          entry("merger.to_id", word("to")),
+          entry("merger.kind", word("what was done")),
+          entry("merger.pieces", word("pieces")),
+          entry("holds_from", word("holds from")),
+          entry("days", word("usual days")),
+          entry("seasons", word("only in")),
+          entry("months", word("only in the months")),
+          entry("not_in_triduum", word("not in the Triduum")),
+          entry("not_on_holy_days", word("not on holy days")),
+          entry("school", word("by school terms")),
+          entry("except_dates", word("left out on")),
+          entry("absence.starts", word("away from")),
+          entry("absence.ends", word("back")),
+          entry("at", word("hour")),
+          entry("taken_backup.at", word("when")),
+          entry("bytes", word("size in bytes")),
+          entry("rrule", word("how often")),
+          entry("kind", word("kind")),
+          entry("mass.kind", word("which Mass")),
+          entry("pattern.kind", word("which Mass")),
+          entry("accepted_step.kind", word("kind of piece")),
+          entry("votive_of", word("of what, or for what")),
+          entry("leave", word("by whose leave")),
+          entry("celebration", word("celebration")),
+          entry("colour", word("colour")),
+          entry("colours", word("colours")),
+          entry("celebrant_id", word("celebrant")),
+          entry("celebrant_lost", word("celebrant to be found anew")),
+          entry("concelebrants", word("concelebrants")),
+          entry("deacons", word("deacons")),
+          entry("named_ids", word("concelebrants and deacons by name")),
+          entry("brings", word("who brings their own")),
+          entry("bishop", word("a bishop presides")),
+          entry("ministers", word("who else vests")),
+          entry("also", word("also worn")),
+          entry("set_out_minutes", word("set out, minutes before")),
+          entry("clearance_minutes", word("cleared, minutes after")),
+          entry("cancelled", word("cancelled")),
+          entry("taken_over_by", word("taken over by")),
+          entry("church_id", word("church")),
+          entry("home_id", word("church")),
+          entry("parish_id", word("parish")),
+          entry("from_id", word("from")),
+          entry("to_id", word("to")),
+          entry("person_id", word("person")),
+          entry("user_id", word("user")),
+          entry("piece_id", word("piece")),
+          entry("mass_id", word("Mass")),
+          entry("set_id", word("set")),
+          entry("suit_id", word("suit")),
+          entry("church.slug", word("short form")),
+          entry("proper.slug", word("short form")),
+          entry("title", word("title")),
+          entry("church.title", word("title of the church")),
+          entry("person.title", word("title, as in Fr")),
+          entry("titular", word("the title’s day")),
+          entry("titular_name", word("name of the title’s day")),
+          entry("titular_month", word("month of the title’s day")),
+          entry("titular_day", word("day of the title’s day")),
+          entry("titular_colour", word("colour of the title’s day")),
+          entry("dedication", word("date of dedication")),
+          entry("latitude", word("latitude")),
+          entry("longitude", word("longitude")),
+          entry("role", word("role")),
+          entry("visiting", word("comes from outside")),
+          entry("erased", word("removed for good")),
+          entry("minor", word("under 18")),
+          entry("whole_name", word("whole name")),
+          entry("responsible", word("who is responsible")),
+          entry("most_a_day", word("Masses a day, at most")),
+          entry("wishes", word("wishes")),
+          entry("own_set", word("vestments of one’s own")),
+          entry("granted_by", word("permission given by")),
+          entry("granted_on", word("permission of")),
+          entry("arrives", word("arrives")),
+          entry("arrival.brings", word("brings vestments")),
+          entry("address", word("mail address")),
+          entry("centimetres", word("height")),
+          entry("worn", word("worn")),
+          entry("instead_of", word("instead of")),
+          entry("worn_at", word("Mass began")),
+          entry("shade", word("shade")),
+          entry("grade", word("for which days")),
+          entry("size", word("length of the back")),
+          entry("form", word("cut")),
+          entry("owner", word("owner")),
+          entry("owner_policy", word("is it lent")),
+          entry("condition", word("condition")),
+          entry("piece.place", word("place in the sacristy")),
+          entry("proper.place", word("whose day it is")),
+          entry("stays_home", word("does not leave this church")),
+          entry("description", word("description")),
+          entry("provenance", word("where it comes from")),
+          entry("acquired", word("acquired")),
+          entry("precious", word("precious")),
+          entry("keeper", word("kept by")),
+          entry("withdrawn_on", word("withdrawn from use on")),
+          entry("withdrawn_reason", word("withdrawn because")),
+          entry("withdrawn_to", word("where it went")),
+          entry("care_kind", word("what is wrong")),
+          entry("awaited", word("away until somebody says it is back")),
+          entry("promised", word("promised back")),
+          entry("occupation_id", word("of what was wrong")),
+          entry("held_on", word("inventory of")),
+          entry("elsewhere", word("made elsewhere")),
+          entry("finding", word("found")),
+          entry("settled", word("what was done about it")),
+          entry("state", word("state")),
+          entry("reason", word("why")),
+          entry("latin", word("name in Latin")),
+          entry("spanish", word("name in Spanish")),
+          entry("month", word("month")),
+          entry("day", word("day")),
+          entry("on_sunday", word("taken to the Sunday")),
+          entry("kept_on", word("kept on")),
+          entry("everywhere", word("in all churches")),
+          entry("password", word("password")),
+          entry("looks_only", word("only reads")),
+          entry("feed", word("for a calendar program")),
+          entry("made_at", word("made")),
+          entry("ends_at", word("good until")),
+          entry("riding", word("drives that way anyway")),
+          entry("leave_by", word("leave by")),
+          entry("arrive_by", word("there by")),
+          entry("ready", word("ready from")),
+          entry("on_asking", word("its owner is asked")),
+          entry("pieces", word("pieces")),
+          entry("asked_at", word("asked")),
+          entry("changed_at", word("answered")),
+          entry("answered_at", word("answered")),
+          entry("mail_failed", word("the mail did not go out")),
+          entry("about", word("where and when")),
+          entry("sentence", word("what was done")),
+          entry("applied_at", word("applied")),
+          entry("import.what", word("which list")),
+          entry("done_at", word("brought in")),
+          entry("undone_at", word("undone")),
+          entry("step", word("substitute")),
+          entry("accepted_at", word("accepted")),
+          entry("done", word("done")),
+          entry("first_date", word("first day")),
+          entry("last_date", word("last day")),
+          entry("requested_at", word("asked for")),
+          entry("calendar", word("calendar")),
+          entry("epiphany", word("Epiphany")),
+          entry("ascension", word("Ascension")),
+          entry("corpus_christi", word("Body and Blood of Christ")),
+          entry("time_zone", word("time zone")),
+          entry("languages", word("languages")),
+          entry("anticipated_from", word("Sunday’s Mass the evening before, from")),
+          entry("evening_rule", word("when two days meet in one evening")),
+          entry("open_evening", word("before a solemnity that does not oblige")),
+          entry("ladder_order", word("concelebrants first")),
+          entry("white_for_all", word("white may stand in for all")),
+          entry("turn_minutes", word("between two Masses, minutes")),
+          entry("weekday_set_out", word("set out on weekdays, minutes before")),
+          entry("large_set_out", word("set out for a large liturgy, minutes before")),
+          entry("large_clearance", word("cleared after a large liturgy, minutes")),
+          entry("count_by", word("Masses counted by")),
+          entry("permitted_weekday", word("Masses a priest may say on a weekday")),
+          entry("permitted_sunday", word("Masses a priest may say on a Sunday")),
+          entry("count_albs", word("albs are counted")),
+          entry("pontificals", word("a bishop’s own pieces are asked for")),
+          entry("history_days", word("history, days")),
+          entry("ended_at", word("shut out")),
+          entry("sessions_days", word("ended sessions, days")),
+          entry("tries_days", word("failed sign-ins, days")),
+          entry("askings_days", word("askings, days")),
+          entry("contacts_days", word("mail addresses, days")),
+          entry("absences_days", word("absences, days")),
+          entry("word", word("short word of the cluster")),
+          entry("oversight.home_id", word("cluster of the overseer")),
+          entry("overseer_id", word("overseer")),
+          entry("granted_at", word("given")),
+          entry("borrower_id", word("borrower")),
+          entry("answer", word("what the borrower said")),
+          entry("wish.answer", word("what was answered")),
+          entry("keeper_id", word("church that was asked")),
+          entry("told_at", word("told that it is free")),
+          entry("ending", word("how they came back")),
+          entry("offered_at", word("offered")),
+          entry("lending.ended_at", word("back")),
+          entry("ended_by", word("cluster that said they are back")),
+          entry("returned_at", word("taken in")),
+          entry("printed_at", word("printed")),
+          entry("item", word("what went out")),
+          entry("whom", word("to whom")),
+          entry("borrower", word("borrower")),
+          entry("went_at", word("went out")),
+          entry("due", word("due back")),
+          entry("carrier_id", word("carried by")),
+          entry("signer_id", word("signed for by")),
+          entry("sent_by", word("sent by")),
+          entry("what", word("what it is")),
+          entry("loan", word("lent")),
+          entry("condition_out", word("condition when it went")),
+          entry("back_at", word("back")),
+          entry("back_id", word("taken in at")),
+          entry("taker_id", word("taken in by")),
+          entry("taken_in_by", word("return noted by")),
+          entry("condition_back", word("condition when it came back")));
 
   /** Counters, order, and what another field says already. */
   private static final Set<String> SILENT =
@@ -404,7 +400,7 @@ final class FieldWords {
 
   /** For example "Mass"; what has no word yet is called as the database calls it. */
   static String thing(String kind) {
-    return THINGS.getOrDefault(kind, kind.replace('_', ' '));
+    return say(THINGS.getOrDefault(kind, kind.replace('_', ' ')));
   }
 
   /** Whether there is a word for it, or it is left out by intention. */
@@ -420,7 +416,7 @@ final class FieldWords {
   /** For example "celebrant". */
   static String field(String kind, String column) {
     String word = find(kind, column);
-    return word.isEmpty() ? column.replace('_', ' ') : word;
+    return word.isEmpty() ? column.replace('_', ' ') : say(word);
   }
 
   /** Whether its values are terms, written with hyphens, and no free text. */
@@ -430,13 +426,5 @@ final class FieldWords {
 
   private static String find(String kind, String column) {
     return FIELDS.getOrDefault(kind + "." + column, FIELDS.getOrDefault(column, ""));
-  }
-
-  private static Map<String, String> pairs(String lines) {
-    Map<String, String> read = new HashMap<>();
-    for (List<String> pair : lines.lines().map(l -> Arrays.asList(l.split(": ", 2))).toList()) {
-      read.put(pair.get(0), pair.get(1));
-    }
-    return Map.copyOf(read);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.history;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -27,16 +29,16 @@ import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.users.UserNames;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Who changed what: in the whole cluster, or of one thing, person or church. */
 @Path("/history")
 @Produces(MediaType.TEXT_HTML)
 class HistoryPage {
 
-  private static final Link ALL = new Link("All changes", "/history");
+  private static final String ALL = "/history";
 
   private final HistorySheet sheet;
   private final ReadPool pool;
@@ -71,7 +73,7 @@ class HistoryPage {
   @Transactional
   @Needs(Action.LOOK_BACK)
   public TemplateInstance newest(@Context UriInfo uri) {
-    return page(new Topic("In the whole cluster", ALL.address(), "", List.of()), uri);
+    return page(new Topic(say("In the whole cluster"), ALL, "", List.of()), uri);
   }
 
   /** Of whatever has this id. */
@@ -81,7 +83,8 @@ class HistoryPage {
   @Needs(Action.LOOK_BACK)
   public TemplateInstance ofOne(@RestPath String id, @Context UriInfo uri) {
     UUID one = Asked.id("change", id);
-    return page(new Topic("Of one thing", "/history/" + one, one.toString(), List.of(ALL)), uri);
+    return page(
+        new Topic(say("Of one thing"), "/history/" + one, one.toString(), List.of(all())), uri);
   }
 
   @GET
@@ -91,10 +94,10 @@ class HistoryPage {
   public TemplateInstance ofPiece(@RestPath String code, @Context UriInfo uri) {
     return page(
         topic(
-            code + ", care included",
+            say("%s, care included", code),
             "/vestments/" + code,
             pool.id(code),
-            new Link("The piece", "/vestments/" + code)),
+            new Link(say("The piece"), "/vestments/" + code)),
         uri);
   }
 
@@ -107,11 +110,9 @@ class HistoryPage {
     String name =
         "%s, %s, %s"
             .formatted(
-                mass.church().name(),
-                English.dateAndYear(mass.date()),
-                English.clock(mass.start()));
+                mass.church().name(), Speech.dateAndYear(mass.date()), Speech.clock(mass.start()));
     return page(
-        topic(name, "/masses/" + id, mass.id().value(), new Link("The Mass", "/masses/" + id)),
+        topic(name, "/masses/" + id, mass.id().value(), new Link(say("The Mass"), "/masses/" + id)),
         uri);
   }
 
@@ -124,10 +125,10 @@ class HistoryPage {
     Person person = people.get(slug);
     return page(
         topic(
-            person.calledName() + ", and Masses and journeys with that name",
+            say("%s, and Masses and journeys with that name", person.calledName()),
             "/people/" + slug,
             person.id(),
-            new Link("The person", "/people/" + slug)),
+            new Link(say("The person"), "/people/" + slug)),
         uri);
   }
 
@@ -140,10 +141,10 @@ class HistoryPage {
     Church church = cluster.getChurch(slug);
     return page(
         topic(
-            church.name() + ", its Masses and its pieces",
+            say("%s, its Masses and its pieces", church.name()),
             "/churches/" + slug,
             church.id().value(),
-            new Link("The church", "/churches/" + slug)),
+            new Link(say("The church"), "/churches/" + slug)),
         uri);
   }
 
@@ -157,13 +158,17 @@ class HistoryPage {
     String name =
         Optional.ofNullable(users.all().get(user))
             .orElseThrow(() -> new Refused(new Refusal.NotThere("user", id)));
-    Topic topic = new Topic("What " + name + " changed", ALL.address(), "", List.of(ALL));
+    Topic topic = new Topic(say("What %s changed", name), ALL, "", List.of(all()));
     return Templates.history(
         sheet.view(topic, Entries.of(uri.getQueryParameters()).with("who", user.toString())));
   }
 
+  private static Link all() {
+    return new Link(say("All changes"), ALL);
+  }
+
   private static Topic topic(String title, String of, UUID concern, Link to) {
-    return new Topic(title, "/history" + of, concern.toString(), List.of(to, ALL));
+    return new Topic(title, "/history" + of, concern.toString(), List.of(to, all()));
   }
 
   private TemplateInstance page(Topic topic, UriInfo uri) {

@@ -1,5 +1,7 @@
 package vestiary.history;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -23,6 +25,7 @@ import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** The history of changes, to be taken out whole. */
 @Path("/api")
@@ -115,10 +118,13 @@ class HistoryResource {
     Entries asked = Entries.of(uri.getQueryParameters());
     String about = asked.text("about");
     String concern = about.isEmpty() ? "" : Asked.id("change", about).toString();
-    List<Change> found = history.newest(sheet.sift(concern, asked), 0, MOST + 1);
+    // A program reads the same words whoever asks.
+    List<Change> found =
+        Speech.forTheRecord(() -> history.newest(sheet.sift(concern, asked), 0, MOST + 1));
     if (found.size() > MOST) {
       throw new Refused(
-          Refusal.Unfit.of("from", "There are more than 20,000 changes. Ask for a shorter time."));
+          Refusal.Unfit.of(
+              "from", say("There are more than 20,000 changes. Ask for a shorter time.")));
     }
     return found;
   }

@@ -1,5 +1,7 @@
 package vestiary.history;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.ws.rs.core.UriBuilder;
 import java.time.ZoneId;
@@ -72,9 +74,9 @@ class HistorySheet {
         asked.field("to"),
         topic.turn(),
         found.stream().limit(ON_A_PAGE).map(HistorySheet::line).toList(),
-        page == 1 ? Link.NONE : new Link("Newer", at(topic.address(), asked, page - 1)),
+        page == 1 ? Link.NONE : new Link(say("Newer"), at(topic.address(), asked, page - 1)),
         found.size() > ON_A_PAGE
-            ? new Link("Older", at(topic.address(), asked, page + 1))
+            ? new Link(say("Older"), at(topic.address(), asked, page + 1))
             : Link.NONE,
         files(topic, asked));
   }
@@ -88,14 +90,14 @@ class HistorySheet {
 
   private Stream<Choice.Option> makers() {
     return Stream.concat(
-        Stream.of(Choice.Option.of(Sift.ANYBODY, "anybody")),
+        Stream.of(Choice.Option.of(Sift.ANYBODY, say("anybody"))),
         Stream.concat(
             Stream.concat(users.all().entrySet().stream(), devices.names().entrySet().stream())
                 .sorted(Map.Entry.comparingByValue())
                 .map(user -> Choice.Option.of(user.getKey().toString(), user.getValue())),
             Stream.of(
-                Choice.Option.of(Sift.JOBS, "the server itself"),
-                Choice.Option.of(NameThings.SERVER, "the token of the server"))));
+                Choice.Option.of(Sift.JOBS, say("the server itself")),
+                Choice.Option.of(NameThings.SERVER, say("the token of the server")))));
   }
 
   private List<Link> files(Topic topic, Entries asked) {
@@ -103,8 +105,8 @@ class HistorySheet {
       return List.of();
     }
     return List.of(
-        new Link("All of it as CSV", file("/api/history.csv", topic, asked)),
-        new Link("All of it as JSON", file("/api/history", topic, asked)));
+        new Link(say("All of it as CSV"), file("/api/history.csv", topic, asked)),
+        new Link(say("All of it as JSON"), file("/api/history", topic, asked)));
   }
 
   private static String file(String address, Topic topic, Entries asked) {
@@ -133,13 +135,18 @@ class HistorySheet {
 
   private static HistoryView.Line line(Change change) {
     String who =
-        change.device().isEmpty() ? change.who() : change.who() + ", on " + change.device();
+        change.device().isEmpty() ? change.who() : say("%s, on %s", change.who(), change.device());
     return new HistoryView.Line(
-        ValueWords.moment(change.at()),
-        who,
-        change.thing() + " " + change.deed(),
-        change.address(),
-        change.fields());
+        ValueWords.moment(change.at()), who, done(change), change.address(), change.fields());
+  }
+
+  private static String done(Change change) {
+    return switch (change.deed()) {
+      case "entered" -> say("%s entered", change.thing());
+      case "changed" -> say("%s changed", change.thing());
+      case "removed" -> say("%s removed", change.thing());
+      default -> change.thing() + " " + change.deed();
+    };
   }
 
   private static int page(String typed) {

@@ -1,5 +1,7 @@
 package vestiary.history;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -53,7 +55,7 @@ class NameThings {
   Map<String, String> makers() {
     Map<UUID, String> names = new HashMap<>();
     people.byId().forEach((id, person) -> names.put(id, person.name()));
-    overseers.names().forEach((id, name) -> names.put(id, name + ", overseer"));
+    overseers.names().forEach((id, name) -> names.put(id, say("%s, overseer", name)));
     names.putAll(users.all());
     return byMark(names);
   }
@@ -68,7 +70,7 @@ class NameThings {
     Map<UUID, String> names = new HashMap<>(pool.all());
     cluster.churches().forEach(c -> names.put(c.id().value(), c.name()));
     people.byId().forEach((id, person) -> names.put(id, person.name()));
-    overseers.names().forEach((id, name) -> names.put(id, name + ", overseer"));
+    overseers.names().forEach((id, name) -> names.put(id, say("%s, overseer", name)));
     names.putAll(users.all());
     names.putAll(devices.names());
     names.putAll(masses.of(pointedAt(changes), zone));
@@ -78,9 +80,9 @@ class NameThings {
   /** What the maker of a change is called. */
   static String who(String mark, Map<String, String> names) {
     return switch (mark) {
-      case "" -> "The server itself";
-      case SERVER -> "The token of the server";
-      default -> names.getOrDefault(mark, "A person who was removed");
+      case "" -> say("The server itself");
+      case SERVER -> say("The token of the server");
+      default -> names.getOrDefault(mark, say("A person who was removed"));
     };
   }
 

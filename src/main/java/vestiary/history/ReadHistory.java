@@ -1,5 +1,7 @@
 package vestiary.history;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -59,7 +61,9 @@ class ReadHistory {
     return new Change(
         row.at.atZone(words.zone()),
         NameThings.who(row.visitor, names),
-        row.device.isEmpty() ? "" : names.getOrDefault(row.device, "a device that was shut out"),
+        row.device.isEmpty()
+            ? ""
+            : names.getOrDefault(row.device, say("a device that was shut out")),
         thing(row, names),
         row.deed,
         "/history/" + row.rowId,

@@ -1,20 +1,23 @@
 package vestiary.history;
 
 import java.time.DateTimeException;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Says what a row kept as its reader would say it: dates by the calendar, hours by the cluster's
@@ -24,7 +27,7 @@ import vestiary.web.English;
  */
 record ValueWords(ZoneId zone, Map<String, String> names) {
 
-  private static final String GONE = "one that is gone";
+  private static final String GONE = Speech.word("one that is gone");
 
   private static final Pattern MOMENT = Pattern.compile("\\d{4,}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*");
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
@@ -32,15 +35,7 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
   private static final Pattern ID = Pattern.compile("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}");
   private static final Pattern WEEKLY = Pattern.compile("FREQ=WEEKLY;BYDAY=([A-Z,]+)");
 
-  private static final Map<String, String> WEEKDAYS =
-      Map.of(
-          "MO", "Monday",
-          "TU", "Tuesday",
-          "WE", "Wednesday",
-          "TH", "Thursday",
-          "FR", "Friday",
-          "SA", "Saturday",
-          "SU", "Sunday");
+  private static final List<String> WEEK = List.of("MO", "TU", "WE", "TH", "FR", "SA", "SU");
 
   /** Empty for nothing. */
   String say(String kind, String column, Object value) {
@@ -57,19 +52,19 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
           .collect(Collectors.joining(" "));
     }
     if (value instanceof Boolean is) {
-      return is ? "yes" : "no";
+      return is ? Speech.say("yes") : Speech.say("no");
     }
     return value == null ? "" : text(kind, column, value.toString());
   }
 
   /** For example "8 December 2026, 18:30". */
   static String moment(ZonedDateTime at) {
-    return "%s, %s".formatted(English.dateAndYear(at.toLocalDate()), English.clock(at));
+    return "%s, %s".formatted(Speech.dateAndYear(at.toLocalDate()), Speech.clock(at));
   }
 
   private String text(String kind, String column, String said) {
     if (ID.matcher(said).matches()) {
-      return names.getOrDefault(said, GONE);
+      return names.getOrDefault(said, Speech.say(GONE));
     }
     try {
       return findTime(said).orElseGet(() -> word(kind, column, said));
@@ -84,7 +79,7 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
       return Optional.of(moment(OffsetDateTime.parse(said).atZoneSameInstant(zone)));
     }
     if (DATE.matcher(said).matches()) {
-      return Optional.of(English.dateAndYear(LocalDate.parse(said)));
+      return Optional.of(Speech.dateAndYear(LocalDate.parse(said)));
     }
     return TIME.matcher(said).matches()
         ? Optional.of(LocalTime.parse(said).withSecond(0).toString())
@@ -94,7 +89,7 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
   private static String word(String kind, String column, String said) {
     return column.equals("rrule")
         ? findWeekly(said).orElse(said)
-        : FieldWords.isTerm(kind, column) ? said.replace('-', ' ') : said;
+        : FieldWords.isTerm(kind, column) ? Speech.say(said.replace('-', ' ')) : said;
   }
 
   private static Optional<String> findWeekly(String rule) {
@@ -102,7 +97,12 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
     if (!weekly.matches()) {
       return Optional.empty();
     }
-    List<String> days = Arrays.stream(weekly.group(1).split(",")).map(WEEKDAYS::get).toList();
-    return Optional.of("every " + English.list(days));
+    List<String> days = Arrays.stream(weekly.group(1).split(",")).map(ValueWords::weekday).toList();
+    return Optional.of(Speech.say("every %s", Speech.list(days)));
+  }
+
+  private static String weekday(String day) {
+    return DayOfWeek.of(WEEK.indexOf(day) + 1)
+        .getDisplayName(TextStyle.FULL, Speech.localeOr(Locale.ENGLISH));
   }
 }

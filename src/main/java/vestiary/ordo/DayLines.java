@@ -1,5 +1,8 @@
 package vestiary.ordo;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,7 +20,7 @@ import vestiary.cluster.Church;
  */
 final class DayLines {
 
-  private static final String EVENING = "evening:";
+  private static final String EVENING = word("evening:");
 
   private final Ordo ordo;
   private final OrdoNames names;
@@ -49,7 +52,7 @@ final class DayLines {
   List<OrdoView.Line> eves(LocalDate date) {
     Optional<Celebration> usual = ordo.days().findEve(date);
     List<OrdoView.Line> eves = new ArrayList<>();
-    usual.ifPresent(eve -> eves.add(line("", eve, names.named(EVENING, eve))));
+    usual.ifPresent(eve -> eves.add(line("", eve, names.named(say(EVENING), eve))));
     eves.addAll(ownEves(date, usual));
     return eves;
   }
@@ -61,9 +64,9 @@ final class DayLines {
   /** A commemoration is made within the Mass; the Masses of Holy Thursday are all said. */
   private static String lead(Celebration other) {
     return switch (other.rank()) {
-      case COMMEMORATION -> "commemoration:";
-      case FERIA -> "and";
-      default -> "or";
+      case COMMEMORATION -> say("commemoration:");
+      case FERIA -> say("and");
+      default -> say("or");
     };
   }
 
@@ -82,7 +85,7 @@ final class DayLines {
           .filter(eve -> usual.isEmpty() || !eve.isKeptLike(usual.get()))
           .ifPresent(eve -> note(begun, eve, other.church()));
     }
-    return lines(EVENING, begun);
+    return lines(say(EVENING), begun);
   }
 
   private List<OrdoView.Line> lines(String lead, Map<Celebration, List<Church>> celebrated) {

@@ -1,5 +1,7 @@
 package vestiary.ordo;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,7 +11,7 @@ import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Day;
 import vestiary.calendar.Omission;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What stands in small type under a day: what was left out or moved, and what else is unusual. */
 final class DayNotes {
@@ -25,7 +27,7 @@ final class DayNotes {
   /** Said of holy days; that Sundays oblige everybody knows. */
   static String duty(Day day) {
     boolean isSunday = day.date().getDayOfWeek() == DayOfWeek.SUNDAY;
-    return day.obligation() && !isSunday ? "Holy day of obligation" : "";
+    return day.obligation() && !isSunday ? say("Holy day of obligation") : "";
   }
 
   List<OrdoView.Note> of(Day day) {
@@ -33,16 +35,16 @@ final class DayNotes {
     YearDays days = ordo.days();
     LocalDate date = day.date();
     if (ordo.findChurch().isPresent() && ordo.isOwn(days, date)) {
-      notes.add(said("Own day of this church."));
+      notes.add(said(say("Own day of this church.")));
     }
     if (day.kept().colours().contains(Colour.ROSE)) {
-      notes.add(said("Rose may be worn."));
+      notes.add(said(say("Rose may be worn.")));
     }
     if (days.isEveningKept(date)) {
-      notes.add(said("The evening is still this day’s."));
+      notes.add(said(say("The evening is still this day’s.")));
     }
     days.findMovedFrom(date)
-        .ifPresent(from -> notes.add(said("Moved here from " + English.date(from) + ".")));
+        .ifPresent(from -> notes.add(said(say("Moved here from %s.", Speech.date(from)))));
     notes.addAll(absent("", days, day.omitted(), date));
     ordo.others().forEach(o -> notes.addAll(absentThere(o, day)));
     return notes;
@@ -72,17 +74,17 @@ final class DayNotes {
       to.ifPresentOrElse(day -> notes.add(moved(where, day, name)), () -> left.add(name));
     }
     if (!left.isEmpty()) {
-      notes.add(new OrdoView.Note(words(where, "left out:"), left));
+      notes.add(new OrdoView.Note(words(where, say("left out:")), left));
     }
     return notes;
   }
 
   private static OrdoView.Note moved(String where, LocalDate to, OrdoView.Text name) {
-    return new OrdoView.Note(words(where, "moved to " + English.date(to) + ":"), List.of(name));
+    return new OrdoView.Note(words(where, say("moved to %s:", Speech.date(to))), List.of(name));
   }
 
   private static String words(String where, String words) {
-    return where.isEmpty() ? English.sentence(words) : where + words;
+    return where.isEmpty() ? Speech.sentence(words) : where + words;
   }
 
   private static OrdoView.Note said(String sentence) {

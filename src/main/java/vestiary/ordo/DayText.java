@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import vestiary.calendar.Day;
-import vestiary.web.English;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** What is printed for a day, as plain sentences one below the other. */
 final class DayText {
@@ -40,9 +40,9 @@ final class DayText {
 
   private static String sentence(OrdoView.Line line) {
     String where = line.church().isEmpty() ? "" : line.church() + ", ";
-    String colours = English.choice(line.ribbons().stream().map(Ribbon::name).toList());
+    String colours = Speech.choice(line.ribbons().stream().map(Ribbon::name).toList());
     String what = line.name().celebration().lead() + " " + line.name().celebration().name();
-    return "%s (%s).".formatted(English.sentence(where + what), colours);
+    return "%s (%s).".formatted(Speech.sentence(where + what), colours);
   }
 
   private static String sentence(OrdoView.Note note) {

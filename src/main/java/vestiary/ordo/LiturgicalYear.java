@@ -1,5 +1,7 @@
 package vestiary.ordo;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
@@ -49,8 +51,9 @@ record LiturgicalYear(int number) {
     }
     throw new Refused(
         new Refusal.Beyond(
-            "There is no liturgical year \"%s\" here; the calendar holds those from %d to %d."
-                .formatted(text, FIRST, LAST)));
+            say(
+                "There is no liturgical year \"%s\" here; the calendar holds those from %d to %d.",
+                text, FIRST, LAST)));
   }
 
   /** The First Sunday of Advent. */

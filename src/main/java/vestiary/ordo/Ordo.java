@@ -7,6 +7,7 @@ import java.util.Optional;
 import vestiary.calendar.Day;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
+import vestiary.web.Speech;
 
 /**
  * A liturgical year of the whole cluster, with what single churches keep instead, or of one church.
@@ -40,9 +41,9 @@ record Ordo(
     return of.stream().findFirst();
   }
 
-  /** The language of the names. */
+  /** The language of the names: the cluster's, but for whoever reads another than English. */
   Locale locale() {
-    return cluster.language();
+    return Speech.isOfTheRecord() ? cluster.language() : Speech.localeOr(cluster.language());
   }
 
   /** Whether that church keeps this day otherwise than the cluster's plain calendar. */

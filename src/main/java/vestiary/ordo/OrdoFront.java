@@ -1,12 +1,14 @@
 package vestiary.ordo;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import vestiary.calendar.Celebration;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Day;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What stands before the months: the movable days, the holy days, and each church's own. */
 final class OrdoFront {
@@ -59,11 +61,9 @@ final class OrdoFront {
     List<String> dates =
         ordo.days().all().stream()
             .filter(d -> d.kept().colours().contains(Colour.ROSE))
-            .map(d -> English.date(d.date()))
+            .map(d -> Speech.date(d.date()))
             .toList();
-    return dates.isEmpty()
-        ? ""
-        : "Rose may be worn on %s (GIRM 346 f).".formatted(English.list(dates));
+    return dates.isEmpty() ? "" : say("Rose may be worn on %s (GIRM 346 f).", Speech.list(dates));
   }
 
   List<OrdoView.Own> own() {
@@ -88,6 +88,6 @@ final class OrdoFront {
 
   private OrdoView.Dated dated(LocalDate date, Celebration celebration) {
     return new OrdoView.Dated(
-        OrdoSheet.anchor(date), English.day(date), names.named("", celebration));
+        OrdoSheet.anchor(date), Speech.day(date), names.named("", celebration));
   }
 }

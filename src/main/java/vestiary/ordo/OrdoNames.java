@@ -10,12 +10,10 @@ import vestiary.cluster.Church;
 import vestiary.web.Celebrated;
 import vestiary.web.DayWords;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
-/** Names in the cluster's language, each marked with its language where the page has another. */
+/** Names in the language of the ordo, each marked with its language where the page has another. */
 final class OrdoNames {
-
-  /** The language in which pages speak, and in which a name stands that has no translation. */
-  private static final Locale PAGE = Locale.ENGLISH;
 
   private final Locale locale;
 
@@ -28,7 +26,10 @@ final class OrdoNames {
         DayWords.celebrated(lead, celebration, locale), language(celebration.name()));
   }
 
-  /** The same on its own day, where an English weekday need not say its week again. */
+  /**
+   * The same on its own day, where a weekday in the language of the page need not say its week
+   * again.
+   */
   OrdoView.Named onItsDay(String lead, Celebration celebration, Day day) {
     if (celebration.rank() != Rank.FERIA || !isOfPage()) {
       return named(lead, celebration);
@@ -43,12 +44,14 @@ final class OrdoNames {
 
   /** The language of a name if it has to be said, as a BCP 47 tag; otherwise empty. */
   String language(LocalName name) {
-    if (isOfPage()) return "";
-    return (name.isTranslated(locale) ? locale : PAGE).toLanguageTag();
+    boolean isTranslated = name.isTranslated(locale);
+    return isTranslated && isOfPage()
+        ? ""
+        : (isTranslated ? locale : Locale.ENGLISH).toLanguageTag();
   }
 
   private boolean isOfPage() {
-    return locale.getLanguage().equals(PAGE.getLanguage());
+    return locale.getLanguage().equals(Speech.localeOr(Locale.ENGLISH).getLanguage());
   }
 
   static List<Ribbon> ribbons(Celebration celebration) {

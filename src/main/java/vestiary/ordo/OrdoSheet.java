@@ -1,5 +1,7 @@
 package vestiary.ordo;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -13,9 +15,9 @@ import vestiary.calendar.Day;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.cluster.Church;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out an ordo month by month. */
 final class OrdoSheet {
@@ -53,9 +55,9 @@ final class OrdoSheet {
         frame,
         ordo.findChurch().map(OrdoNames::church).orElse(ordo.cluster().name()),
         ordo.findChurch().isPresent(),
-        "The liturgical year " + ordo.year().number(),
+        say("The liturgical year %d", ordo.year().number()),
         DayWords.cycles(days.get(1), days.get(0)),
-        English.span(ordo.year().first(), ordo.year().last()),
+        Speech.span(ordo.year().first(), ordo.year().last()),
         calendar(),
         paper.id(),
         turn(),
@@ -73,7 +75,7 @@ final class OrdoSheet {
     return LiturgicalCalendar.offered().stream()
         .filter(o -> o.id().equals(id))
         .findFirst()
-        .map(o -> o.name().english())
+        .map(o -> o.name().in(Speech.localeOr(Locale.ENGLISH)))
         .orElseThrow();
   }
 
@@ -86,16 +88,17 @@ final class OrdoSheet {
         .findAfter()
         .ifPresent(y -> links.add(new Link(y.number() + " →", address.with(y).page())));
     if (ordo.year().holds(today)) {
-      links.add(new Link("Today", "#" + anchor(today)));
+      links.add(new Link(say("Today"), "#" + anchor(today)));
     }
-    links.add(new Link("Calendar file", address.file("ics")));
-    links.add(new Link("Table", address.file("csv")));
+    links.add(new Link(say("Calendar file"), address.file("ics")));
+    links.add(new Link(say("Table"), address.file("csv")));
     return links;
   }
 
   private List<OrdoView.Option> papers() {
     return List.of(
-        paper("Sheets of A4, a month each", Paper.A4), paper("Booklet of A5 pages", Paper.A5));
+        paper(say("Sheets of A4, a month each"), Paper.A4),
+        paper(say("Booklet of A5 pages"), Paper.A5));
   }
 
   private OrdoView.Option paper(String words, Paper other) {
@@ -105,7 +108,7 @@ final class OrdoSheet {
   private List<OrdoView.Option> churches() {
     if (ordo.churches().isEmpty()) return List.of();
     List<OrdoView.Option> options = new ArrayList<>();
-    options.add(church("All churches", "", ordo.of().isEmpty()));
+    options.add(church(say("All churches"), "", ordo.of().isEmpty()));
     for (Church church : ordo.churches()) {
       options.add(church(OrdoNames.church(church), church.slug(), ordo.of().contains(church)));
     }
@@ -126,7 +129,7 @@ final class OrdoSheet {
   }
 
   private OrdoView.Month month(List<Day> days) {
-    String name = English.monthAndYear(days.get(0).date());
+    String name = Speech.sentence(Speech.monthAndYear(days.get(0).date()));
     return new OrdoView.Month(
         name.toLowerCase(Locale.ROOT).replace(' ', '-'),
         name,
@@ -137,12 +140,13 @@ final class OrdoSheet {
   private OrdoView.Day day(Day day) {
     LocalDate date = day.date();
     boolean isSunday = date.getDayOfWeek() == DayOfWeek.SUNDAY;
+    String weekday = Speech.sentence(Speech.weekday(date));
     String number = String.valueOf(date.getDayOfMonth());
     return new OrdoView.Day(
         anchor(date),
         number,
-        English.weekday(date).substring(0, 1),
-        English.weekday(date) + " " + number,
+        weekday.substring(0, 1),
+        weekday + " " + number,
         "/day/" + date,
         isSunday || day.obligation(),
         date.equals(today),

@@ -14,6 +14,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import vestiary.access.OpenByKey;
 import vestiary.cluster.ReadCluster;
+import vestiary.web.Speech;
 
 /**
  * The liturgical calendar for programs that ask for it again and again: the present liturgical year
@@ -53,6 +54,6 @@ class YearFeed {
             .flatMap(Optional::stream)
             .map(year -> ordo.read(year, church))
             .toList();
-    return OrdoCalendar.feed(years);
+    return Speech.forTheRecord(() -> OrdoCalendar.feed(years));
   }
 }

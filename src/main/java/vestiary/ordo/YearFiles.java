@@ -12,6 +12,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.jboss.resteasy.reactive.RestPath;
+import vestiary.web.Speech;
 
 /**
  * The ordo of a liturgical year as files, at the address of its page: for the calendar of a
@@ -77,7 +78,7 @@ class YearFiles {
                 found.year().number(),
                 found.findChurch().map(c -> "-" + c.slug()).orElse(""),
                 kind);
-    return Response.ok(text.apply(found), type)
+    return Response.ok(Speech.forTheRecord(() -> text.apply(found)), type)
         .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"" + name + "\"")
         .build();
   }

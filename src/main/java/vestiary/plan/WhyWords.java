@@ -22,6 +22,7 @@ import vestiary.planning.SpanToCheck;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Step;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Says of each piece of a plan why it and no other, from what decided. */
@@ -68,7 +69,10 @@ final class WhyWords {
   private static String substitute(Need need, Step step) {
     return say(
         "No %s %s is left for this Mass; lawful in its stead is %s (%s).",
-        Speech.colour(need.colour()), noun(need), say(step.sentence()), step.source());
+        Speech.colour(need.colour()),
+        noun(need),
+        say(step.sentence()),
+        NormWords.source(step.source()));
   }
 
   private static String noun(Need need) {

@@ -34,6 +34,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.vesting.KeptKinds;
 import vestiary.vesting.MassId;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /**
@@ -167,9 +168,9 @@ public class CheckClashes {
               ClashKind.NOT_PERMITTED,
               new ClashWords(
                   about(mass),
-                  withoutStop(mass.ruling().permission().sentence()),
+                  withoutStop(NormWords.of(mass.ruling().permission().said())),
                   say("not permitted"),
-                  say("Source: ") + mass.ruling().permission().source() + ".",
+                  say("Source: ") + NormWords.source(mass.ruling().permission().source()) + ".",
                   "")));
     }
     if (!mass.isColourLawful()) {
@@ -184,7 +185,7 @@ public class CheckClashes {
                       "%s is chosen; the colour of this Mass is %s",
                       Speech.sentence(Speech.colour(mass.colour())), lawful),
                   say("%s chosen", Speech.colour(mass.colour())),
-                  mass.option().reason(),
+                  NormWords.of(mass.option().why()),
                   "")));
     }
     return List.of();

@@ -14,6 +14,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Sets out one clash with its proof, so that whoever counts both lists has checked it. */
@@ -172,7 +173,7 @@ final class ClashSheet {
         ? ""
         : say(
                 "%s Vesture: %s. %s",
-                checked(), String.join("; ", sources), clash.first().option().reason())
+                checked(), String.join("; ", sources), NormWords.of(clash.first().option().why()))
             .strip();
   }
 

@@ -15,6 +15,7 @@ import vestiary.allocation.Shortage;
 import vestiary.cluster.Church;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Piece;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Accounts for every piece of the kind that is short, so that the numbers add up. */
@@ -85,7 +86,11 @@ final class ClashStock {
 
   List<String> steps() {
     return words.steps().stream()
-        .map(step -> "%s (%s).".formatted(Speech.sentence(say(step.sentence())), step.source()))
+        .map(
+            step ->
+                "%s (%s)."
+                    .formatted(
+                        Speech.sentence(say(step.sentence())), NormWords.source(step.source())))
         .toList();
   }
 

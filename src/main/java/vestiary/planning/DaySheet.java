@@ -23,6 +23,7 @@ import vestiary.vesting.Window;
 import vestiary.web.DayWords;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Sets out one day: its celebration and the reason for its colour, then every Mass. */
@@ -74,14 +75,15 @@ final class DaySheet {
         DayPicture.of(rows(), List.of()),
         span.asked().stream().map(this::mass).toList(),
         departing.stream().map(DaySheet::departure).toList(),
-        day.reason(),
+        NormWords.of(day.why()),
         reasons(day),
         day.celebrations().stream().skip(1).map(this::other).toList(),
         day.omitted().stream()
             .map(
                 o ->
                     new DayView.Omitted(
-                        o.name().in(locale), new DayView.Reason(o.reason(), o.source())))
+                        o.name().in(locale),
+                        new DayView.Reason(NormWords.of(o.why()), NormWords.source(o.source()))))
             .toList(),
         span.churches().stream().flatMap(this::own).toList(),
         notices);
@@ -127,7 +129,7 @@ final class DaySheet {
     return new DayView.Other(
         DayWords.ribbon(celebration.colours().get(0)),
         DayWords.celebrated("", celebration, locale),
-        new DayView.Reason(celebration.colourReason().cited(), celebration.source()));
+        new DayView.Reason(NormWords.cited(celebration.colourReason()), celebration.source()));
   }
 
   private Stream<DayView.OwnDay> own(Church church) {
@@ -140,12 +142,14 @@ final class DaySheet {
             church.name(),
             DayWords.ribbon(here.kept().colours().get(0)),
             DayWords.celebrated("", here.kept(), locale),
-            here.reason(),
+            NormWords.of(here.why()),
             reasons(here)));
   }
 
   private static List<DayView.Reason> reasons(Day day) {
-    return day.reasons().stream().map(r -> new DayView.Reason(r.sentence(), r.source())).toList();
+    return day.reasons().stream()
+        .map(r -> new DayView.Reason(NormWords.of(r.said()), NormWords.source(r.source())))
+        .toList();
   }
 
   private DayView.Mass mass(DatedMass mass) {
@@ -173,7 +177,7 @@ final class DaySheet {
                         new Link(say("See why"), c.address()),
                         c.mends()))
             .toList(),
-        new DayView.Reason(mass.option().reason(), ""),
+        new DayView.Reason(NormWords.of(mass.option().why()), ""),
         otherChoices(mass));
   }
 

@@ -30,6 +30,7 @@ import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Puts a shortage in words. It shows needs alike and never says who goes without. */
@@ -282,7 +283,7 @@ final class ShortageWords {
     return steps().isEmpty()
         ? ""
         : steps().stream()
-            .map(step -> "%s (%s)".formatted(say(step.sentence()), step.source()))
+            .map(step -> "%s (%s)".formatted(say(step.sentence()), NormWords.source(step.source())))
             .collect(Collectors.joining(say("; or "), say("Lawful instead: "), "."));
   }
 

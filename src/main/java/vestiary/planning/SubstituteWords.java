@@ -15,6 +15,7 @@ import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.vesting.Wearer;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /**
@@ -82,7 +83,9 @@ final class SubstituteWords {
   private ClashWords words(String about, Alike alike, List<AcceptedStep> taken) {
     return new ClashWords(
         about,
-        say("%s, accepted on %s (%s)", worn(alike, taken), date(taken), alike.step().source()),
+        say(
+            "%s, accepted on %s (%s)",
+            worn(alike, taken), date(taken), NormWords.source(alike.step().source())),
         StepWords.worn(alike.step()),
         "",
         "");

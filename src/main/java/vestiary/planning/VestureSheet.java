@@ -21,6 +21,7 @@ import vestiary.vesting.Role;
 import vestiary.web.DayWords;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Sets out what everybody wears at one Mass, wearer by wearer, each piece with its norm. */
@@ -123,7 +124,7 @@ final class VestureSheet {
     return new VestureView.Line(
         Speech.sentence(Speech.count(alike.size(), PieceNouns.of(one.kind()))),
         PieceNouns.hasColour(one.kind()) ? List.of(DayWords.ribbon(one.colour())) : List.of(),
-        Speech.sentence(one.source()),
+        Speech.sentence(NormWords.source(one.source())),
         instead(one, alike.size()),
         sizes(alike));
   }
@@ -131,7 +132,7 @@ final class VestureSheet {
   private static String instead(Need need, int number) {
     if (!need.ladder().isEmpty()) {
       return need.ladder().stream()
-          .map(step -> "%s (%s)".formatted(say(step.sentence()), step.source()))
+          .map(step -> "%s (%s)".formatted(say(step.sentence()), NormWords.source(step.source())))
           .collect(Collectors.joining(say("; or "), say("Lawful instead: "), "."));
     }
     boolean one = number == 1;

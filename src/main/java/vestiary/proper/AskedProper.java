@@ -1,5 +1,8 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -27,9 +30,9 @@ final class AskedProper {
   private static final int LONGEST_NAME = 200;
   private static final MonthDay LEAP_DAY = MonthDay.of(2, 29);
   private static final String BESIDE_A_DATE =
-      "%s: a date of one year stands alone; leave this empty, or enter it as another day.";
+      word("%s: a date of one year stands alone; leave this empty, or enter it as another day.");
   private static final String BESIDE_A_CHOICE =
-      "%s: the calendar has it for the celebration that is chosen; leave this empty.";
+      word("%s: the calendar has it for the celebration that is chosen; leave this empty.");
 
   private final SaveProper.Request request;
   private final Map<String, ChurchId> churches;
@@ -72,14 +75,15 @@ final class AskedProper {
     if (!id.isEmpty() && (!ShortName.isWellFormed(id) || id.equals("new"))) {
       asked.fault(
           "id",
-          "id \"%s\" must be of lower-case letters, digits and single hyphens, and not new."
-              .formatted(id));
+          say(
+              "id \"%s\" must be of lower-case letters, digits and single hyphens, and not new.",
+              id));
     }
   }
 
   private void checkDay(Asked asked) {
     if (isDayGiven() && asked.monthDay("day", request.month(), request.day()).equals(LEAP_DAY)) {
-      asked.fault("day", "day: 29 February is not in every year; choose a day that is.");
+      asked.fault("day", say("day: 29 February is not in every year; choose a day that is."));
     }
   }
 
@@ -91,14 +95,15 @@ final class AskedProper {
             d ->
                 asked.fault(
                     "keptOn",
-                    "keptOn %s is beyond the calendar, which reaches from %s to %s."
-                        .formatted(d, LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST)));
+                    say(
+                        "keptOn %s is beyond the calendar, which reaches from %s to %s.",
+                        d, LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST)));
   }
 
   private void checkChurches(Asked asked) {
     for (String slug : slugs()) {
       if (slug == null || !churches.containsKey(slug.strip())) {
-        asked.fault("churches", "churches \"%s\" is no church of this cluster.".formatted(slug));
+        asked.fault("churches", say("churches \"%s\" is no church of this cluster.", slug));
       }
     }
   }
@@ -116,7 +121,7 @@ final class AskedProper {
       need("day", isDayGiven() ? "given" : "", asked);
       refuse(
           given("celebration"),
-          "%s: choose one of the calendar or name one, not both; leave one of the two empty.",
+          word("%s: choose one of the calendar or name one, not both; leave one of the two empty."),
           asked);
     } else {
       need("celebration", request.celebration(), asked);
@@ -129,12 +134,12 @@ final class AskedProper {
 
   private static void need(String field, String value, Asked asked) {
     if (!isGiven(value)) {
-      asked.fault(field, field + " is missing.");
+      asked.fault(field, say("%s is missing.", field));
     }
   }
 
   private static void refuse(List<String> fields, String sentence, Asked asked) {
-    fields.forEach(field -> asked.fault(field, sentence.formatted(field)));
+    fields.forEach(field -> asked.fault(field, say(sentence, field)));
   }
 
   /** Which of these fields say something. */

@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import vestiary.calendar.Colour;
 import vestiary.problem.Asked;
 
@@ -21,8 +23,9 @@ public final class ColourOfADay {
     if (!isOne(colour)) {
       asked.fault(
           field,
-          "%s \"%s\" is a vestment's colour and no day's; write the colour it stands for, such as white."
-              .formatted(field, colour.id()));
+          say(
+              "%s \"%s\" is a vestment's colour and no day's; write the colour it stands for, such as white.",
+              field, colour.id()));
       return otherwise;
     }
     return colour;

@@ -1,5 +1,8 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -41,10 +44,10 @@ final class EnteredTwice {
             other ->
                 new Refusal.Taken(
                     "celebration",
-                    "%s is entered already for %s; change that entry instead."
-                        .formatted(
-                            known.name(given.celebration()),
-                            given.everywhere() ? "all churches" : "one of these churches")));
+                    say(
+                        "%s is entered already for %s; change that entry instead.",
+                        known.name(given.celebration()),
+                        given.everywhere() ? say("all churches") : say("one of these churches"))));
   }
 
   private static Optional<Refusal> samePlace(
@@ -62,17 +65,20 @@ final class EnteredTwice {
                         other ->
                             new Refusal.Taken(
                                 "place",
-                                heldAlready(place).formatted(known.name(other.celebration())))));
+                                say(heldAlready(place), known.name(other.celebration())))));
   }
 
   private static String heldAlready(ProperPlace place) {
     return switch (place) {
       case PATRON_OF_THE_DIOCESE ->
-          "%s is the principal patron of the diocese already, and there is one. Enter this one as a secondary patron, or change that entry first (norms on patrons of 1973, 5).";
+          word(
+              "%s is the principal patron of the diocese already, and there is one. Enter this one as a secondary patron, or change that entry first (norms on patrons of 1973, 5).");
       case PATRON_OF_THE_PLACE ->
-          "%s is the principal patron of the place already, and there is one. Enter this one as a secondary patron, name other churches, or change that entry first (norms on patrons of 1973, 5).";
+          word(
+              "%s is the principal patron of the place already, and there is one. Enter this one as a secondary patron, name other churches, or change that entry first (norms on patrons of 1973, 5).");
       default ->
-          "%s is entered already, and a diocese has one cathedral; change that entry instead.";
+          word(
+              "%s is entered already, and a diocese has one cathedral; change that entry instead.");
     };
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +14,7 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.OfferedCalendar;
 import vestiary.calendar.Precedence;
 import vestiary.calendar.Proper;
+import vestiary.web.Speech;
 
 /**
  * Which celebrations the churches of a cluster have under its settings, with those that are entered
@@ -86,7 +89,7 @@ public final class KnownCelebrations {
                 .filter(proper -> proper.id().equals(celebration))
                 .flatMap(proper -> proper.findName().stream()),
             calendar(List.of()).find(celebration).map(Celebration::name).stream())
-        .map(name -> name.in(Locale.ENGLISH))
+        .map(name -> name.in(Speech.localeOr(Locale.ENGLISH)))
         .findFirst()
         .orElse(celebration);
   }
@@ -99,11 +102,11 @@ public final class KnownCelebrations {
             .map(OfferedCalendar::name)
             .findFirst()
             .orElseThrow()
-            .in(Locale.ENGLISH);
+            .in(Speech.localeOr(Locale.ENGLISH));
     return switch (settings.calendar()) {
-      case "general" -> "the " + name;
-      case "us" -> "the calendar of the " + name;
-      default -> "the calendar of " + name;
+      case "general" -> say("the %s", name);
+      case "us" -> say("the calendar of the %s", name);
+      default -> say("the calendar of %s", name);
     };
   }
 

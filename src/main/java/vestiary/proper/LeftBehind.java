@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -16,15 +18,17 @@ public final class LeftBehind {
         known.withoutTheirTitle().stream()
             .map(
                 church ->
-                    "\"%s\" is the title of %s; choose another title there first."
-                        .formatted(church.findTitular().orElseThrow(), church.name()));
+                    say(
+                        "\"%s\" is the title of %s; choose another title there first.",
+                        church.findTitular().orElseThrow(), church.name()));
     Stream<String> propers =
         known.entered().stream()
             .filter(proper -> !known.lacking(proper).isEmpty())
             .map(
                 proper ->
-                    "Another day of your own, \"%s\", is about \"%s\"; remove or change that one first."
-                        .formatted(proper.id(), proper.celebration()));
+                    say(
+                        "Another day of your own, \"%s\", is about \"%s\"; remove or change that one first.",
+                        proper.id(), proper.celebration()));
     return Stream.concat(titles, propers)
         .findFirst()
         .map(sentence -> new Refusal.Taken("churches", sentence));
@@ -36,23 +40,26 @@ public final class LeftBehind {
         known.withoutTheirTitle().stream()
             .map(
                 church ->
-                    "The calendar \"%s\" has no celebration \"%s\", the title of %s; change that church first."
-                        .formatted(calendar, church.findTitular().orElseThrow(), church.name()));
+                    say(
+                        "The calendar \"%s\" has no celebration \"%s\", the title of %s; change that church first.",
+                        calendar, church.findTitular().orElseThrow(), church.name()));
     Stream<String> propers =
         known.entered().stream()
             .filter(proper -> !known.lacking(proper).isEmpty())
             .map(
                 proper ->
-                    "The calendar \"%s\" has no celebration \"%s\", one of the days of your own; remove it there first."
-                        .formatted(calendar, proper.celebration()));
+                    say(
+                        "The calendar \"%s\" has no celebration \"%s\", one of the days of your own; remove it there first.",
+                        calendar, proper.celebration()));
     Stream<String> brought =
         known.entered().stream()
             .filter(proper -> proper.findName().isPresent())
             .filter(proper -> known.isOfTheCalendar(proper.id()))
             .map(
                 proper ->
-                    "The calendar \"%s\" has \"%s\" itself; remove it from the days of your own first."
-                        .formatted(calendar, proper.id()));
+                    say(
+                        "The calendar \"%s\" has \"%s\" itself; remove it from the days of your own first.",
+                        calendar, proper.id()));
     return Stream.of(titles, propers, brought).flatMap(s -> s).toList();
   }
 }

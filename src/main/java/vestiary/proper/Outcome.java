@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -9,7 +11,8 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.Omission;
 import vestiary.calendar.Rank;
 import vestiary.calendar.Transfer;
-import vestiary.web.English;
+import vestiary.web.NormWords;
+import vestiary.web.Speech;
 
 /**
  * What becomes of a celebration in one church.
@@ -49,7 +52,7 @@ record Outcome(LocalDate ownDay, String sentence) {
             .map(Transfer::from)
             .flatMap(from -> missed(calendar.day(from), celebration));
     return moved.or(
-        () -> Optional.of(new Outcome(day.date(), "Kept on " + spelled(day.date()) + ".")));
+        () -> Optional.of(new Outcome(day.date(), say("Kept on %s.", spelled(day.date())))));
   }
 
   private static Optional<Outcome> offered(Day day, String celebration) {
@@ -62,9 +65,8 @@ record Outcome(LocalDate ownDay, String sentence) {
 
   private static String offer(Celebration celebration, LocalDate date) {
     return celebration.rank() == Rank.COMMEMORATION
-        ? "On %s its collect may be said; Mass and colour are the weekday’s."
-            .formatted(spelled(date))
-        : "May be kept on %s.".formatted(spelled(date));
+        ? say("On %s its collect may be said; Mass and colour are the weekday’s.", spelled(date))
+        : say("May be kept on %s.", spelled(date));
   }
 
   private static Optional<Outcome> missed(Day day, String celebration) {
@@ -75,10 +77,10 @@ record Outcome(LocalDate ownDay, String sentence) {
   }
 
   private static String why(Omission omission, LocalDate date) {
-    return "Its day is %s. %s".formatted(spelled(date), omission.reason());
+    return say("Its day is %s. %s", spelled(date), NormWords.of(omission.why()));
   }
 
   private static String spelled(LocalDate date) {
-    return English.day(date) + " " + date.getYear();
+    return say("%s %d", Speech.day(date), date.getYear());
   }
 }

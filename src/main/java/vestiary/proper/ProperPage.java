@@ -1,5 +1,8 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -25,6 +28,7 @@ import vestiary.problem.Refusal;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** The days of one's own: all of them with what becomes of each, and a form for one. */
 @Path("/propers")
@@ -32,7 +36,8 @@ import vestiary.web.PageAnswer;
 @Needs(Action.ENTER_PROPERS)
 class ProperPage {
 
-  private static final Map<String, String> DONE = Map.of("saved", "Saved.", "removed", "Removed.");
+  private static final Map<String, String> DONE =
+      Map.of("saved", word("Saved."), "removed", word("Removed."));
 
   private final ReadPropers propers;
   private final SaveProper save;
@@ -74,8 +79,8 @@ class ProperPage {
         new KnownCelebrations(churches.settings(), churches.titled(), propers.all());
     LocalDate today = LocalDate.now(clock.withZone(churches.zone()));
     return Templates.propers(
-        new PropersSheet(known, today, churches.language())
-            .view(frames.of("settings", ProperSheets.ALL), DONE.getOrDefault(done, "")));
+        new PropersSheet(known, today, Speech.localeOr(churches.language()))
+            .view(frames.of("settings", ProperSheets.ALL), say(DONE.getOrDefault(done, ""))));
   }
 
   @GET

@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -8,7 +10,7 @@ import vestiary.calendar.Precedence;
 import vestiary.calendar.Proper;
 import vestiary.calendar.ProperPlace;
 import vestiary.problem.Refusal;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Whether a proper may stand: held against the calendar, against the titles of the churches and
@@ -48,8 +50,9 @@ final class ProperRules {
             name ->
                 new Refusal.AgainstRule(
                     "name",
-                    "%s has \"%s\" already; choose it there instead of naming it anew."
-                        .formatted(English.sentence(known.calendarName()), given.id())));
+                    say(
+                        "%s has \"%s\" already; choose it there instead of naming it anew.",
+                        Speech.sentence(known.calendarName()), given.id())));
   }
 
   private Optional<Refusal> isUnknown() {
@@ -62,18 +65,22 @@ final class ProperRules {
     String celebration = given.celebration();
     if (TitledChurch.OWN.contains(celebration)) {
       return given.everywhere() || given.findPlace().isPresent()
-          ? "celebration: title and dedication are each church's own and have their place; name the churches, and the Sunday or date."
-          : "celebration \"%s\" is nothing that %s has; enter it with that church first."
-              .formatted(celebration, church.name());
+          ? say(
+              "celebration: title and dedication are each church's own and have their place; name the churches, and the Sunday or date.")
+          : say(
+              "celebration \"%s\" is nothing that %s has; enter it with that church first.",
+              celebration, church.name());
     }
     boolean isBrought =
         known.entered().stream()
             .anyMatch(p -> p.findName().isPresent() && p.id().equals(celebration));
     return isBrought
-        ? "celebration \"%s\" is entered for certain churches, and not for %s."
-            .formatted(celebration, church.name())
-        : "celebration \"%s\" is no celebration of %s that can be kept as a day of your own; give a name, month, day, colour and place instead."
-            .formatted(celebration, known.calendarName());
+        ? say(
+            "celebration \"%s\" is entered for certain churches, and not for %s.",
+            celebration, church.name())
+        : say(
+            "celebration \"%s\" is no celebration of %s that can be kept as a day of your own; give a name, month, day, colour and place instead.",
+            celebration, known.calendarName());
   }
 
   private Optional<Refusal> isOfOneChurch() {
@@ -102,8 +109,9 @@ final class ProperRules {
         ? Optional.of(
             new Refusal.AgainstRule(
                 "celebration",
-                "%s is the title of %s, which keeps it as a solemnity already (UNLY 59 I.4 c)."
-                    .formatted(known.name(given.celebration()), bound.get(0).name())))
+                say(
+                    "%s is the title of %s, which keeps it as a solemnity already (UNLY 59 I.4 c).",
+                    known.name(given.celebration()), bound.get(0).name())))
         : Optional.empty();
   }
 
@@ -120,8 +128,9 @@ final class ProperRules {
                         church ->
                             new Refusal.AgainstRule(
                                 "name",
-                                "%s is the title of %s with a day of its own; take it out there, enter it here, then choose it there as the title."
-                                    .formatted(name.english(), church.name()))));
+                                say(
+                                    "%s is the title of %s with a day of its own; take it out there, enter it here, then choose it there as the title.",
+                                    name.english(), church.name()))));
   }
 
   private Optional<Refusal> isBelowSunday() {
@@ -132,8 +141,9 @@ final class ProperRules {
         ? Optional.of(
             new Refusal.AgainstRule(
                 "onSunday",
-                "%s does not stand above a Sunday of Ordinary Time, so it keeps its own day: only solemnities and feasts of the Lord may be taken to the Sunday (UNLY 58)."
-                    .formatted(known.name(given.celebration()))))
+                say(
+                    "%s does not stand above a Sunday of Ordinary Time, so it keeps its own day: only solemnities and feasts of the Lord may be taken to the Sunday (UNLY 58).",
+                    known.name(given.celebration()))))
         : Optional.empty();
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -20,6 +23,7 @@ import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the form of a proper, with what stands in it. */
 @ApplicationScoped
@@ -29,7 +33,7 @@ class ProperSheets {
   static final String NEW = ALL + "/new";
   static final String NEW_DATE = NEW + "?for=one-year";
 
-  private static final Link BACK = new Link("All days of your own", ALL);
+  private static final String BACK = word("All days of your own");
 
   private final ReadPropers propers;
   private final ChurchesToBind churches;
@@ -44,7 +48,9 @@ class ProperSheets {
   /** The form of a proper that is not there yet. */
   ProperForm fresh(Entries entries, String problem) {
     String title =
-        ProperEntries.isOfOneYear(entries) ? "Another date in one year" : "A day of your own";
+        ProperEntries.isOfOneYear(entries)
+            ? say("Another date in one year")
+            : say("A day of your own");
     return form(title, ALL, problem, entries, Link.NONE);
   }
 
@@ -57,7 +63,7 @@ class ProperSheets {
   ProperForm typed(EnteredProper proper, Entries entries, String problem) {
     String address = ALL + "/" + proper.id();
     return form(
-        name(proper), address, problem, entries, new Link("Remove it", address + "/removal"));
+        name(proper), address, problem, entries, new Link(say("Remove it"), address + "/removal"));
   }
 
   /** The question whether it is to be removed. */
@@ -65,15 +71,17 @@ class ProperSheets {
     String address = ALL + "/" + proper.id();
     return new RemovalView(
         frames.of("settings", address),
-        "Remove %s?".formatted(name(proper)),
+        say("Remove %s?", name(proper)),
         problem,
         List.of(
-            "%s then keep its day as the calendar has it."
-                .formatted(
-                    proper.everywhere() ? "All churches" : "The churches that are named with it"),
-            "Weeks that are past are shown without it, too."),
+            say(
+                "%s then keep its day as the calendar has it.",
+                proper.everywhere()
+                    ? say("All churches")
+                    : say("The churches that are named with it")),
+            say("Weeks that are past are shown without it, too.")),
         address + "/removal",
-        new Link("No, leave it", address),
+        new Link(say("No, leave it"), address),
         String.valueOf(proper.version()));
   }
 
@@ -84,7 +92,7 @@ class ProperSheets {
         title,
         action,
         problem,
-        BACK,
+        new Link(say(BACK), ALL),
         ProperEntries.isOfOneYear(entries),
         entries.choice("celebration", celebrations(entries)),
         entries.field("name"),
@@ -103,7 +111,7 @@ class ProperSheets {
 
   private String name(EnteredProper proper) {
     String name = known().name(proper.celebration());
-    return proper.keptYear() == 0 ? name : name + " in " + proper.keptYear();
+    return proper.keptYear() == 0 ? name : say("%s in %d", name, proper.keptYear());
   }
 
   private KnownCelebrations known() {
@@ -116,23 +124,24 @@ class ProperSheets {
     Stream<Choice.Option> named =
         calendar.titles().stream()
             .filter(c -> calendar.findPlaceable(c.id()).isPresent())
-            .map(c -> Choice.Option.of(c.id(), c.name().in(churches.language())))
+            .map(c -> Choice.Option.of(c.id(), c.name().in(Speech.localeOr(churches.language()))))
             .sorted(Comparator.comparing(Choice.Option::text));
     Stream<Choice.Option> stored =
         calendar.findPlaceable(entries.text("celebration")).stream()
-            .map(c -> Choice.Option.of(c.id(), c.name().in(churches.language())));
+            .map(c -> Choice.Option.of(c.id(), c.name().in(Speech.localeOr(churches.language()))));
     return Stream.of(
             Stream.of(
                 Choice.Option.of(
-                    "", ProperEntries.isOfOneYear(entries) ? "choose one" : "none of these")),
+                    "",
+                    ProperEntries.isOfOneYear(entries) ? say("choose one") : say("none of these"))),
             named,
             stored,
             Stream.of(
                 Choice.Option.of(
-                    Proper.Dedication.CELEBRATION, "The dedication of the church itself"),
+                    Proper.Dedication.CELEBRATION, say("The dedication of the church itself")),
                 Choice.Option.of(
                     Proper.OwnTitular.CELEBRATION,
-                    "The title of the church, where the calendar does not have it")))
+                    say("The title of the church, where the calendar does not have it"))))
         .flatMap(options -> options)
         .distinct();
   }
@@ -145,27 +154,27 @@ class ProperSheets {
                 month ->
                     Choice.Option.of(
                         String.valueOf(month.getValue()),
-                        month.getDisplayName(TextStyle.FULL, Locale.ENGLISH))));
+                        month.getDisplayName(TextStyle.FULL, Speech.localeOr(Locale.ENGLISH)))));
   }
 
   private static Stream<Choice.Option> colours() {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "as the calendar has it")),
+        Stream.of(Choice.Option.of("", say("as the calendar has it"))),
         Arrays.stream(Colour.values())
             .filter(ColourOfADay::isOne)
-            .map(colour -> Choice.Option.of(colour.id(), colour.id())));
+            .map(colour -> Choice.Option.of(colour.id(), Speech.colour(colour))));
   }
 
   private static Stream<Choice.Option> places() {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "choose one")),
+        Stream.of(Choice.Option.of("", say("choose one"))),
         Arrays.stream(ProperPlace.values())
             .map(place -> Choice.Option.of(place.id(), ProperWords.place(place))));
   }
 
   private static Stream<Choice.Option> sundays() {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "no, on its own day")),
+        Stream.of(Choice.Option.of("", say("no, on its own day"))),
         Arrays.stream(SundayBeside.values())
             .map(sunday -> Choice.Option.of(sunday.id(), ProperWords.sunday(sunday))));
   }

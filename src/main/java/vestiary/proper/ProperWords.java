@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Proper;
@@ -7,6 +9,7 @@ import vestiary.calendar.ProperPlace;
 import vestiary.calendar.Rank;
 import vestiary.calendar.SundayBeside;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** How pages say where a proper stands, when it is kept and by whom. */
 final class ProperWords {
@@ -17,22 +20,29 @@ final class ProperWords {
   static String place(ProperPlace place) {
     String rank = rank(place.rank());
     return switch (place) {
-      case PATRON_OF_THE_PLACE -> "principal patron of the town or place: " + rank;
-      case FOUNDER_OF_AN_ORDER -> "title, founder or principal patron of an order: " + rank;
-      case PATRON_OF_THE_DIOCESE -> "principal patron of the diocese: " + rank;
-      case DEDICATION_OF_THE_CATHEDRAL -> "dedication of the cathedral: " + rank;
-      case PATRON_OF_THE_REGION -> "principal patron of a region or country: " + rank;
-      case FEAST_OF_AN_ORDER -> "principal patron of a religious province: " + rank;
-      case FEAST_OF_ONE_CHURCH -> "another " + rank + " of one church";
-      case FEAST_OF_THE_DIOCESE -> "another " + rank + " of the diocese or order";
-      case SECONDARY_PATRON -> "secondary patron: " + rank;
-      case MEMORIAL, OPTIONAL_MEMORIAL -> rank + " of the diocese, order or church";
+      case PATRON_OF_THE_PLACE -> say("principal patron of the town or place: %s", rank);
+      case FOUNDER_OF_AN_ORDER -> say("title, founder or principal patron of an order: %s", rank);
+      case PATRON_OF_THE_DIOCESE -> say("principal patron of the diocese: %s", rank);
+      case DEDICATION_OF_THE_CATHEDRAL -> say("dedication of the cathedral: %s", rank);
+      case PATRON_OF_THE_REGION -> say("principal patron of a region or country: %s", rank);
+      case FEAST_OF_AN_ORDER -> say("principal patron of a religious province: %s", rank);
+      case FEAST_OF_ONE_CHURCH -> say("another %s of one church", rank);
+      case FEAST_OF_THE_DIOCESE -> say("another %s of the diocese or order", rank);
+      case SECONDARY_PATRON -> say("secondary patron: %s", rank);
+      case MEMORIAL, OPTIONAL_MEMORIAL -> say("%s of the diocese, order or church", rank);
     };
   }
 
   /** For example "feast of the Lord". */
   static String rank(Rank rank) {
-    return rank == Rank.FEAST_OF_THE_LORD ? "feast of the Lord" : rank.id().replace('-', ' ');
+    return switch (rank) {
+      case SOLEMNITY -> say("solemnity");
+      case FEAST_OF_THE_LORD -> say("feast of the Lord");
+      case FEAST -> say("feast");
+      case MEMORIAL -> say("memorial");
+      case OPTIONAL_MEMORIAL -> say("optional memorial");
+      default -> rank.id().replace('-', ' ');
+    };
   }
 
   /**
@@ -48,23 +58,23 @@ final class ProperWords {
         .orElse(place);
   }
 
-  /** For example "on the Sunday before". */
+  /** For example say("on the Sunday before"). */
   static String sunday(SundayBeside sunday) {
     return switch (sunday) {
-      case BEFORE -> "on the Sunday before";
-      case AFTER -> "on the Sunday after";
-      case NEAREST -> "on the nearest Sunday";
+      case BEFORE -> say("on the Sunday before");
+      case AFTER -> say("on the Sunday after");
+      case NEAREST -> say("on the nearest Sunday");
     };
   }
 
   /** Their names, one by one since many have an "and" in them, or that it is all of them. */
   static List<String> churches(EnteredProper proper, List<TitledChurch> bound) {
     return proper.everywhere()
-        ? List.of("All churches")
+        ? List.of(say("All churches"))
         : bound.stream().map(TitledChurch::name).toList();
   }
 
   static Ribbon ribbon(Colour colour) {
-    return new Ribbon(colour, colour.id());
+    return new Ribbon(colour, Speech.colour(colour));
   }
 }

@@ -1,5 +1,8 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,9 +19,9 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.Proper;
 import vestiary.calendar.Rank;
 import vestiary.web.Celebrated;
-import vestiary.web.English;
 import vestiary.web.Frame;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out all propers in the order of the calendar, each with what becomes of it. */
 final class PropersSheet {
@@ -40,12 +43,12 @@ final class PropersSheet {
         frame,
         lead(),
         done,
-        List.of(new Link("Settings", "/settings")),
-        new Link("Add a day", ProperSheets.NEW),
-        new Link("Another date in one year", ProperSheets.NEW_DATE),
+        List.of(new Link(say("Settings"), "/settings")),
+        new Link(say("Add a day"), ProperSheets.NEW),
+        new Link(say("Another date in one year"), ProperSheets.NEW_DATE),
         Stream.of(
-                part("Every year", proper -> proper.keptYear() == 0),
-                part("In one year only", proper -> proper.keptYear() > 0))
+                part(say("Every year"), proper -> proper.keptYear() == 0),
+                part(say("In one year only"), proper -> proper.keptYear() > 0))
             .filter(part -> !part.rows().isEmpty())
             .toList());
   }
@@ -53,14 +56,18 @@ final class PropersSheet {
   private String lead() {
     int days = (int) known.entered().stream().filter(proper -> proper.keptYear() == 0).count();
     if (days == 0) {
-      return "Nothing is entered beside %s yet: the patron of your diocese, the dedication of its cathedral, the patron of your town."
-          .formatted(known.calendarName());
+      return say(
+          "Nothing is entered beside %s yet: the patron of your diocese, the dedication of its cathedral, the patron of your town.",
+          known.calendarName());
     }
-    return "%s %s kept beside %s, or otherwise than there. Titles and dedications stand with each church."
-        .formatted(
-            English.sentence(English.count(days, "day")),
-            days == 1 ? "is" : "are",
-            known.calendarName());
+    return say(
+        days == 1
+            ? word(
+                "%s is kept beside %s, or otherwise than there. Titles and dedications stand with each church.")
+            : word(
+                "%s are kept beside %s, or otherwise than there. Titles and dedications stand with each church."),
+        Speech.sentence(Speech.count(days, "day")),
+        known.calendarName());
   }
 
   private PropersView.Part part(String heading, Predicate<EnteredProper> which) {
@@ -120,7 +127,7 @@ final class PropersSheet {
     Rank rank = kept.map(Celebration::rank).orElse(Rank.FERIA);
     return new PropersView.Row(
         proper.id(),
-        proper.keptYear() == 0 ? English.date(day) : English.dateAndYear(day),
+        proper.keptYear() == 0 ? Speech.date(day) : Speech.dateAndYear(day),
         new Celebrated(
             "",
             rank.id(),
@@ -130,7 +137,7 @@ final class PropersSheet {
         ProperWords.standing(proper, rank),
         ProperWords.churches(proper, bound),
         sentences(outcomes),
-        new Link("Change", ProperSheets.ALL + "/" + proper.id()));
+        new Link(say("Change"), ProperSheets.ALL + "/" + proper.id()));
   }
 
   /** What holds for most churches stands first and alone, the others with their names. */
@@ -152,7 +159,7 @@ final class PropersSheet {
 
   /** Each with its own "in", since many names have an "and" in them. */
   private static String in(List<String> churches) {
-    return English.sentence(English.list(churches.stream().map(name -> "in " + name).toList()))
+    return Speech.sentence(Speech.list(churches.stream().map(name -> say("in %s", name)).toList()))
         + ": ";
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.proper;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -113,7 +115,7 @@ public class SaveProper {
     if (request.id() != null && !request.id().isBlank() && !request.id().strip().equals(id)) {
       throw new Refused(
           Refusal.Unfit.of(
-              "id", "id \"%s\" cannot replace \"%s\", which stays.".formatted(request.id(), id)));
+              "id", say("id \"%s\" cannot replace \"%s\", which stays.", request.id(), id)));
     }
     EnteredProper given = admission().admit(request.called(id));
     bound.delete("properId", row.id);
@@ -177,10 +179,11 @@ public class SaveProper {
 
   private static Refusal taken(String id, Request request) {
     return request.name() == null || request.name().isBlank()
-        ? new Refusal.Taken("id", "The id \"%s\" belongs to another day of your own.".formatted(id))
+        ? new Refusal.Taken("id", say("The id \"%s\" belongs to another day of your own.", id))
         : new Refusal.Taken(
             "name",
-            "\"%s\" is entered already; change that entry, or give this one another name."
-                .formatted(request.name().strip()));
+            say(
+                "\"%s\" is entered already; change that entry, or give this one another name.",
+                request.name().strip()));
   }
 }

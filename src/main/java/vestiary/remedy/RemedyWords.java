@@ -19,6 +19,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Piece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Step;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Puts a remedy in words: what is done, how, and what it costs. */
@@ -77,7 +78,8 @@ final class RemedyWords {
 
   /** RS 124: where the need is foreseen, vestments are to be provided as far as possible. */
   private static String lawful(Step step) {
-    String sentence = say("Lawful: %s (%s).", say(step.sentence()), step.source());
+    String sentence =
+        say("Lawful: %s (%s).", say(step.sentence()), NormWords.source(step.source()));
     return step == Step.STOLE_OVER_ALB
         ? sentence + say(" For a just cause; as far as possible vestments are to be provided.")
         : sentence;

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
@@ -86,7 +88,7 @@ public class AddMinister {
     if (count > AskedMinisters.MOST) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "role", "%d is the most that can be entered.".formatted(AskedMinisters.MOST)));
+              "role", say("%d is the most that can be entered.", AskedMinisters.MOST)));
     }
     return Math.max(0, count);
   }

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
@@ -50,6 +52,7 @@ public class AdjustMass {
     return new Refused(
         new Refusal.Taken(
             "",
-            "The Mass was changed or cancelled by somebody meanwhile. Nothing was changed now; look at the Mass."));
+            say(
+                "The Mass was changed or cancelled by somebody meanwhile. Nothing was changed now; look at the Mass.")));
   }
 }

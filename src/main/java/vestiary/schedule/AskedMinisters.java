@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
@@ -58,7 +60,7 @@ final class AskedMinisters {
     if (sizes.size() > count) {
       asked.fault(
           "ministers.sizes",
-          "ministers.sizes names %d for %d; name one each at most.".formatted(sizes.size(), count));
+          say("ministers.sizes names %d for %d; name one each at most.", sizes.size(), count));
     }
     return new MinistersValue(role.id(), count, sizes);
   }
@@ -69,7 +71,7 @@ final class AskedMinisters {
     if (found.isEmpty()) {
       asked.fault(
           "ministers.kind",
-          "ministers.kind \"%s\" is not known; it can be %s.".formatted(text, words(Role.FURTHER)));
+          say("ministers.kind \"%s\" is not known; it can be %s.", text, words(Role.FURTHER)));
     }
     return found.orElse(Role.OTHER);
   }
@@ -97,8 +99,7 @@ final class AskedMinisters {
         Term.find(PieceKind.class, text).filter(Ministers.BESIDES::contains);
     if (found.isEmpty()) {
       asked.fault(
-          "also",
-          "also \"%s\" is not known; it can be %s.".formatted(text, words(Ministers.BESIDES)));
+          "also", say("also \"%s\" is not known; it can be %s.", text, words(Ministers.BESIDES)));
     }
     return found.map(Term::id).orElse("");
   }

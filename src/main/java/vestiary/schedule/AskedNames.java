@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Objects;
 import vestiary.problem.Asked;
@@ -31,8 +33,9 @@ final class AskedNames {
     if (names.size() > all) {
       asked.fault(
           "named",
-          "named has %d names for %d concelebrants and deacons; raise their number, or name fewer."
-              .formatted(names.size(), all));
+          say(
+              "named has %d names for %d concelebrants and deacons; raise their number, or name fewer.",
+              names.size(), all));
     }
   }
 }

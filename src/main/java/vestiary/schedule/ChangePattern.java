@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -213,7 +215,7 @@ public class ChangePattern {
     then.starts =
         dates.read().between(then, start, start.plusYears(1)).stream().findFirst().orElse(start);
     if (then.ends != null && then.ends.isBefore(then.starts)) {
-      asked.fault("from", "It ends on %s, before the change holds.".formatted(then.ends));
+      asked.fault("from", say("It ends on %s, before the change holds.", then.ends));
       asked.refuseIfFaulty();
     }
   }

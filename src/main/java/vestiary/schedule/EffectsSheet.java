@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -15,8 +17,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Says in words what a change of a pattern does to its Masses. */
 @ApplicationScoped
@@ -51,21 +53,20 @@ class EffectsSheet {
         .filter(kind -> kind != Effect.Kind.SAME && kinds.containsKey(kind))
         .forEach(kind -> said.add(counted(kind, kinds.get(kind).size())));
     return said.isEmpty()
-        ? "No Mass to come is touched."
-        : English.sentence(English.list(said)) + ".";
+        ? say("No Mass to come is touched.")
+        : Speech.sentence(Speech.list(said)) + ".";
   }
 
   private static String counted(Effect.Kind kind, int count) {
     boolean one = count == 1;
-    String verb =
-        switch (kind) {
-          case MOVES -> one ? "moves" : "move";
-          case CHANGES -> one ? "changes" : "change";
-          case GOES -> one ? "is no longer said" : "are no longer said";
-          case COMES -> one ? "is new" : "are new";
-          default -> one ? "stays as it is" : "stay as they are";
-        };
-    return English.count(count, "Mass") + " " + verb;
+    String masses = Speech.count(count, "Mass");
+    return switch (kind) {
+      case MOVES -> one ? say("%1$s moves", masses) : say("%1$s move", masses);
+      case CHANGES -> one ? say("%s changes", masses) : say("%s change", masses);
+      case GOES -> one ? say("%s is no longer said", masses) : say("%s are no longer said", masses);
+      case COMES -> one ? say("%s is new", masses) : say("%s are new", masses);
+      default -> one ? say("%s stays as it is", masses) : say("%s stay as they are", masses);
+    };
   }
 
   /**
@@ -93,16 +94,16 @@ class EffectsSheet {
 
   private static EffectsView.Group group(Effect.Kind kind, List<Effect> effects, Lines lines) {
     String why =
-        kind == Effect.Kind.STAYS ? ", since somebody entered or changed them by hand" : "";
+        kind == Effect.Kind.STAYS ? say(", since somebody entered or changed them by hand") : "";
     int left = effects.size() - SHOWN;
     return new EffectsView.Group(
-        English.sentence(counted(kind, effects.size()) + why),
+        Speech.sentence(counted(kind, effects.size()) + why),
         effects.stream().limit(SHOWN).map(lines::line).toList(),
         left > 0
-            ? "And %s, the last on %s."
-                .formatted(
-                    English.count(left) + " more",
-                    English.dateAndYear(effects.get(effects.size() - 1).date()))
+            ? say(
+                "And %s, the last on %s.",
+                Speech.count(left, "Mass", say("more")),
+                Speech.dateAndYear(effects.get(effects.size() - 1).date()))
             : "");
   }
 
@@ -128,7 +129,7 @@ class EffectsSheet {
         return new EffectsView.Line(new Link(moment(next), ""), "");
       }
       ZonedDateTime now = mass.starts.atZone(zone);
-      String cancelled = mass.cancelled ? ", cancelled" : "";
+      String cancelled = mass.cancelled ? say(", cancelled") : "";
       return new EffectsView.Line(
           new Link(moment(now) + cancelled, "/masses/" + mass.id),
           effect.kind() == Effect.Kind.MOVES ? becomes(mass, now, next) : "");
@@ -137,22 +138,25 @@ class EffectsSheet {
     private String becomes(MassRow mass, ZonedDateTime now, ZonedDateTime next) {
       List<String> words = new ArrayList<>();
       if (!now.toLocalDate().equals(next.toLocalDate())) {
-        words.add("to " + moment(next));
+        words.add(
+            say(
+                "to %s %d, %s",
+                Speech.day(next.toLocalDate()), next.getYear(), Speech.clock(next)));
       } else if (!now.equals(next)) {
-        words.add("to " + English.clock(next));
+        words.add(say("to %1$s", Speech.clock(next)));
       }
       if (!mass.churchId.equals(then.churchId)) {
-        words.add("to " + churches.get(then.churchId).name());
+        words.add(say("to ") + churches.get(then.churchId).name());
       }
       if (mass.minutes != then.minutes) {
-        words.add("%d minutes long".formatted(then.minutes));
+        words.add(say("%d minutes long", then.minutes));
       }
       return String.join(", ", words);
     }
 
     private static String moment(ZonedDateTime time) {
       LocalDate date = time.toLocalDate();
-      return "%s %d, %s".formatted(English.day(date), date.getYear(), English.clock(time));
+      return say("%s %d, %s", Speech.day(date), date.getYear(), Speech.clock(time));
     }
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.DayOfWeek;
 import java.time.LocalDateTime;
@@ -68,7 +70,7 @@ class FillMass {
     String slug = asked.needed("church", request.church(), 40);
     Optional<Church> church = slug.isEmpty() ? Optional.empty() : around.findChurch(slug);
     if (church.isEmpty() && !slug.isEmpty()) {
-      asked.fault("church", "church \"%s\" is no church of this cluster.".formatted(slug));
+      asked.fault("church", say("church \"%s\" is no church of this cluster.", slug));
     }
     if (church.isPresent() && !asked.isFaulty()) {
       refuseAfterClosing(row, church.get(), around, asked);
@@ -88,8 +90,9 @@ class FillMass {
             from ->
                 asked.fault(
                     "church",
-                    "church %s is closed from %s; choose another, or an earlier date."
-                        .formatted(church.name(), from)));
+                    say(
+                        "church %s is closed from %s; choose another, or an earlier date.",
+                        church.name(), from)));
   }
 
   /** What can only be judged once church, time and kind are known. */
@@ -102,8 +105,9 @@ class FillMass {
       throw new Refused(
           new Refusal.AgainstRule(
               "mass",
-              "An anticipated Mass begins at %s or later; this one begins at %s. Choose the Mass of the day, or a later hour."
-                  .formatted(here.calendar().evenings().from(), start.toLocalTime())));
+              say(
+                  "An anticipated Mass begins at %s or later; this one begins at %s. Choose the Mass of the day, or a later hour.",
+                  here.calendar().evenings().from(), start.toLocalTime())));
     }
     MassRuling ruling =
         ReadMasses.ruling(
@@ -116,12 +120,12 @@ class FillMass {
     if (!row.celebration.isEmpty() && ruling.find(row.celebration).isEmpty()) {
       asked.fault(
           "celebration",
-          "celebration \"%s\" cannot be chosen for this Mass; it can be %s."
-              .formatted(
-                  row.celebration,
-                  ruling.options().stream()
-                      .map(o -> o.celebration().id())
-                      .collect(Collectors.joining(", "))));
+          say(
+              "celebration \"%s\" cannot be chosen for this Mass; it can be %s.",
+              row.celebration,
+              ruling.options().stream()
+                  .map(o -> o.celebration().id())
+                  .collect(Collectors.joining(", "))));
     }
     if (request.minutes() == null && !isOnHolyDay(ruling)) {
       row.minutes = WEEKDAY_MINUTES;

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
 import java.util.List;
@@ -55,14 +57,15 @@ class FillPattern {
     String slug = asked.needed("church", request.church(), 40);
     Optional<Church> church = slug.isEmpty() ? Optional.empty() : cluster.findChurch(slug);
     if (church.isEmpty() && !slug.isEmpty()) {
-      asked.fault("church", "church \"%s\" is no church of this cluster.".formatted(slug));
+      asked.fault("church", say("church \"%s\" is no church of this cluster.", slug));
     }
     church.ifPresent(c -> place(row, c, asked));
     if (!asked.isFaulty() && isBounded(row) && !dates.read().hasAny(row)) {
       asked.fault(
           row.days.isEmpty() ? "rrule" : "days",
-          "These days never come together in the five years from %s; look at seasons, months, school terms and end."
-              .formatted(row.starts));
+          say(
+              "These days never come together in the five years from %s; look at seasons, months, school terms and end.",
+              row.starts));
     }
   }
 
@@ -75,8 +78,7 @@ class FillPattern {
             from ->
                 asked.fault(
                     "until",
-                    "%s is closed from %s; end it before that day."
-                        .formatted(church.name(), from)));
+                    say("%s is closed from %s; end it before that day.", church.name(), from)));
   }
 
   private static void fillDays(PatternRow row, SavePattern.Request request, Asked asked) {
@@ -87,7 +89,7 @@ class FillPattern {
             .orElse("");
     String rule = asked.text("rrule", request.rrule());
     if (!row.days.isEmpty() && !rule.isEmpty()) {
-      asked.fault("rrule", "rrule and days both say which days; give one of them.");
+      asked.fault("rrule", say("rrule and days both say which days; give one of them."));
     }
     row.rrule = row.days.isEmpty() ? rrule(request.rrule(), row.starts, asked) : "";
   }
@@ -100,7 +102,7 @@ class FillPattern {
     try {
       Recurrence recurrence = Recurrence.parse(text);
       if (!asked.isFaulty() && !recurrence.hasDate(starts)) {
-        asked.fault("rrule", "rrule \"%s\" names no day on or after %s.".formatted(text, starts));
+        asked.fault("rrule", say("rrule \"%s\" names no day on or after %s.", text, starts));
       }
       return recurrence.toString();
     } catch (IllegalArgumentException e) {
@@ -112,8 +114,7 @@ class FillPattern {
   private static void fillBounds(PatternRow row, SavePattern.Bounds bounds, Asked asked) {
     row.ends = asked.findDate("until", bounds.until()).orElse(null);
     if (row.ends != null && row.ends.isBefore(row.starts)) {
-      asked.fault(
-          "until", "It ends on %s, before it begins on %s.".formatted(row.ends, row.starts));
+      asked.fault("until", say("It ends on %s, before it begins on %s.", row.ends, row.starts));
     }
     row.seasons =
         given(bounds.seasons())
@@ -143,8 +144,7 @@ class FillPattern {
             .toArray(LocalDate[]::new);
     if (dates.length > MOST_EXCEPTIONS) {
       asked.fault(
-          "except",
-          "%d days are left out; %d is the most.".formatted(dates.length, MOST_EXCEPTIONS));
+          "except", say("%d days are left out; %d is the most.", dates.length, MOST_EXCEPTIONS));
     }
     return dates;
   }

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -41,10 +43,10 @@ class KeepSchoolTerms {
     LocalDate starts = asked.date("first", first);
     LocalDate ends = asked.date("last", last);
     if (!asked.isFaulty() && ends.isBefore(starts)) {
-      asked.fault("last", "It ends on %s, before it begins on %s.".formatted(ends, starts));
+      asked.fault("last", say("It ends on %s, before it begins on %s.", ends, starts));
     }
     if (terms.count() >= MOST) {
-      asked.fault("name", "%d terms are entered; take old ones off first.".formatted(MOST));
+      asked.fault("name", say("%d terms are entered; take old ones off first.", MOST));
     }
     asked.refuseIfFaulty();
     SchoolTermRow row =

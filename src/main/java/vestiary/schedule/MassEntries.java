@@ -12,8 +12,8 @@ import vestiary.vesting.Brings;
 import vestiary.vesting.Ministers;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Role;
-import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** What stands in the form of a Mass: what is stored becomes entries, what was typed a request. */
 final class MassEntries {
@@ -78,7 +78,7 @@ final class MassEntries {
     return MinistersEntries.with(Entries.empty(), mass.ministers())
         .with("church", mass.church().slug())
         .with("date", mass.date().toString())
-        .with("time", English.clock(mass.start()))
+        .with("time", Speech.clock(mass.start()))
         .with("minutes", String.valueOf(mass.length().toMinutes()))
         .with("mass", chosen.kind())
         .with("votiveOf", chosen.votiveOf())

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -7,6 +9,7 @@ import vestiary.cluster.Cluster;
 import vestiary.problem.Asked;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /**
  * In which language a Mass is. The first of the cluster is meant unless another is said, and is
@@ -29,8 +32,9 @@ public final class MassLanguage {
     if (!known.contains(tag)) {
       asked.fault(
           "language",
-          "language \"%s\" is none of this cluster, which has %s. An administrator adds one under the cluster's own page."
-              .formatted(said, String.join(", ", known)));
+          say(
+              "language \"%s\" is none of this cluster, which has %s. An administrator adds one under the cluster's own page.",
+              said, String.join(", ", known)));
     }
     return tag.equals(known.get(0)) ? "" : tag;
   }
@@ -42,7 +46,7 @@ public final class MassLanguage {
         : input.choice(
             "language",
             Stream.concat(
-                Stream.of(Choice.Option.of("", name(here.language()) + ", as usual")),
+                Stream.of(Choice.Option.of("", say("%s, as usual", name(here.language())))),
                 here.languages().stream()
                     .skip(1)
                     .map(one -> Choice.Option.of(one.toLanguageTag(), name(one)))));
@@ -51,10 +55,10 @@ public final class MassLanguage {
   /** For example "in Spanish"; empty for a Mass in the usual language. */
   public static String words(DatedMass mass) {
     String tag = mass.chosen().language();
-    return tag.isEmpty() ? "" : "in " + name(Locale.forLanguageTag(tag));
+    return tag.isEmpty() ? "" : say("in %s", name(Locale.forLanguageTag(tag)));
   }
 
   private static String name(Locale language) {
-    return language.getDisplayLanguage(Locale.ENGLISH);
+    return language.getDisplayLanguage(Speech.localeOr(Locale.ENGLISH));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -8,7 +10,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What Masses are called where there is one line for them, and nothing of the calendar. */
 @ApplicationScoped
@@ -36,7 +38,7 @@ public class MassNames {
 
   private static String name(MassRow mass, String church, ZoneId zone) {
     ZonedDateTime start = mass.starts.atZone(zone);
-    return "at %s, %s, %s"
-        .formatted(church, English.dateAndYear(start.toLocalDate()), English.clock(start));
+    return say(
+        "at %s, %s, %s", church, Speech.dateAndYear(start.toLocalDate()), Speech.clock(start));
   }
 }

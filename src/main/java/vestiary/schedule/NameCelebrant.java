@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
@@ -80,6 +82,7 @@ public class NameCelebrant {
     return new Refused(
         new Refusal.Taken(
             "",
-            "A Mass was cancelled, or somebody else is named for it meanwhile. Nothing was changed now; look again."));
+            say(
+                "A Mass was cancelled, or somebody else is named for it meanwhile. Nothing was changed now; look again.")));
   }
 }

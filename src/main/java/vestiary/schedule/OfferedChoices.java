@@ -19,6 +19,7 @@ import vestiary.calendar.Verdict;
 import vestiary.web.Choice;
 import vestiary.web.ColourChoice;
 import vestiary.web.Entries;
+import vestiary.web.NormWords;
 import vestiary.web.Ribbon;
 import vestiary.web.Speech;
 
@@ -100,8 +101,8 @@ final class OfferedChoices {
     String day = ruling.day().kept().name().in(locale);
     String permission =
         ruling.permission().verdict() == Verdict.NOT_PERMITTED
-            ? ruling.permission().sentence()
-            : option.reason();
+            ? NormWords.of(ruling.permission().said())
+            : NormWords.of(option.why());
     return "%s: %s. %s".formatted(day, Speech.colours(option.colours()), permission);
   }
 
@@ -160,7 +161,9 @@ final class OfferedChoices {
             kind -> {
               Permission permission = rulings.apply(kind.id(), Leave.NONE).permission();
               return new MassChoices.NotPermitted(
-                  MassKindWords.of(kind), permission.sentence(), permission.source());
+                  MassKindWords.of(kind),
+                  NormWords.of(permission.said()),
+                  NormWords.source(permission.source()));
             })
         .toList();
   }

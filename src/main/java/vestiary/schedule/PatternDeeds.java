@@ -1,5 +1,8 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -18,7 +21,7 @@ import vestiary.web.Link;
 class PatternDeeds {
 
   private static final String CHANGED_MEANWHILE =
-      "Something has changed since you looked. Nothing was saved; look again.";
+      word("Something has changed since you looked. Nothing was saved; look again.");
 
   /** Belongs to the sending of a form, not to what was typed. */
   private static final Set<String> NOT_TYPED = Set.of("form-token", "seen", "again");
@@ -91,28 +94,28 @@ class PatternDeeds {
     PatternRow then = change.preview(id, wanted);
     List<Effect> effects = change.look(id, wanted);
     return view(
-        "Before it is saved",
+        say("Before it is saved"),
         change.words(then),
         effects,
         then,
         seenBefore,
         "/patterns/" + id,
         hidden(typed),
-        "Save it so");
+        say("Save it so"));
   }
 
   /** What taking it off would do. */
   EffectsView removal(String id, String seenBefore) {
     PatternRow row = get(id);
     return view(
-        "Before it is taken off",
+        say("Before it is taken off"),
         change.words(row),
         change.lookAtRemoval(id),
         row,
         seenBefore,
         "/patterns/" + id + "/removal",
         List.of(),
-        "Take it off");
+        say("Take it off"));
   }
 
   private EffectsView view(
@@ -130,14 +133,14 @@ class PatternDeeds {
         title,
         pattern,
         EffectsSheet.lead(effects),
-        seenBefore.isEmpty() ? "" : CHANGED_MEANWHILE,
+        seenBefore.isEmpty() ? "" : say(CHANGED_MEANWHILE),
         sheet.groups(effects, then),
         sheet.touched(effects),
         action,
         typed,
         seen,
         button,
-        new Link("Leave it as it was", action.replace("/removal", "")));
+        new Link(say("Leave it as it was"), action.replace("/removal", "")));
   }
 
   private static List<EffectsView.Typed> hidden(Entries typed) {
@@ -153,8 +156,9 @@ class PatternDeeds {
     long apart = change.lookUnchanged(id).stream().filter(e -> !IN_STEP.contains(e.kind())).count();
     return apart == 0
         ? ""
-        : "%d of its dates to come no longer agree with the calendar or the school terms. Save it to see which."
-            .formatted(apart);
+        : say(
+            "%d of its dates to come no longer agree with the calendar or the school terms. Save it to see which.",
+            apart);
   }
 
   private ChangePattern.Change asked(String id, Entries typed) {

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -132,7 +134,7 @@ final class PatternEntries {
     }
     List<String> weekdays = RuleWords.WEEK.stream().filter(typed.all("weekday")::contains).toList();
     if (weekdays.isEmpty()) {
-      asked.fault("weekday", "Tick at least one day of the week.");
+      asked.fault("weekday", say("Tick at least one day of the week."));
       return "FREQ=DAILY";
     }
     return new RuleWords(weekdays, turns(typed), typed.isTicked("everyOther")).toRule();

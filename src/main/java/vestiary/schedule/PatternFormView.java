@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -16,10 +18,10 @@ import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.web.Choice;
 import vestiary.web.Choice.Option;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Fills the form of a recurring Mass time. */
 @ApplicationScoped
@@ -53,7 +55,7 @@ class PatternFormView {
   }
 
   PatternForm fresh(Entries input, String problem) {
-    return form(input, "A new Mass time", "/patterns", "", problem, "");
+    return form(input, say("A new Mass time"), "/patterns", "", problem, "");
   }
 
   Entries stored(PatternRow row) {
@@ -77,7 +79,10 @@ class PatternFormView {
         outOfStep,
         input.choice("church", churches(input.text("church"))),
         input.choice("days", days()),
-        any(input, "weekday", RuleWords.WEEK.stream().map(d -> Option.of(d, RuleWords.weekday(d)))),
+        any(
+            input,
+            "weekday",
+            RuleWords.WEEK.stream().map(d -> Option.of(d, Speech.sentence(RuleWords.weekday(d))))),
         any(input, "turn", turns()),
         input.isTicked("everyOther"),
         input.field("rrule"),
@@ -97,7 +102,7 @@ class PatternFormView {
         input.field("from"),
         input.isTicked("takeAlong"),
         preview.of(input),
-        new Link("School terms", "/patterns/terms"),
+        new Link(say("School terms"), "/patterns/terms"),
         input.text("version"));
   }
 
@@ -115,11 +120,11 @@ class PatternFormView {
             input,
             "months",
             IntStream.rangeClosed(1, 12)
-                .mapToObj(m -> Option.of(String.valueOf(m), RuleWords.month(m)))),
+                .mapToObj(m -> Option.of(String.valueOf(m), Speech.sentence(RuleWords.month(m))))),
         input.choice(
             "school",
             Stream.of(SchoolTime.values())
-                .map(s -> Option.of(s.id(), English.sentence(PatternWords.of(s))))));
+                .map(s -> Option.of(s.id(), Speech.sentence(PatternWords.of(s))))));
   }
 
   private Stream<Option> churches(String chosen) {
@@ -130,26 +135,26 @@ class PatternFormView {
 
   private static Stream<Option> days() {
     return Stream.of(
-            Stream.of(Option.of(PatternEntries.WEEKDAYS, "Days of the week")),
+            Stream.of(Option.of(PatternEntries.WEEKDAYS, say("Days of the week"))),
             PatternEntries.liturgical().stream()
-                .map(d -> Option.of(d.id(), English.sentence(PatternWords.of(d)))),
-            Stream.of(Option.of(PatternEntries.RULE, "By rule (RFC 5545)")))
+                .map(d -> Option.of(d.id(), Speech.sentence(PatternWords.of(d)))),
+            Stream.of(Option.of(PatternEntries.RULE, say("By rule (RFC 5545)"))))
         .flatMap(one -> one);
   }
 
   private static Stream<Option> turns() {
     return Stream.of(
-        Option.of("1", "First"),
-        Option.of("2", "Second"),
-        Option.of("3", "Third"),
-        Option.of("4", "Fourth"),
-        Option.of("5", "Fifth"),
-        Option.of("-1", "Last"));
+        Option.of("1", say("First")),
+        Option.of("2", say("Second")),
+        Option.of("3", say("Third")),
+        Option.of("4", say("Fourth")),
+        Option.of("5", say("Fifth")),
+        Option.of("-1", say("Last")));
   }
 
   private static Stream<Option> masses() {
     return Stream.concat(
-        Stream.of(Option.of("", "As the calendar says")),
+        Stream.of(Option.of("", say("As the calendar says"))),
         Stream.of(MassKind.values()).map(k -> Option.of(k.id(), MassKindWords.of(k))));
   }
 

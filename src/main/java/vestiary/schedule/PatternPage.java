@@ -1,5 +1,8 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -38,9 +41,9 @@ class PatternPage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "entered", "Entered. Its Masses stand in the week and the day.",
-          "changed", "Changed, with its Masses to come.",
-          "removed", "Taken off, with its Masses to come. What is past stays.");
+          "entered", word("Entered. Its Masses stand in the week and the day."),
+          "changed", word("Changed, with its Masses to come."),
+          "removed", word("Taken off, with its Masses to come. What is past stays."));
 
   private final PatternsSheet list;
   private final PatternFormView form;
@@ -70,7 +73,7 @@ class PatternPage {
   @GET
   @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.patterns(list.view(DONE.getOrDefault(done, "")));
+    return Templates.patterns(list.view(say(DONE.getOrDefault(done, ""))));
   }
 
   @GET

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -15,9 +17,9 @@ import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Lists the regular Mass times in plain words. */
 @ApplicationScoped
@@ -49,7 +51,7 @@ class PatternsSheet {
     return new PatternsView(
         frames.of("settings", "/patterns"),
         done,
-        English.sentence(English.count(inForce.size(), "regular Mass time")) + ".",
+        Speech.sentence(Speech.count(inForce.size(), "regular Mass time")) + ".",
         cluster.churches().stream().map(c -> ofChurch(c, inForce, known, today)).toList(),
         all.stream().filter(row -> isOver(row, today)).map(row -> row(row, known, today)).toList());
   }
@@ -63,7 +65,7 @@ class PatternsSheet {
             .filter(row -> row.churchId.equals(church.id().value()))
             .map(row -> row(row, known, today))
             .toList(),
-        new Link("Add a Mass time here", "/patterns/new?church=" + church.slug()));
+        new Link(say("Add a Mass time here"), "/patterns/new?church=" + church.slug()));
   }
 
   private static PatternsView.Row row(PatternRow row, Map<UUID, Person> known, LocalDate today) {

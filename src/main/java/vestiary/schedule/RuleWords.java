@@ -1,5 +1,8 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.time.DayOfWeek;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -13,7 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * A rule of RFC 5545 as the form has it: weekdays, every week or every other, or some of a month.
@@ -27,7 +30,9 @@ record RuleWords(List<String> weekdays, Set<Integer> turns, boolean everyOther) 
   static final List<String> WEEK = List.of("MO", "TU", "WE", "TH", "FR", "SA", "SU");
 
   private static final List<String> TURNS =
-      List.of("", "first", "second", "third", "fourth", "fifth");
+      List.of("", word("first"), word("second"), word("third"), word("fourth"), word("fifth"));
+
+  private static final String LAST = word("last");
 
   /** What the form can show of a rule; empty if it says something that the form does not ask. */
   static Optional<RuleWords> find(String rrule) {
@@ -64,30 +69,35 @@ record RuleWords(List<String> weekdays, Set<Integer> turns, boolean everyOther) 
   String words() {
     List<String> names = weekdays.stream().map(RuleWords::weekday).toList();
     if (!turns.isEmpty()) {
-      String which = English.list(turns.stream().map(t -> t < 0 ? "last" : TURNS.get(t)).toList());
-      return "%s %s of the month".formatted(which, English.list(plural(names)));
+      String which =
+          Speech.list(turns.stream().map(t -> say(t < 0 ? LAST : TURNS.get(t))).toList());
+      return say("%s %s of the month", which, Speech.list(plural()));
     }
     if (everyOther) {
-      return "every other " + English.list(names);
+      return say("every other %s", Speech.list(names));
     }
     if (weekdays.size() == WEEK.size()) {
-      return "every day";
+      return say("every day");
     }
     return weekdays.equals(WEEK.subList(0, 5)) || weekdays.equals(WEEK.subList(0, 6))
-        ? "%ss to %ss".formatted(names.get(0), names.get(names.size() - 1))
-        : English.list(plural(names));
+        ? say("%ss to %ss", names.get(0), names.get(names.size() - 1))
+        : Speech.list(plural());
   }
 
-  private static List<String> plural(List<String> names) {
-    return names.stream().map(name -> name + "s").toList();
+  private List<String> plural() {
+    return weekdays.stream().map(RuleWords::dayOfWeek).map(Speech::weekdays).toList();
+  }
+
+  private static DayOfWeek dayOfWeek(String day) {
+    return DayOfWeek.of(WEEK.indexOf(day) + 1);
   }
 
   static String weekday(String day) {
-    return DayOfWeek.of(WEEK.indexOf(day) + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return dayOfWeek(day).getDisplayName(TextStyle.FULL, Speech.localeOr(Locale.ENGLISH));
   }
 
   static String month(int month) {
-    return Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return Month.of(month).getDisplayName(TextStyle.FULL, Speech.localeOr(Locale.ENGLISH));
   }
 
   /** Only where every turn is that of every weekday, since the form ticks both apart. */

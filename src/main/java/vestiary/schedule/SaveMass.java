@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.transaction.Transactional;
@@ -199,7 +201,8 @@ public class SaveMass {
       throw new Refused(
           new Refusal.AgainstRule(
               "takenOverBy",
-              "People can be sent to another Mass within a week, not to this one itself or to one farther away. Choose another."));
+              word(
+                  "People can be sent to another Mass within a week, not to this one itself or to one farther away. Choose another.")));
     }
     return other.id;
   }
@@ -226,7 +229,8 @@ public class SaveMass {
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.churchId);
     if (row.usualStarts == null) {
       throw new Refused(
-          new Refusal.AgainstRule("id", "No regular Mass time has this Mass; give it an hour."));
+          new Refusal.AgainstRule(
+              "id", word("No regular Mass time has this Mass; give it an hour.")));
     }
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, row.usualChurchId);
     row.starts = row.usualStarts;

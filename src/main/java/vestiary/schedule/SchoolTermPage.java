@@ -1,5 +1,8 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -28,7 +31,8 @@ import vestiary.web.PageAnswer;
 @Needs(Action.ENTER_PATTERNS)
 class SchoolTermPage {
 
-  private static final Map<String, String> DONE = Map.of("kept", "Kept.", "removed", "Taken off.");
+  private static final Map<String, String> DONE =
+      Map.of("kept", word("Kept."), "removed", word("Taken off."));
 
   private static final List<String> FIELDS = List.of("name", "first", "last");
 
@@ -50,7 +54,7 @@ class SchoolTermPage {
   @GET
   @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.terms(sheet.view(DONE.getOrDefault(done, ""), Entries.empty(), ""));
+    return Templates.terms(sheet.view(say(DONE.getOrDefault(done, "")), Entries.empty(), ""));
   }
 
   @POST

@@ -6,10 +6,10 @@ import java.time.Clock;
 import java.time.LocalDate;
 import vestiary.cluster.ReadCluster;
 import vestiary.pattern.SchoolTime;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Lists the school terms, and the Mass times that keep to them. */
 @ApplicationScoped
@@ -52,6 +52,6 @@ class SchoolTermsSheet {
 
   private static SchoolTermsView.Row row(SchoolTermRow row) {
     return new SchoolTermsView.Row(
-        row.name, English.span(row.starts, row.ends), "/patterns/terms/" + row.id + "/removal");
+        row.name, Speech.span(row.starts, row.ends), "/patterns/terms/" + row.id + "/removal");
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -11,7 +13,6 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
 import vestiary.problem.FieldFault;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Speech;
 
@@ -48,7 +49,7 @@ class ShowPreview {
                 .map(FieldFault::besideField)
                 .distinct()
                 .collect(Collectors.joining(" "))
-            : "Choose a church, days and an hour; the next Masses then stand here.";
+            : say("Choose a church, days and an hour; the next Masses then stand here.");
     return new PatternPreview(sentence, "", List.of());
   }
 
@@ -61,15 +62,15 @@ class ShowPreview {
     Locale locale = Speech.localeOr(cluster.cluster().language());
     return new PatternPreview(
         PatternWords.of(row, today) + ".",
-        "%s in the twelve months from %s."
-            .formatted(
-                English.sentence(English.count(year.size(), "Mass")), English.dateAndYear(first)),
+        say(
+            "%s in the twelve months from %s.",
+            Speech.sentence(Speech.count(year.size(), "Mass")), Speech.dateAndYear(first)),
         year.stream()
             .limit(SHOWN)
             .map(
                 date ->
                     new PatternPreview.Dated(
-                        English.day(date) + " " + date.getYear(),
+                        say("%s %d", Speech.day(date), date.getYear()),
                         row.at.toString(),
                         DayWords.celebrated("", calendar.day(date).kept(), locale)))
             .toList());

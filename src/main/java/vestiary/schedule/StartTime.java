@@ -1,5 +1,7 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -39,11 +41,10 @@ final class StartTime {
       return within(moment, zone, asked);
     } catch (DateTimeParseException e) {
       asked.fault(
-          "start",
-          "start \"%s\" is no date and time; write it as 2026-12-08T18:30.".formatted(start));
+          "start", say("start \"%s\" is no date and time; write it as 2026-12-08T18:30.", start));
       return Instant.EPOCH;
     } catch (DateTimeException | ArithmeticException e) {
-      asked.fault("start", "start \"%s\" lies too far away.".formatted(start));
+      asked.fault("start", say("start \"%s\" lies too far away.", start));
       return Instant.EPOCH;
     }
   }
@@ -54,8 +55,9 @@ final class StartTime {
       throw new Refused(
           new Refusal.AgainstRule(
               "start",
-              "On %s no clock in %s shows %s: the clocks go forward over it. Choose an hour before or after."
-                  .formatted(time.toLocalDate(), zone, time.toLocalTime())));
+              say(
+                  "On %s no clock in %s shows %s: the clocks go forward over it. Choose an hour before or after.",
+                  time.toLocalDate(), zone, time.toLocalTime())));
     }
     return ZonedDateTime.ofLocal(time, zone, offsets.get(0)).toInstant();
   }
@@ -66,8 +68,9 @@ final class StartTime {
     if (date.isBefore(LiturgicalCalendar.FIRST) || !date.isBefore(LiturgicalCalendar.LAST)) {
       asked.fault(
           "start",
-          "start lies on %s; the calendar is known from %s to %s."
-              .formatted(date, LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST.minusDays(1)));
+          say(
+              "start lies on %s; the calendar is known from %s to %s.",
+              date, LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST.minusDays(1)));
       return Instant.EPOCH;
     }
     return moment;

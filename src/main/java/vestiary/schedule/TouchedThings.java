@@ -1,5 +1,8 @@
 package vestiary.schedule;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,7 +18,7 @@ import vestiary.pool.ReadTaken;
 import vestiary.pool.SetAside;
 import vestiary.pool.Taken;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What hangs on Masses that move or are said no more: vestments, holds, ministers. */
 @ApplicationScoped
@@ -38,10 +41,16 @@ class TouchedThings {
     planned(found.planned(), sentences);
     aside(
         of(found, "held"),
-        "set aside",
-        "They go along where they are free then, and are given up where they are not.",
+        word(
+            "%s is set aside: %s. They go along where they are free then, and are given up where they are not."),
+        word(
+            "%s are set aside: %s. They go along where they are free then, and are given up where they are not."),
         sentences);
-    aside(of(found, "out"), "out", "They stay out until they are back.", sentences);
+    aside(
+        of(found, "out"),
+        word("%s is out: %s. They stay out until they are back."),
+        word("%s are out: %s. They stay out until they are back."),
+        sentences);
     ministers(masses, sentences);
     return sentences;
   }
@@ -50,23 +59,30 @@ class TouchedThings {
     long masses = planned.stream().map(one -> one.wearer().mass()).distinct().count();
     if (masses > 0) {
       sentences.add(
-          "%s planned for %s: %s. The plan no longer fits; plan anew afterwards."
-              .formatted(
-                  pieces(planned.stream().map(PlannedWear::piece)),
-                  English.count((int) masses, "Mass"),
-                  named(planned.stream().map(PlannedWear::piece))));
+          say(
+              isOne(planned.stream().map(PlannedWear::piece))
+                  ? word("%s is planned for %s: %s. The plan no longer fits; plan anew afterwards.")
+                  : word(
+                      "%s are planned for %s: %s. The plan no longer fits; plan anew afterwards."),
+              pieces(planned.stream().map(PlannedWear::piece)),
+              Speech.count((int) masses, "Mass"),
+              named(planned.stream().map(PlannedWear::piece))));
     }
   }
 
-  private static void aside(List<SetAside> aside, String how, String then, List<String> sentences) {
+  /**
+   * Says where they are.
+   *
+   * @param one of one piece
+   * @param many of several
+   */
+  private static void aside(List<SetAside> aside, String one, String many, List<String> sentences) {
     if (!aside.isEmpty()) {
       sentences.add(
-          "%s %s: %s. %s"
-              .formatted(
-                  pieces(aside.stream().map(SetAside::piece)),
-                  how,
-                  named(aside.stream().map(SetAside::piece)),
-                  then));
+          say(
+              isOne(aside.stream().map(SetAside::piece)) ? one : many,
+              pieces(aside.stream().map(SetAside::piece)),
+              named(aside.stream().map(SetAside::piece))));
     }
   }
 
@@ -87,9 +103,9 @@ class TouchedThings {
                       "%s (%s)"
                           .formatted(
                               known.get(entry.getKey()).calledName(),
-                              English.count(entry.getValue(), "Mass")))
+                              Speech.count(entry.getValue(), "Mass")))
               .toList();
-      sentences.add("Named at these Masses, and to be told: %s.".formatted(English.list(names)));
+      sentences.add(say("Named at these Masses, and to be told: %s.", Speech.list(names)));
     }
   }
 
@@ -98,14 +114,17 @@ class TouchedThings {
   }
 
   private static String pieces(Stream<String> codes) {
-    int count = (int) codes.distinct().count();
-    return English.sentence(English.count(count, "piece")) + (count == 1 ? " is" : " are");
+    return Speech.sentence(Speech.count((int) codes.distinct().count(), "piece"));
+  }
+
+  private static boolean isOne(Stream<String> codes) {
+    return codes.distinct().count() == 1;
   }
 
   private static String named(Stream<String> codes) {
     List<String> all = codes.distinct().sorted().toList();
     return all.size() <= NAMED
-        ? English.list(all)
-        : String.join(", ", all.subList(0, NAMED)) + " and " + (all.size() - NAMED) + " more";
+        ? Speech.list(all)
+        : String.join(", ", all.subList(0, NAMED)) + say(" and %d more", all.size() - NAMED);
   }
 }

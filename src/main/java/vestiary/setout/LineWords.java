@@ -12,6 +12,7 @@ import vestiary.pool.PooledPiece;
 import vestiary.vesting.PieceKind;
 import vestiary.vesting.Step;
 import vestiary.web.DayWords;
+import vestiary.web.NormWords;
 import vestiary.web.Ribbon;
 import vestiary.web.Speech;
 
@@ -105,6 +106,6 @@ final class LineWords {
   }
 
   private static String worn(Step step) {
-    return "%s (%s)".formatted(StepWords.worn(step), step.source());
+    return "%s (%s)".formatted(StepWords.worn(step), NormWords.source(step.source()));
   }
 }

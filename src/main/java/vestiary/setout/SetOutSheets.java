@@ -22,6 +22,7 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.web.DayWords;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Sets out in words what lies on the table for each Mass. */
@@ -56,7 +57,7 @@ final class SetOutSheets {
         DayWords.ribbon(mass.colour()),
         DayWords.celebrated("", mass.option().celebration(), locale),
         what(mass),
-        mass.option().reason(),
+        NormWords.of(mass.option().why()),
         mass.chosen().note(),
         found.named() ? "" : say(NOTHING_NAMED),
         piles(found),
@@ -163,7 +164,7 @@ final class SetOutSheets {
   }
 
   private static String lawful(Step step) {
-    return "%s (%s)".formatted(say(step.sentence()), step.source());
+    return "%s (%s)".formatted(say(step.sentence()), NormWords.source(step.source()));
   }
 
   private SetOutView.Coming coming(SetOut.Coming coming) {

@@ -1,5 +1,6 @@
 package vestiary.ordo;
 
+import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.containsString;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -156,10 +157,11 @@ class YearPageTest {
   @Test
   void names_that_are_not_of_the_page_s_language_are_marked() {
     Sending.put(
-            "/api/settings", Map.of("name", "Valle", "calendar", "us", "languages", List.of("es")))
+            "/api/settings",
+            Map.of("name", "Valle", "calendar", "us", "languages", List.of("es", "en")))
         .then()
         .statusCode(200);
-    String html = page("/year/2027").html();
+    String html = given().header("Accept-Language", "en").get("/year/2027").asString();
 
     assertTrue(html.contains("lang=\"es\">La Natividad del Señor</span>"));
     assertTrue(html.contains("lang=\"es\">Martes de la I semana de Adviento</span>"));

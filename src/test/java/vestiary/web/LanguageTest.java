@@ -50,6 +50,37 @@ class LanguageTest {
   }
 
   @Test
+  void a_spanish_browser_is_told_why_a_day_is_as_it_is() {
+    Page.of(browser("es").get("/day/2026-12-07").asString())
+        .says(
+            "El lunes 7 de diciembre de 2026 cae en la segunda semana de Adviento.",
+            "blanco, por un santo que no fue mártir (IGMR 346 a)",
+            "La Misa de la tarde es ya del día siguiente, La Inmaculada Concepción")
+        .keepsSilentOn("White, for", "is in the second week", "The evening Mass", "(GIRM");
+  }
+
+  @Test
+  void the_year_is_set_out_in_spanish_and_its_calendar_file_is_the_same_for_all() {
+    Page.of(browser("es").get("/year/2027").asString())
+        .isHeaded("El año litúrgico 2027")
+        .says("Puede usarse el color rosa.", "Se omite: San Nicolás, obispo", "por la tarde:")
+        .keepsSilentOn("Rose may be worn", "Left out", "evening:");
+    assertEquals(
+        browser("en").get("/year/2027.ics").asString(),
+        browser("es").get("/year/2027.ics").asString());
+  }
+
+  @Test
+  void mass_times_and_changes_are_told_in_spanish_and_kept_as_they_are() {
+    Page.of(browser("es").get("/patterns").asString())
+        .says("Domingos a las ")
+        .keepsSilentOn("Sundays at");
+    String english = given().get("/api/history").body().asString();
+    assertEquals(
+        english, given().header("Accept-Language", "es").get("/api/history").body().asString());
+  }
+
+  @Test
   void a_choice_is_kept_on_the_device_and_taken_back_there() {
     Response chosen = browser("en").redirects().follow(false).get("/language?to=es&back=" + WEEK);
     assertEquals(303, chosen.statusCode());

@@ -34,7 +34,8 @@ class SaidTest {
   private static final String TEXT = "\"((?:[^\"\\\\\\n]|\\\\.)*)\"";
   private static final Pattern SAID =
       Pattern.compile("(?<![.\\w])(?:Speech\\.)?(?:say|word)\\(\\s*" + TEXT);
-  private static final Pattern NAMED = Pattern.compile("\\b(?:NotThere|Outdated)\\(\\s*" + TEXT);
+  private static final Pattern NAMED =
+      Pattern.compile("\\b(?:NotThere|Outdated|Sentence\\.of)\\(\\s*" + TEXT);
   private static final Pattern SAID_OF = Pattern.compile("\\bsayOf\\(\\s*[^\";]*?,\\s*" + TEXT);
   private static final Pattern VALUE = Pattern.compile("%(?:(\\d)\\$)?[sd]");
 
