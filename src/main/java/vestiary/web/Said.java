@@ -36,6 +36,7 @@ final class Said {
           "reservation",
           "review",
           "schedule",
+          "sending",
           "setout",
           "users",
           "vesting",
