@@ -25,6 +25,7 @@ final class Said {
           "care",
           "cluster",
           "exchange",
+          "lending",
           "movement",
           "own",
           "people",
