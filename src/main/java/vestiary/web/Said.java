@@ -25,6 +25,7 @@ final class Said {
           "care",
           "cluster",
           "exchange",
+          "inventory",
           "lending",
           "movement",
           "own",
