@@ -28,6 +28,7 @@ final class Said {
           "inventory",
           "label",
           "lending",
+          "merger",
           "movement",
           "office",
           "onemore",
