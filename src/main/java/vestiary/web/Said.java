@@ -28,6 +28,7 @@ final class Said {
           "inventory",
           "label",
           "lending",
+          "mail",
           "merger",
           "movement",
           "office",
