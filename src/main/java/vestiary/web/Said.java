@@ -33,6 +33,7 @@ final class Said {
           "movement",
           "office",
           "onemore",
+          "oversight",
           "own",
           "people",
           "plan",
