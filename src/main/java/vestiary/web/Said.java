@@ -21,6 +21,7 @@ final class Said {
       List.of(
           "absence",
           "access",
+          "asking",
           "assigning",
           "care",
           "cluster",
