@@ -25,6 +25,7 @@ final class Said {
           "assigning",
           "care",
           "cluster",
+          "device",
           "exchange",
           "inventory",
           "label",
