@@ -38,6 +38,7 @@ final class Said {
           "oversight",
           "own",
           "people",
+          "photo",
           "plan",
           "planning",
           "pool",
