@@ -45,6 +45,7 @@ final class Said {
           "problem",
           "remedy",
           "reservation",
+          "retention",
           "review",
           "schedule",
           "sending",
