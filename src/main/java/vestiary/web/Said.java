@@ -26,6 +26,7 @@ final class Said {
           "care",
           "cluster",
           "device",
+          "erasure",
           "exchange",
           "inventory",
           "label",
