@@ -23,6 +23,7 @@ final class Said {
           "access",
           "asking",
           "assigning",
+          "backup",
           "care",
           "cluster",
           "device",
