@@ -52,6 +52,7 @@ final class Said {
           "schedule",
           "sending",
           "setout",
+          "telling",
           "users",
           "vesting",
           "web");
