@@ -119,17 +119,25 @@ public class SendingWords {
 
     /** "due Friday 27 November, three days overdue". */
     public String due(Sent sent, Instant now) {
+      return say("due %s%s", due(sent.due()), overdue(sent, now));
+    }
+
+    /** ", three days overdue"; empty if it is not. */
+    String overdue(Sent sent, Instant now) {
       int days = sent.daysOverdue(now, zone);
-      String overdue =
-          !sent.isOverdue(now)
-              ? ""
-              : days == 0 ? say(", overdue since then") : say(", %s overdue", Speech.count(days, "day"));
-      return say("due %s%s", due(sent.due()), overdue);
+      if (!sent.isOverdue(now)) {
+        return "";
+      }
+      return days == 0
+          ? say(", overdue since then")
+          : say(", %s overdue", Speech.count(days, "day"));
     }
 
     /** For example "Mass at Saint Anne on Tuesday 8 December, 18:30". */
     public static String mass(DatedMass mass) {
-      return say("Mass at %s on %s, %s", mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start()));
+      return say(
+          "Mass at %s on %s, %s",
+          mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start()));
     }
 
     /** For example "white chasuble". */
