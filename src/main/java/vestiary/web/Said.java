@@ -29,6 +29,7 @@ final class Said {
           "device",
           "erasure",
           "exchange",
+          "feed",
           "inventory",
           "label",
           "lending",
@@ -51,8 +52,10 @@ final class Said {
           "review",
           "schedule",
           "sending",
+          "sentonce",
           "setout",
           "telling",
+          "times",
           "users",
           "vesting",
           "web");
