@@ -153,7 +153,8 @@ class ChooseLabels {
   }
 
   private Labelled label(Item item, Map<ChurchId, String> churches) {
-    String what = item.first().colour().id() + " " + PieceWords.kind(item.first().kind());
+    String what =
+        Speech.tinted(Speech.colour(item.first().colour()), PieceWords.kind(item.first().kind()));
     String with =
         item.pieces().stream()
             .skip(1)

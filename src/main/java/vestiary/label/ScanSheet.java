@@ -85,7 +85,7 @@ class ScanSheet {
         item.code(),
         title(item),
         item.name(),
-        new Ribbon(item.first().colour(), item.first().colour().id()),
+        new Ribbon(item.first().colour(), Speech.colour(item.first().colour())),
         about(item),
         isHome(item, found) ? "" : belongs(item, said),
         apart.isEmpty() ? telling.now(found.get(0), item.first()) : "",

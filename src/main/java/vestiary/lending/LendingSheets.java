@@ -95,14 +95,18 @@ class LendingSheets {
     return offers == 0
         ? say("Vestments that go to another cluster of this server for a time, or come from one.")
         : Speech.sentence(
-            say("%s %s for your answer.", Speech.count(offers, "offer"), offers == 1 ? say("waits") : say("wait")));
+            say(
+                "%s %s for your answer.",
+                Speech.count(offers, "offer"), offers == 1 ? say("waits") : say("wait")));
   }
 
   private static LendingsView.Row row(Lending one, LendingWords words) {
     return new LendingsView.Row(
         ADDRESS + "/" + one.id(),
         LendingWords.what(one),
-        one.ours() ? say("to %1$s, %2$s", one.other().name(), words.days(one)) : say("from %1$s, %2$s", one.other().name(), words.days(one)),
+        one.ours()
+            ? say("to %1$s, %2$s", one.other().name(), words.days(one))
+            : say("from %1$s, %2$s", one.other().name(), words.days(one)),
         words.state(one));
   }
 
@@ -122,8 +126,8 @@ class LendingSheets {
     return new LendingView.Piece(
         one.code(),
         one.set(),
-        one.kind().replace('-', ' '),
-        new Ribbon(colour, colour.id()),
+        Speech.noun(1, one.kind().replace('-', ' ')),
+        new Ribbon(colour, Speech.colour(colour)),
         one.owner(),
         String.join(
             ", ", Stream.of(size, one.condition()).filter(said -> !said.isEmpty()).toList()));
