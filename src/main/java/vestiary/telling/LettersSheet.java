@@ -110,7 +110,8 @@ class LettersSheet {
 
   private String lead(List<KeptLetter> unsent) {
     if (!server.isOn()) {
-      return say("No mail server is named, so nothing is mailed. Whoever keeps the server names one by QUARKUS_MAILER_HOST.");
+      return say(
+          "No mail server is named, so nothing is mailed. Whoever keeps the server names one by QUARKUS_MAILER_HOST.");
     }
     int stuck = (int) unsent.stream().filter(one -> one.state() != LetterState.WAITING).count();
     int waiting = unsent.size() - stuck;
@@ -120,7 +121,9 @@ class LettersSheet {
     }
     if (waiting > 0) {
       parts.add(
-          say("%s %s to be sent", Speech.count(waiting, "letter"), waiting == 1 ? say("waits") : say("wait")));
+          say(
+              "%s %s to be sent",
+              Speech.count(waiting, "letter"), waiting == 1 ? say("waits") : say("wait")));
     }
     return parts.isEmpty()
         ? say("Nothing waits: every letter has left.")
@@ -135,14 +138,19 @@ class LettersSheet {
   }
 
   private static String sentence(KeptLetter one, ZoneId zone) {
-    String said = one.answer().isEmpty() ? "" : say(" It said: “%s”.", one.answer());
+    String said = one.answer().isEmpty() ? "" : say(" It said: “%s”.", Speech.say(one.answer()));
     return switch (one.state()) {
       case REFUSED ->
           one.tries() > 0 && one.answer().startsWith("No mail address")
-              ? say("No mail address is kept for them, so it was not sent. Enter one, then try again.")
-              : say("The mail server does not take letters for this address, so it is not tried again.%s Correct the address, then try again.", said);
+              ? say(
+                  "No mail address is kept for them, so it was not sent. Enter one, then try again.")
+              : say(
+                  "The mail server does not take letters for this address, so it is not tried again.%s Correct the address, then try again.",
+                  said);
       case GIVEN_UP ->
-          say("It was tried for five days in vain.%s Once the mail server is there, try again.", said);
+          say(
+              "It was tried for five days in vain.%s Once the mail server is there, try again.",
+              said);
       default -> waiting(one, said, zone);
     };
   }
@@ -151,7 +159,9 @@ class LettersSheet {
     if (one.tries() == 0) {
       return say("Written %s; it leaves within a minute.", moment(one.madeAt(), zone));
     }
-    return say("Tried %s; the mail server was not there, or asks for patience. The next try is on %s.%s", Speech.count(one.tries(), "time"), moment(one.nextAt(), zone), said);
+    return say(
+        "Tried %s; the mail server was not there, or asks for patience. The next try is on %s.%s",
+        Speech.count(one.tries(), "time"), moment(one.nextAt(), zone), said);
   }
 
   private static String moment(Instant moment, ZoneId zone) {
