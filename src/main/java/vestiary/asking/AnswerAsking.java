@@ -1,5 +1,7 @@
 package vestiary.asking;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -52,7 +54,7 @@ public class AnswerAsking {
       return before;
     }
     if (!seen || !state.mayFollow(row.state())) {
-      throw taken(words.lately(before) + " Look again before you answer.");
+      throw taken(words.lately(before) + say(" Look again before you answer."));
     }
     row.state = state.id();
     row.changedBy = by.isEmpty() ? before.name() : by;
@@ -97,7 +99,8 @@ public class AnswerAsking {
     return read.ofTrip(trip).stream()
         .reduce((first, second) -> second)
         .map(last -> taken(words.lately(last)))
-        .orElseGet(() -> taken("Nobody was asked to carry this yet. Ask somebody by name first."));
+        .orElseGet(
+            () -> taken(say("Nobody was asked to carry this yet. Ask somebody by name first.")));
   }
 
   private static Refused taken(String sentence) {

@@ -1,5 +1,7 @@
 package vestiary.asking;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -69,12 +71,12 @@ public class AskCarrier {
     throw new Refused(
         new Refusal.Taken(
             "carrier",
-            "%s %s. Take that back first, or wait for the answer."
-                .formatted(
-                    name(row),
-                    row.state() == AskingState.ASKED
-                        ? "was asked already"
-                        : "takes this already")));
+            say(
+                "%s %s. Take that back first, or wait for the answer.",
+                name(row),
+                row.state() == AskingState.ASKED
+                    ? say("was asked already")
+                    : say("takes this already"))));
   }
 
   private String name(AskingRow row) {
@@ -82,7 +84,7 @@ public class AskCarrier {
         .filter(person -> person.id().equals(row.personId))
         .findFirst()
         .map(Person::calledName)
-        .orElse("Somebody");
+        .orElse(say("Somebody"));
   }
 
   private static void refuseIfDeclined(List<AskingRow> before, Person person) {
@@ -94,8 +96,9 @@ public class AskCarrier {
       throw new Refused(
           new Refusal.Taken(
               "carrier",
-              "%s has said no to this journey. Ask somebody else, or plan anew."
-                  .formatted(person.calledName())));
+              say(
+                  "%s has said no to this journey. Ask somebody else, or plan anew.",
+                  person.calledName())));
     }
   }
 

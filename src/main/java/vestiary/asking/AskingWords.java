@@ -1,10 +1,12 @@
 package vestiary.asking;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says how an asking stands. */
 @ApplicationScoped
@@ -20,24 +22,23 @@ public class AskingWords {
   public String lately(Asking one) {
     String deed =
         switch (one.state()) {
-          case ASKED -> "was asked";
-          case ACCEPTED -> "said yes";
-          case DECLINED -> "said no";
-          case DONE -> "brought it";
-          case WITHDRAWN -> "was told that it is not needed of him";
+          case ASKED -> say("was asked");
+          case ACCEPTED -> say("said yes");
+          case DECLINED -> say("said no");
+          case DONE -> say("brought it");
+          case WITHDRAWN -> say("was told that it is not needed of him");
         };
     String by =
         one.changedBy().isEmpty() || one.changedBy().equals(one.name())
             ? ""
             : one.state() == AskingState.ASKED
-                ? " by " + one.changedBy()
-                : ", as %s noted".formatted(one.changedBy());
-    return "%s %s on %s%s."
-        .formatted(English.sentence(one.name()), deed, moment(one.changedAt()), by);
+                ? say(" by %1$s", one.changedBy())
+                : say(", as %s noted", one.changedBy());
+    return say("%s %s on %s%s.", Speech.sentence(one.name()), deed, moment(one.changedAt()), by);
   }
 
   private String moment(Instant moment) {
     ZonedDateTime time = moment.atZone(cluster.cluster().zone());
-    return English.day(time.toLocalDate()) + ", " + English.clock(time);
+    return Speech.day(time.toLocalDate()) + ", " + Speech.clock(time);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -82,7 +84,7 @@ class CelebrantsResource {
     List<Named> named =
         Asked.body(request).assignments() == null ? List.of() : request.assignments();
     if (named.isEmpty() || named.size() > MOST_AT_ONCE || named.contains(null)) {
-      asked.fault("assignments", "Name from 1 to %d Masses at once.".formatted(MOST_AT_ONCE));
+      asked.fault("assignments", say("Name from 1 to %d Masses at once.", MOST_AT_ONCE));
     }
     asked.refuseIfFaulty();
     List<AssignCelebrants.Wanted> wanted = new ArrayList<>();

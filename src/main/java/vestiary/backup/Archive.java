@@ -1,5 +1,7 @@
 package vestiary.backup;
 
+import static vestiary.web.Speech.say;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.BufferedReader;
@@ -58,7 +60,7 @@ final class Archive implements AutoCloseable {
       if (e instanceof RuntimeException known) {
         throw known;
       }
-      throw BadArchive.because(BadArchive.TAMPERED, "a part cannot be unpacked");
+      throw BadArchive.because(BadArchive.TAMPERED, say("a part cannot be unpacked"));
     }
   }
 
@@ -138,7 +140,7 @@ final class Archive implements AutoCloseable {
     }
     boolean isMore = zip.stream().anyMatch(found -> !promised.contains(found.getName()));
     if (isMore || zip.size() != promised.size()) {
-      throw BadArchive.because(BadArchive.TAMPERED, "it holds more than it says");
+      throw BadArchive.because(BadArchive.TAMPERED, say("it holds more than it says"));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.backup;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -21,6 +23,7 @@ import vestiary.access.Needs;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Frames;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** The backup of the cluster, taken out and brought back from a browser. */
 @Path("/backup")
@@ -52,14 +55,14 @@ class BackupPage {
   @Needs(Action.KEEP_BACKUPS)
   public TemplateInstance form(@QueryParam("done") @DefaultValue("") String done) {
     return Templates.backup(
-        view(done.equals("restored") ? "The backup is back, with everything in it." : "", ""));
+        view(done.equals("restored") ? say("The backup is back, with everything in it.") : "", ""));
   }
 
   @POST
   @Consumes(MediaType.MULTIPART_FORM_DATA)
   public Response bringBack(@RestForm FileUpload file) {
     if (file == null || file.size() == 0) {
-      return refused(UNFIT, "Choose a backup.");
+      return refused(UNFIT, say("Choose a backup."));
     }
     return FormAnswer.of(
         () -> {
@@ -80,6 +83,7 @@ class BackupPage {
 
   private static List<String> leftOut() {
     return Stream.concat(LeftOut.COLUMNS.values().stream(), LeftOut.TABLES.values().stream())
+        .map(why -> Speech.say(why))
         .sorted()
         .toList();
   }

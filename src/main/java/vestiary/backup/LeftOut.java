@@ -1,6 +1,7 @@
 package vestiary.backup;
 
 import java.util.Map;
+import vestiary.web.Speech;
 
 /**
  * What no backup holds, and why. Whatever table the database has besides is in it; a test fails for
@@ -12,21 +13,35 @@ final class LeftOut {
   static final Map<String, String> TABLES =
       Map.ofEntries(
           Map.entry(
-              "user_session", "Who is signed in just now: it opens the door to whoever has it"),
-          Map.entry("user_link", "Links that open the door; they are made anew"),
-          Map.entry("user_token", "Tokens of programs open the door; they are made anew"),
-          Map.entry("user_device", "Browsers that are known; they are asked once more"),
-          Map.entry("passkey_challenge", "Questions to devices that wait for an answer"),
-          Map.entry("outside_sign_in", "Sign-ins by another service that are under way"),
-          Map.entry("shared_device", "Shared devices that stay signed in; they are let in anew"),
-          Map.entry("device_hand", "Codes by which people act on shared devices"),
-          Map.entry("failed_sign_in", "Wrong passwords of the last days, with addresses"),
-          Map.entry("sent_form", "Forms just answered, so that none is answered twice"),
-          Map.entry("import_file", "Files that somebody is about to bring in; they are sent anew"),
+              "user_session",
+              Speech.word("Who is signed in just now: it opens the door to whoever has it")),
+          Map.entry("user_link", Speech.word("Links that open the door; they are made anew")),
           Map.entry(
-              "import_change", "What undoes an import; it fits those very rows as they stand now"),
-          Map.entry("letter", "Letters on their way, which must not go out a second time"),
-          Map.entry("oversight", "Lets somebody of another cluster look in; given anew"));
+              "user_token", Speech.word("Tokens of programs open the door; they are made anew")),
+          Map.entry(
+              "user_device", Speech.word("Browsers that are known; they are asked once more")),
+          Map.entry(
+              "passkey_challenge", Speech.word("Questions to devices that wait for an answer")),
+          Map.entry(
+              "outside_sign_in", Speech.word("Sign-ins by another service that are under way")),
+          Map.entry(
+              "shared_device",
+              Speech.word("Shared devices that stay signed in; they are let in anew")),
+          Map.entry("device_hand", Speech.word("Codes by which people act on shared devices")),
+          Map.entry(
+              "failed_sign_in", Speech.word("Wrong passwords of the last days, with addresses")),
+          Map.entry(
+              "sent_form", Speech.word("Forms just answered, so that none is answered twice")),
+          Map.entry(
+              "import_file",
+              Speech.word("Files that somebody is about to bring in; they are sent anew")),
+          Map.entry(
+              "import_change",
+              Speech.word("What undoes an import; it fits those very rows as they stand now")),
+          Map.entry(
+              "letter", Speech.word("Letters on their way, which must not go out a second time")),
+          Map.entry(
+              "oversight", Speech.word("Lets somebody of another cluster look in; given anew")));
 
   /** Tables of the server, which have no cluster, each with the reason. */
   static final Map<String, String> OF_THE_SERVER =
@@ -38,7 +53,7 @@ final class LeftOut {
   static final Map<String, String> COLUMNS =
       Map.of(
           "app_user.password",
-          "Could be guessed at by whoever has the file; chosen anew by a link");
+          Speech.word("Could be guessed at by whoever has the file; chosen anew by a link"));
 
   private LeftOut() {}
 }

@@ -1,9 +1,11 @@
 package vestiary.backup;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** When backups were taken out. */
 @ApplicationScoped
@@ -25,8 +27,9 @@ class ReadTaken {
         .map(row -> row.at.atZone(cluster.cluster().zone()))
         .map(
             at ->
-                "The newest was taken out on %s at %s."
-                    .formatted(English.dateAndYear(at.toLocalDate()), English.clock(at)))
-        .orElse("None was taken out yet.");
+                say(
+                    "The newest was taken out on %s at %s.",
+                    Speech.dateAndYear(at.toLocalDate()), Speech.clock(at)))
+        .orElse(say("None was taken out yet."));
   }
 }

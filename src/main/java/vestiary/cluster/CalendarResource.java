@@ -1,5 +1,7 @@
 package vestiary.cluster;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -112,9 +114,9 @@ class CalendarResource {
             || span.last().isAfter(LiturgicalCalendar.LAST))) {
       asked.fault(
           "from",
-          "The calendar is known from %s to %s; %s to %s goes beyond."
-              .formatted(
-                  LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST, span.first(), span.last()));
+          say(
+              "The calendar is known from %s to %s; %s to %s goes beyond.",
+              LiturgicalCalendar.FIRST, LiturgicalCalendar.LAST, span.first(), span.last()));
     }
     asked.refuseIfFaulty();
     return span;

@@ -1,5 +1,7 @@
 package vestiary.device;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -13,10 +15,10 @@ import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out shared devices, who acts on them, and the question who does. */
 @ApplicationScoped
@@ -71,7 +73,7 @@ class DeviceSheets {
                 hand ->
                     new HandsView.Row(
                         hand.name(),
-                        hand.hasCode() ? "by a code" : "by name alone",
+                        hand.hasCode() ? say("by a code") : say("by name alone"),
                         "%s/hands/%s/removal".formatted(address, hand.id())))
             .toList(),
         entries.field("name"),
@@ -127,17 +129,17 @@ class DeviceSheets {
   private DevicesView.Row row(SharedDeviceRow row, ZoneId zone) {
     return new DevicesView.Row(
         row.name,
-        "%s; since %s; last used on %s%s"
-            .formatted(
-                name(row.churchId),
-                date(row.madeAt, zone),
-                date(row.usedAt, zone),
-                row.isStopped() ? "; stopped after too many wrong codes" : ""),
+        say(
+            "%s; since %s; last used on %s%s",
+            name(row.churchId),
+            date(row.madeAt, zone),
+            date(row.usedAt, zone),
+            row.isStopped() ? say("; stopped after too many wrong codes") : ""),
         "/devices/%s/end".formatted(row.id),
         row.isStopped() ? "/devices/%s/go-on".formatted(row.id) : "");
   }
 
   private static String date(Instant at, ZoneId zone) {
-    return English.dateAndYear(at.atZone(zone).toLocalDate());
+    return Speech.dateAndYear(at.atZone(zone).toLocalDate());
   }
 }

@@ -26,6 +26,7 @@ import vestiary.cluster.Church;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** The shared devices of sacristies: let stay, shut out, and who acts on them. */
 @Path("/devices")
@@ -34,7 +35,11 @@ import vestiary.web.PageAnswer;
 class DevicesPage {
 
   private static final Map<String, String> DONE =
-      Map.of("ended", "Shut out; its next press is refused.", "on", "It goes on.");
+      Map.of(
+          "ended",
+          Speech.word("Shut out; its next press is refused."),
+          "on",
+          Speech.word("It goes on."));
 
   private final SharedDevicesOfCluster devices;
   private final Hands hands;
@@ -72,7 +77,8 @@ class DevicesPage {
   @Needs(Action.LET_DEVICES)
   @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.devices(sheets.all(Entries.empty(), DONE.getOrDefault(done, ""), ""));
+    return Templates.devices(
+        sheets.all(Entries.empty(), Speech.say(DONE.getOrDefault(done, "")), ""));
   }
 
   /** Whoever pressed is signed out on it, so that nobody acts in their name. */

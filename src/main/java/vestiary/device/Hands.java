@@ -1,5 +1,7 @@
 package vestiary.device;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
@@ -87,7 +89,7 @@ public class Hands {
     String called = asked.needed("name", name, LONGEST_NAME);
     String digits = code.strip();
     if (!digits.isEmpty() && !digits.matches(CODE)) {
-      asked.fault("code", "A code has four to eight digits.");
+      asked.fault("code", say("A code has four to eight digits."));
     }
     asked.refuseIfFaulty();
     List<UUID> holders = findByCode(church, digits).stream().toList();
@@ -98,7 +100,8 @@ public class Hands {
 
   private void keep(UUID church, UUID person, List<UUID> holders, String fingerprint) {
     if (holders.stream().anyMatch(other -> !other.equals(person))) {
-      throw new Refused(Refusal.Unfit.of("code", "This code cannot be taken; choose another."));
+      throw new Refused(
+          Refusal.Unfit.of("code", say("This code cannot be taken; choose another.")));
     }
     HandRow row =
         hands

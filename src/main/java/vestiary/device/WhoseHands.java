@@ -1,5 +1,7 @@
 package vestiary.device;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ResourceInfo;
 import jakarta.ws.rs.core.Response;
@@ -62,7 +64,7 @@ final class WhoseHands {
     if (form == null) {
       throw new Refused(
           new Refusal.NotAllowed(
-              "On a shared device changes are made on its pages, which ask who makes them."));
+              say("On a shared device changes are made on its pages, which ask who makes them.")));
     }
     return devices.isStopped(device.id()) ? stopped(request) : ask(device, form, request);
   }
@@ -81,7 +83,8 @@ final class WhoseHands {
     if (devices.isStopped(device.id())) {
       return stopped(request);
     }
-    String problem = code.isEmpty() ? "" : "This is nobody’s code here. Nothing was changed yet.";
+    String problem =
+        code.isEmpty() ? "" : say("This is nobody’s code here. Nothing was changed yet.");
     return PageAnswer.of(
         problem.isEmpty() ? 200 : FORBIDDEN,
         DevicesPage.Templates.who(

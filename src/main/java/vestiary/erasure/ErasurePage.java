@@ -1,5 +1,7 @@
 package vestiary.erasure;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -64,7 +66,8 @@ class ErasurePage {
         () -> {
           if (!Entries.of(form).isTicked("sure")) {
             throw new Refused(
-                Refusal.Unfit.of("sure", "Tick the box if you are sure; nothing was removed."));
+                Refusal.Unfit.of(
+                    "sure", say("Tick the box if you are sure; nothing was removed.")));
           }
           removal.run();
           return PageAnswer.seeOther(next);

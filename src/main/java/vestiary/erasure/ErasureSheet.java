@@ -1,20 +1,23 @@
 package vestiary.erasure;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
 import vestiary.users.ForgetUser;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Says what goes and what stays. */
 @ApplicationScoped
 class ErasureSheet {
 
   private static final String FROM_TEXTS =
-      "The name wherever it stands in notes, intentions, plans, answers and in the history of changes.";
+      Speech.word(
+          "The name wherever it stands in notes, intentions, plans, answers and in the history of changes.");
 
   private final RemoveForGood remove;
   private final ForgetUser users;
@@ -38,7 +41,7 @@ class ErasureSheet {
         goes(outlook),
         stays(outlook),
         address + "/erasure",
-        new Link("Leave it as it is", address));
+        new Link(say("Leave it as it is"), address));
   }
 
   @Transactional
@@ -49,38 +52,39 @@ class ErasureSheet {
         frames.of("settings", address + "/erasure"),
         account.name(),
         problem,
-        List.of(accountGoes(account), FROM_TEXTS),
+        List.of(accountGoes(account), Speech.say(FROM_TEXTS)),
         List.of(
-            "What was changed stays in the history, as changed by a person who was removed.",
-            "Whoever of that name is in the list of people stays there; remove them there."),
+            say("What was changed stays in the history, as changed by a person who was removed."),
+            say("Whoever of that name is in the list of people stays there; remove them there.")),
         address + "/erasure",
-        new Link("Leave it as it is", address));
+        new Link(say("Leave it as it is"), address));
   }
 
   private static List<String> goes(RemoveForGood.Outlook outlook) {
     List<String> goes = new ArrayList<>();
-    goes.add("Name and title in the list of people, and when and why the person was away.");
+    goes.add(say("Name and title in the list of people, and when and why the person was away."));
     if (outlook.hasMail()) {
-      goes.add("The mail address.");
+      goes.add(say("The mail address."));
     }
     outlook.accounts().forEach(account -> goes.add(accountGoes(account)));
-    goes.add(FROM_TEXTS);
+    goes.add(Speech.say(FROM_TEXTS));
     if (outlook.named().ahead() > 0) {
       goes.add(
-          "The name at %s to come; where the celebrant is missing then, the list of clashes says so."
-              .formatted(English.count((int) outlook.named().ahead(), "Mass")));
+          say(
+              "The name at %s to come; where the celebrant is missing then, the list of clashes says so.",
+              Speech.count((int) outlook.named().ahead(), "Mass")));
     }
     if (outlook.named().patterns() > 0) {
       goes.add(
-          "The celebrant of %s."
-              .formatted(English.count((int) outlook.named().patterns(), "recurring Mass")));
+          say(
+              "The celebrant of %s.",
+              Speech.count((int) outlook.named().patterns(), "recurring Mass")));
     }
     if (outlook.askings() > 0) {
       goes.add(
-          "%s not made yet; somebody else is to be asked."
-              .formatted(
-                  English.sentence(English.count(outlook.askings(), "journey"))
-                      + " asked for and"));
+          say(
+              "%s asked for and not made yet; somebody else is to be asked.",
+              Speech.sentence(Speech.count(outlook.askings(), "journey"))));
     }
     return goes;
   }
@@ -89,16 +93,15 @@ class ErasureSheet {
     List<String> stays = new ArrayList<>();
     if (outlook.named().past() > 0) {
       stays.add(
-          "%s, with how many vested and what they wore; the name reads \"a person who was removed\"."
-              .formatted(
-                  English.sentence(English.count((int) outlook.named().past(), "Mass"))
-                      + " of the past"));
+          say(
+              "%s of the past, with how many vested and what they wore; the name reads \"a person who was removed\".",
+              Speech.sentence(Speech.count((int) outlook.named().past(), "Mass"))));
     }
-    stays.add("What was carried and when, and what was changed, likewise without the name.");
+    stays.add(say("What was carried and when, and what was changed, likewise without the name."));
     return stays;
   }
 
   private static String accountGoes(ForgetUser.Account account) {
-    return "The account %s: sessions end at once, on every device.".formatted(account.login());
+    return say("The account %s: sessions end at once, on every device.", account.login());
   }
 }

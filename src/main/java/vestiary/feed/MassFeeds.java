@@ -1,5 +1,7 @@
 package vestiary.feed;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -85,7 +87,8 @@ class MassFeeds {
     if (person.isEmpty() && user.role() != Role.SACRISTAN) {
       throw new Refused(
           new Refusal.Beyond(
-              "Nobody of the schedule is named for whoever made this key, so there is nothing to show."));
+              say(
+                  "Nobody of the schedule is named for whoever made this key, so there is nothing to show.")));
     }
     Cluster here = cluster.cluster();
     Tongue tongue = languages.of(person.orElse(user.id()));
@@ -168,6 +171,7 @@ class MassFeeds {
     }
     throw new Refused(
         new Refusal.Beyond(
-            "This calendar is one person’s own; it is opened by a key that they made under their account."));
+            say(
+                "This calendar is one person’s own; it is opened by a key that they made under their account.")));
   }
 }

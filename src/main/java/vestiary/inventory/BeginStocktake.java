@@ -19,6 +19,7 @@ import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.pool.ReadTaken;
 import vestiary.pool.WhereItIs;
+import vestiary.web.Speech;
 
 /** Begins to take stock of a church: every piece that is at home there is a line to be ticked. */
 @ApplicationScoped
@@ -73,7 +74,7 @@ public class BeginStocktake {
     row.begunAt = clock.instant();
     row.begunBy = visitor.visitor().mark();
     stocktakes.persistAndFlush(row);
-    Map<String, String> away = away();
+    Map<String, String> away = Speech.forTheRecord(this::away);
     Map<String, UUID> ids = pool.ids();
     pool.pieces(row.begunAt).stream()
         .filter(piece -> piece.home().equals(church.id()))

@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -46,7 +48,8 @@ public class CloseStocktake {
     Stocktake stocktake = read.get(id);
     if (!stocktake.left().isEmpty() || !stocktake.open().isEmpty()) {
       throw new Refused(
-          new Refusal.Taken("", StocktakeWords.standing(stocktake) + " It cannot be closed yet."));
+          new Refusal.Taken(
+              "", StocktakeWords.standing(stocktake) + say(" It cannot be closed yet.")));
     }
     row.heldOn = LocalDate.now(clock.withZone(cluster.cluster().zone()));
     row.closedAt = clock.instant();

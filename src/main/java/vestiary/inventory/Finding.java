@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import vestiary.calendar.Term;
 
 /** What somebody saw who looked for a piece. */
@@ -12,6 +14,11 @@ public enum Finding implements Term {
 
   /** For example "in another place". */
   String words() {
-    return this == ELSEWHERE ? "in another place" : id();
+    return switch (this) {
+      case THERE -> say("there");
+      case MISSING -> say("missing");
+      case ELSEWHERE -> say("in another place");
+      case DAMAGED -> say("damaged");
+    };
   }
 }

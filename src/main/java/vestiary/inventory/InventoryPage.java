@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -64,7 +66,7 @@ class InventoryPage {
   @GET
   @Transactional
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.inventories(sheets.list(done.equals("noted") ? "It is noted." : ""));
+    return Templates.inventories(sheets.list(done.equals("noted") ? say("It is noted.") : ""));
   }
 
   @GET

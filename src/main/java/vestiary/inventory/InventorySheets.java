@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -14,16 +16,14 @@ import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.vesting.ChurchId;
 import vestiary.web.ClashMark;
-import vestiary.web.English;
 import vestiary.web.Field;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out the inventories. */
 @ApplicationScoped
 @Transactional
 class InventorySheets {
-
-  private static final ClashMark WORTH_KNOWING = new ClashMark("know", "Worth knowing");
 
   private final ReadInventories inventories;
   private final ReadStocktakes stocktakes;
@@ -56,11 +56,11 @@ class InventorySheets {
     long due = all.stream().filter(one -> one.age() != InventoryAge.CURRENT).count();
     String lead =
         due == 0
-            ? "Every church has an inventory of the last twelve months."
-            : "%s %s an inventory that is due."
-                .formatted(
-                    English.sentence(English.count((int) due, "church")),
-                    due == 1 ? "has" : "have");
+            ? say("Every church has an inventory of the last twelve months.")
+            : say(
+                "%s %s an inventory that is due.",
+                Speech.sentence(Speech.count((int) due, "church")),
+                due == 1 ? say("has") : say("have"));
     return new InventoryListView(
         frames.of("vestments", "/inventories"),
         lead,
@@ -76,9 +76,9 @@ class InventorySheets {
         one.church().id().value().toString(),
         one.church().slug(),
         one.church().name(),
-        hard ? List.of(WORTH_KNOWING) : List.of(),
+        hard ? List.of(new ClashMark("know", say("Worth knowing"))) : List.of(),
         InventoryWords.age(one),
-        English.count(one.pieces().size(), "piece"),
+        Speech.count(one.pieces().size(), "piece"),
         taking == null ? "" : "/stocktakes/" + taking);
   }
 
@@ -96,11 +96,11 @@ class InventorySheets {
         one.church().name(),
         one.church().parish(),
         InventoryWords.age(one),
-        English.sentence(English.count(one.pieces().size(), "piece")) + " in use.",
+        Speech.sentence(Speech.count(one.pieces().size(), "piece")) + say(" in use."),
         valued,
         Stream.of(
-                kind("Precious for their art or history", true, one, told),
-                kind("Other things", false, one, told))
+                kind(say("Precious for their art or history"), true, one, told),
+                kind(say("Other things"), false, one, told))
             .filter(kind -> !kind.things().isEmpty())
             .toList(),
         one.withdrawn().stream().map(InventorySheets::withdrawn).toList(),
@@ -121,12 +121,12 @@ class InventorySheets {
   }
 
   private static InventoryView.Thing thing(PooledPiece piece, Told told) {
-    String colour = piece.colour().id();
+    String colour = Speech.colour(piece.colour());
     Valuation value = told.worth().get(piece.code());
     PiecePhotos.Shown picture = told.pictures().get(piece.code());
     return new InventoryView.Thing(
         piece.code(),
-        "%s, %s".formatted(English.sentence(PieceWords.kind(piece.kind())), colour),
+        "%s, %s".formatted(Speech.sentence(PieceWords.kind(piece.kind())), colour),
         joined(
             piece.particulars().description(),
             piece.particulars().provenance(),
@@ -135,7 +135,7 @@ class InventorySheets {
             piece.place(),
             piece.particulars().keeper().isEmpty()
                 ? ""
-                : "kept by " + piece.particulars().keeper()),
+                : say("kept by ") + piece.particulars().keeper()),
         piece.owner(),
         piece.condition(),
         value == null ? "" : value.words(),
@@ -145,7 +145,7 @@ class InventorySheets {
   private static String withdrawn(PooledPiece piece) {
     return "%s %s: %s"
         .formatted(
-            English.sentence(PieceWords.kind(piece.kind())),
+            Speech.sentence(PieceWords.kind(piece.kind())),
             piece.code(),
             PieceWords.withdrawn(piece.withdrawn().get(0)));
   }

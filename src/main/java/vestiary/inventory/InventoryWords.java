@@ -1,6 +1,8 @@
 package vestiary.inventory;
 
-import vestiary.web.English;
+import static vestiary.web.Speech.say;
+
+import vestiary.web.Speech;
 
 /** How pages and the API say how old an inventory is. */
 final class InventoryWords {
@@ -11,17 +13,18 @@ final class InventoryWords {
   static String age(ReadInventories.Inventory one) {
     String last =
         one.last().stream()
-            .map(date -> "Its last inventory is of %s".formatted(English.dateAndYear(date)))
+            .map(date -> say("Its last inventory is of %s", Speech.dateAndYear(date)))
             .findFirst()
             .orElse("");
     return switch (one.age()) {
       case CURRENT -> last + ".";
-      case DUE -> last + ": older than %d months. It is due.".formatted(InventoryAge.DUE_MONTHS);
+      case DUE -> last + say(": older than %d months. It is due.", InventoryAge.DUE_MONTHS);
       case OLD ->
           last
-              + ": older than %d months. Take stock before the list is relied on."
-                  .formatted(InventoryAge.OLD_MONTHS);
-      case NEVER -> "No inventory is known. Take stock, or say when the last was made.";
+              + say(
+                  ": older than %d months. Take stock before the list is relied on.",
+                  InventoryAge.OLD_MONTHS);
+      case NEVER -> say("No inventory is known. Take stock, or say when the last was made.");
     };
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -63,7 +65,8 @@ public class NoteInventory {
   public Optional<FieldFault> findFault(String field, LocalDate date) {
     LocalDate today = LocalDate.now(clock.withZone(cluster.cluster().zone()));
     return date.isAfter(today)
-        ? Optional.of(new FieldFault(field, "An inventory cannot have been made on a day to come."))
+        ? Optional.of(
+            new FieldFault(field, say("An inventory cannot have been made on a day to come.")))
         : Optional.empty();
   }
 }

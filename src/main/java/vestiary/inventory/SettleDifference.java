@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -16,6 +18,7 @@ import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.vesting.ChurchId;
+import vestiary.web.Speech;
 
 /** Does what a difference asks for, and says so in its line. */
 @ApplicationScoped
@@ -74,7 +77,7 @@ public class SettleDifference {
     if (!Settling.of(line).contains(chosen.orElseThrow())) {
       throw new Refused(
           Refusal.Unfit.of(
-              "how", "%s is %s; that is settled otherwise.".formatted(line.code(), seen(line))));
+              "how", say("%s is %s; that is settled otherwise.", line.code(), seen(line))));
     }
     UUID piece = pool.id(line.code());
     lines.findLocked(stocktake.id, piece).orElseThrow().settled =
@@ -90,25 +93,25 @@ public class SettleDifference {
     return switch (how) {
       case MARK_MISSING -> {
         care.put(line.code(), request(CareKind.MISSING, line.note()));
-        yield "Missing; out of the pool until it is found.";
+        yield Speech.word("Missing; out of the pool until it is found.");
       }
       case IN_CARE -> {
         String what = line.note().isEmpty() ? "Damaged, as the stocktake found" : line.note();
         care.put(line.code(), request(CareKind.OTHER, what));
-        yield "Put in care.";
+        yield Speech.word("Put in care.");
       }
       case NEW_PLACE -> {
         move.toPlace(line.code(), line.note());
         yield line.note().isEmpty()
-            ? "Its place is not known."
+            ? Speech.word("Its place is not known.")
             : "Its place is now: " + line.note() + ".";
       }
       case STAYS_HERE -> {
         move.toChurch(line.code(), here);
-        yield "At home here from now on.";
+        yield Speech.word("At home here from now on.");
       }
       case SEND_HOME -> "Taken home to %s.".formatted(home(line.code()));
-      case PUT_RIGHT -> "Put right on the spot.";
+      case PUT_RIGHT -> Speech.word("Put right on the spot.");
     };
   }
 

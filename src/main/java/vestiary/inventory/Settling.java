@@ -2,21 +2,22 @@ package vestiary.inventory;
 
 import java.util.List;
 import vestiary.calendar.Term;
+import vestiary.web.Speech;
 
 /** What is done about a difference between the list and the sacristy. */
 public enum Settling implements Term {
   /** It leaves the pool until it is found. */
-  MARK_MISSING("Mark it missing"),
+  MARK_MISSING(Speech.word("Mark it missing")),
   /** Where it was found is its place from now on. */
-  NEW_PLACE("That is its place now"),
+  NEW_PLACE(Speech.word("That is its place now")),
   /** It goes into care. */
-  IN_CARE("Put it in care"),
+  IN_CARE(Speech.word("Put it in care")),
   /** The church where it was found is its home from now on. */
-  STAYS_HERE("It stays here"),
+  STAYS_HERE(Speech.word("It stays here")),
   /** It is taken to the church where it belongs. */
-  SEND_HOME("It is taken home"),
+  SEND_HOME(Speech.word("It is taken home")),
   /** Somebody put it right on the spot. */
-  PUT_RIGHT("Put right on the spot");
+  PUT_RIGHT(Speech.word("Put right on the spot"));
 
   private final String words;
 
@@ -25,7 +26,7 @@ public enum Settling implements Term {
   }
 
   String words() {
-    return words;
+    return Speech.say(words);
   }
 
   /** What can be done about that, the usual first. */

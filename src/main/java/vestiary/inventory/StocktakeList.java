@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.LinkedHashMap;
@@ -12,8 +14,8 @@ import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.vesting.ChurchId;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out the list of all stocktakes. */
 @ApplicationScoped
@@ -59,11 +61,12 @@ class StocktakeList {
 
   private static StocktakeListView.Row row(
       Stocktake one, String church, Map<String, String> names) {
-    String when = one.heldOn().stream().map(English::dateAndYear).findFirst().orElse("under way");
+    String when =
+        one.heldOn().stream().map(Speech::dateAndYear).findFirst().orElse(say("under way"));
     return new StocktakeListView.Row(
         one.elsewhere() ? "" : "/stocktakes/" + one.id(),
         church,
-        one.elsewhere() ? when + ", made elsewhere" : when,
+        one.elsewhere() ? when + say(", made elsewhere") : when,
         WhoCounted.name(names, one.closedBy()));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -14,9 +16,9 @@ import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
 import vestiary.web.Field;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out stocktakes. */
 @ApplicationScoped
@@ -64,7 +66,7 @@ class StocktakeSheets {
         one.left().stream()
             .collect(
                 Collectors.groupingBy(
-                    line -> line.place().isEmpty() ? "Place not known" : line.place(),
+                    line -> line.place().isEmpty() ? say("Place not known") : line.place(),
                     LinkedHashMap::new,
                     Collectors.mapping(line -> line(line, what), Collectors.toList())));
     return new StocktakeView(
@@ -101,8 +103,9 @@ class StocktakeSheets {
     return one.heldOn().stream()
         .map(
             date ->
-                "Closed on %s%s."
-                    .formatted(English.dateAndYear(date), by.isEmpty() ? "" : " by " + by))
+                say(
+                    "Closed on %s%s.",
+                    Speech.dateAndYear(date), by.isEmpty() ? "" : say(" by ") + by))
         .findFirst()
         .orElseGet(() -> StocktakeWords.standing(one));
   }
@@ -112,7 +115,7 @@ class StocktakeSheets {
         .filter(line -> line.code().equals(ticked) && line.isLookedFor())
         .map(line -> "%s: %s.".formatted(line.code(), StocktakeWords.seen(line)))
         .findFirst()
-        .orElse(ticked.isEmpty() ? "" : ticked + " is noted.");
+        .orElse(ticked.isEmpty() ? "" : ticked + say(" is noted."));
   }
 
   private StocktakeView.Difference difference(StocktakeLine line, Map<String, String> what) {
@@ -120,7 +123,7 @@ class StocktakeSheets {
         line.code(),
         what.getOrDefault(line.code(), ""),
         StocktakeWords.seen(line),
-        line.settled(),
+        Speech.say(line.settled()),
         line.isOpen()
             ? Settling.of(line).stream()
                 .map(way -> new StocktakeView.Way(way.id(), way.words()))
@@ -142,8 +145,8 @@ class StocktakeSheets {
   private static String words(PooledPiece piece) {
     return "%s, %s%s"
         .formatted(
-            English.sentence(PieceWords.kind(piece.kind())),
-            piece.colour().id(),
+            Speech.sentence(PieceWords.kind(piece.kind())),
+            Speech.colour(piece.colour()),
             piece.size().isEmpty() ? "" : ", " + piece.size());
   }
 

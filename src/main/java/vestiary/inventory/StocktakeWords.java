@@ -1,6 +1,8 @@
 package vestiary.inventory;
 
-import vestiary.web.English;
+import static vestiary.web.Speech.say;
+
+import vestiary.web.Speech;
 
 /** How pages say how far a stocktake is. */
 final class StocktakeWords {
@@ -12,21 +14,23 @@ final class StocktakeWords {
     int left = stocktake.left().size();
     int open = stocktake.open().size();
     if (left == 0 && open == 0) {
-      return "All is looked for and settled.";
+      return say("All is looked for and settled.");
     }
     return "%s; %s."
         .formatted(
-            English.sentence(
-                "%s %s to be looked for yet"
-                    .formatted(English.count(left, "piece"), left == 1 ? "is" : "are")),
-            "%s %s to be settled"
-                .formatted(English.count(open, "difference"), open == 1 ? "is" : "are"));
+            Speech.sentence(
+                say(
+                    "%s %s to be looked for yet",
+                    Speech.count(left, "piece"), left == 1 ? say("is") : say("are"))),
+            say(
+                "%s %s to be settled",
+                Speech.count(open, "difference"), open == 1 ? say("is") : say("are")));
   }
 
   /** For example "in another place: on the rail"; empty while nobody has looked. */
   static String seen(StocktakeLine line) {
     String word = line.finding().stream().map(Finding::words).findFirst().orElse("");
-    String said = line.expected() || word.isEmpty() ? word : word + ", and not at home here";
+    String said = line.expected() || word.isEmpty() ? word : word + say(", and not at home here");
     return line.note().isEmpty() ? said : said + ": " + line.note();
   }
 }

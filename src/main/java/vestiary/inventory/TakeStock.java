@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -104,8 +106,9 @@ public class TakeStock {
       throw new Refused(
           Refusal.Unfit.of(
               "code",
-              "No piece and no set in use has the code \"%s\". If it belongs here, enter it as a new piece, then tick it."
-                  .formatted(code)));
+              say(
+                  "No piece and no set in use has the code \"%s\". If it belongs here, enter it as a new piece, then tick it.",
+                  code)));
     }
     return found;
   }
@@ -132,7 +135,8 @@ public class TakeStock {
     visitor.refuseOutsideOwn(Action.KEEP_VESTMENTS, row.churchId);
     if (row.closedAt != null) {
       throw new Refused(
-          new Refusal.Taken("", "This stocktake is closed; begin another to change something."));
+          new Refusal.Taken(
+              "", say("This stocktake is closed; begin another to change something.")));
     }
     return row;
   }

@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -23,11 +25,11 @@ import vestiary.cluster.ReadCluster;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
 import vestiary.problem.FormAnswer;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** What a piece is worth. */
 @Path("/vestments/{code}/value")
@@ -59,7 +61,7 @@ class ValuePage {
   @Needs(Action.SEE_VALUES)
   public TemplateInstance one(
       @RestPath String code, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.value(view(code, done.equals("saved") ? "Saved." : "", Entries.empty()));
+    return Templates.value(view(code, done.equals("saved") ? say("Saved.") : "", Entries.empty()));
   }
 
   @POST
@@ -87,7 +89,7 @@ class ValuePage {
     String address = "/vestments/" + piece.code();
     return new ValueView(
         frames.of("vestments", address + "/value"),
-        "What %s is worth".formatted(piece.code()),
+        say("What %s is worth", piece.code()),
         done,
         new Link(piece.code(), address),
         address + "/value",
@@ -99,7 +101,8 @@ class ValuePage {
 
   private static String sentence(Valuation one, ZoneId zone) {
     String basis = one.basis().isEmpty() ? "" : ": " + one.basis();
-    return "%s, said on %s%s."
-        .formatted(one.words(), English.dateAndYear(one.at().atZone(zone).toLocalDate()), basis);
+    return say(
+        "%s, said on %s%s.",
+        one.words(), Speech.dateAndYear(one.at().atZone(zone).toLocalDate()), basis);
   }
 }

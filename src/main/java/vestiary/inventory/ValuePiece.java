@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.math.BigDecimal;
@@ -65,7 +67,7 @@ public class ValuePiece {
     if (!row.currency.isEmpty() && !CURRENCIES.contains(row.currency)) {
       asked.fault(
           "currency",
-          "currency \"%s\" is none; write its three letters, as in USD.".formatted(row.currency));
+          say("currency \"%s\" is none; write its three letters, as in USD.", row.currency));
     }
     row.basis = asked.text("basis", request.basis(), LONGEST);
     asked.refuseIfFaulty();
@@ -79,8 +81,7 @@ public class ValuePiece {
       return BigDecimal.ZERO;
     }
     if (!text.matches("\\d{1,9}(\\.\\d{1,2})?")) {
-      asked.fault(
-          "amount", "amount \"%s\" is no sum; write it as 1500 or 1500.00.".formatted(text));
+      asked.fault("amount", say("amount \"%s\" is no sum; write it as 1500 or 1500.00.", text));
       return BigDecimal.ZERO;
     }
     return new BigDecimal(text).setScale(2, RoundingMode.UNNECESSARY);

@@ -1,5 +1,7 @@
 package vestiary.inventory;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.HashMap;
@@ -24,12 +26,12 @@ class WhoCounted {
     Map<String, String> names = new HashMap<>();
     people.byId().forEach((id, person) -> names.put(id.toString(), person.name()));
     users.all().forEach((id, name) -> names.put(id.toString(), name));
-    names.put("server", "the token of the server");
+    names.put("server", say("the token of the server"));
     return names;
   }
 
   /** By the name, or as somebody who was removed; empty for what the server did. */
   static String name(Map<String, String> names, String mark) {
-    return mark.isEmpty() ? "" : names.getOrDefault(mark, "a person who was removed");
+    return mark.isEmpty() ? "" : names.getOrDefault(mark, say("a person who was removed"));
   }
 }

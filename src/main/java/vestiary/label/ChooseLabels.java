@@ -1,5 +1,7 @@
 package vestiary.label;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -18,7 +20,7 @@ import vestiary.sending.FindItem;
 import vestiary.sending.Item;
 import vestiary.users.PublicAddress;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Chooses what gets a label, and keeps what has one. */
 @ApplicationScoped
@@ -76,7 +78,7 @@ class ChooseLabels {
     int start = asked.whole("start", first, 1, sheet.labels(), 1);
     List<Item> chosen = items(request, asked);
     if (chosen.size() > MOST) {
-      asked.fault("church", "That makes more than 1,000 labels; choose one church at a time.");
+      asked.fault("church", say("That makes more than 1,000 labels; choose one church at a time."));
     }
     asked.refuseIfFaulty();
     Map<ChurchId, String> churches =
@@ -111,7 +113,7 @@ class ChooseLabels {
       return LabelSheet.A4_21;
     }
     if (LabelSheet.find(text).isEmpty()) {
-      asked.fault("sheet", "There is no such sheet; choose one of the list.");
+      asked.fault("sheet", say("There is no such sheet; choose one of the list."));
     }
     return LabelSheet.find(text).orElse(LabelSheet.A4_21);
   }
@@ -128,7 +130,7 @@ class ChooseLabels {
             .map(Church::id)
             .collect(Collectors.toSet());
     if (homes.isEmpty() && !slug.isEmpty()) {
-      asked.fault("church", "There is no church \"%s\" in this cluster.".formatted(slug));
+      asked.fault("church", say("There is no church \"%s\" in this cluster.", slug));
     }
     Set<String> have = request.which().equals("all") ? Set.of() : printed.codes();
     return items.all().stream()
@@ -143,7 +145,7 @@ class ChooseLabels {
         .flatMap(
             code -> {
               if (items.find(code).isEmpty()) {
-                asked.fault("codes", "There is no set and no piece \"%s\".".formatted(code));
+                asked.fault("codes", say("There is no set and no piece \"%s\".", code));
               }
               return items.find(code).stream();
             })
@@ -151,7 +153,8 @@ class ChooseLabels {
   }
 
   private Labelled label(Item item, Map<ChurchId, String> churches) {
-    String what = item.first().colour().id() + " " + PieceWords.kind(item.first().kind());
+    String what =
+        Speech.tinted(Speech.colour(item.first().colour()), PieceWords.kind(item.first().kind()));
     String with =
         item.pieces().stream()
             .skip(1)
@@ -162,7 +165,7 @@ class ChooseLabels {
         item.code(),
         address.of("/s/" + item.code()),
         Stream.of(
-                English.sentence(with.isEmpty() ? what : what + ", " + with),
+                Speech.sentence(with.isEmpty() ? what : what + ", " + with),
                 churches.get(item.home()),
                 item.name())
             .filter(text -> !text.isEmpty())

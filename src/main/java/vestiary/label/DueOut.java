@@ -1,5 +1,7 @@
 package vestiary.label;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -21,7 +23,7 @@ import vestiary.sending.NextUse;
 import vestiary.sending.ReadNextUses;
 import vestiary.sending.SendingWords;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What is to be set out in the coming day, each with whether it is out. */
 @ApplicationScoped
@@ -79,9 +81,10 @@ class DueOut {
 
   private static TypingView.Line line(String code, NextUse use, SendingWords.Said said) {
     String whom =
-        "%s, %s".formatted(use.who().isEmpty() ? "Mass" : use.who(), use.mass().church().name());
+        "%s, %s"
+            .formatted(use.who().isEmpty() ? say("Mass") : use.who(), use.mass().church().name());
     return new TypingView.Line(
-        code, English.clock(said.local(use.from())), English.sentence(whom), "still in");
+        code, Speech.clock(said.local(use.from())), Speech.sentence(whom), say("still in"));
   }
 
   private Stream<TypingView.Line> gone(Map<String, PooledPiece> pieces, SendingWords.Said said) {
@@ -99,9 +102,9 @@ class DueOut {
             mass ->
                 new TypingView.Line(
                     name(one.piece(), pieces),
-                    English.clock(mass.start()),
-                    "Mass, " + mass.church().name(),
-                    "out " + English.clock(said.local(one.from()))));
+                    Speech.clock(mass.start()),
+                    say("Mass, ") + mass.church().name(),
+                    say("out ") + Speech.clock(said.local(one.from()))));
   }
 
   private boolean isHere(DatedMass mass) {

@@ -2,6 +2,7 @@ package vestiary.label;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import vestiary.web.Speech;
 
 /**
  * Sheets of labels that shops sell, in millimetres from the upper left corner of the paper (ISO 216
@@ -11,7 +12,7 @@ enum LabelSheet {
   /** Source: printreadykit.pages.dev, label layout "Address labels (A4, 21 per sheet)". */
   A4_21(
       "a4-21",
-      "A4, 21 labels of 63.5 × 38.1 mm",
+      Speech.word("A4, 21 labels of 63.5 × 38.1 mm"),
       "a4",
       210,
       297,
@@ -27,7 +28,7 @@ enum LabelSheet {
   /** Fills the sheet; measures from memory. */
   A4_21_WHOLE(
       "a4-21-whole",
-      "A4, 21 labels of 70 × 42.3 mm, without margins",
+      Speech.word("A4, 21 labels of 70 × 42.3 mm, without margins"),
       "a4",
       210,
       297,
@@ -46,7 +47,7 @@ enum LabelSheet {
    */
   LETTER_30(
       "letter-30",
-      "Letter, 30 labels of 2⅝ × 1 in",
+      Speech.word("Letter, 30 labels of 2⅝ × 1 in"),
       "letter",
       215.9,
       279.4,
@@ -111,7 +112,7 @@ enum LabelSheet {
   }
 
   String words() {
-    return words;
+    return Speech.say(words);
   }
 
   /** a4 or letter. */

@@ -1,5 +1,7 @@
 package vestiary.label;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -10,9 +12,9 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out the page of labels. */
 @ApplicationScoped
@@ -45,7 +47,7 @@ class LabelsSheet {
     List<LabelsView.Sheet> sheets = sheets(chosen);
     return view(
         typed,
-        done.equals("printed") ? "Noted: these have their labels." : "",
+        done.equals("printed") ? say("Noted: these have their labels.") : "",
         "",
         chosen.sheet(),
         lead(chosen.labels().size(), sheets.size()),
@@ -74,8 +76,8 @@ class LabelsSheet {
         typed.choice(
             "which",
             Stream.of(
-                Choice.Option.of("new", "those without a label yet"),
-                Choice.Option.of("all", "all of them"))),
+                Choice.Option.of("new", say("those without a label yet")),
+                Choice.Option.of("all", say("all of them")))),
         typed.field("codes"),
         typed.choice(
             "sheet",
@@ -90,22 +92,23 @@ class LabelsSheet {
   }
 
   private String warning() {
-    return "The labels would hold the address %s, which is this machine’s own: labels printed now will not open on a phone elsewhere. Whoever keeps the server names its public address first (VESTIARY_PUBLIC_URL)."
-        .formatted(choose.start());
+    return say(
+        "The labels would hold the address %s, which is this machine’s own: labels printed now will not open on a phone elsewhere. Whoever keeps the server names its public address first (VESTIARY_PUBLIC_URL).",
+        choose.start());
   }
 
   private Stream<Choice.Option> churches() {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "all churches")),
+        Stream.of(Choice.Option.of("", say("all churches"))),
         cluster.churches().stream().map(c -> Choice.Option.of(c.slug(), c.name())));
   }
 
   private static String lead(int labels, int sheets) {
     return labels == 0
-        ? "Everything chosen has its label."
-        : "%s on %s. Print at full size, without fitting to the page and without margins."
-            .formatted(
-                English.sentence(English.count(labels, "label")), English.count(sheets, "sheet"));
+        ? say("Everything chosen has its label.")
+        : say(
+            "%s on %s. Print at full size, without fitting to the page and without margins.",
+            Speech.sentence(Speech.count(labels, "label")), Speech.count(sheets, "sheet"));
   }
 
   private static List<LabelsView.Sheet> sheets(ChooseLabels.Chosen chosen) {
@@ -124,7 +127,7 @@ class LabelsSheet {
     for (List<LabelPicture> page : pages) {
       sheets.add(
           new LabelsView.Sheet(
-              "Sheet %d of %d".formatted(sheets.size() + 1, pages.size()),
+              say("Sheet %d of %d", sheets.size() + 1, pages.size()),
               form.width(),
               form.height(),
               form.labelWidth(),

@@ -1,5 +1,7 @@
 package vestiary.label;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -110,8 +112,9 @@ class ScanPage {
         Templates.typing(
             view(
                 code,
-                "No set and no piece here has the code “%s”. Look whether it was typed right; a label from elsewhere is opened by those whose it is."
-                    .formatted(code))));
+                say(
+                    "No set and no piece here has the code “%s”. Look whether it was typed right; a label from elsewhere is opened by those whose it is.",
+                    code))));
   }
 
   private TypingView view(String code, String problem) {

@@ -1,5 +1,7 @@
 package vestiary.label;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -24,10 +26,10 @@ import vestiary.sending.SendingWords;
 import vestiary.sending.Sent;
 import vestiary.sending.UndoSending;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** Sets out what a label's scan opens. */
 @ApplicationScoped
@@ -83,7 +85,7 @@ class ScanSheet {
         item.code(),
         title(item),
         item.name(),
-        new Ribbon(item.first().colour(), item.first().colour().id()),
+        new Ribbon(item.first().colour(), Speech.colour(item.first().colour())),
         about(item),
         isHome(item, found) ? "" : belongs(item, said),
         apart.isEmpty() ? telling.now(found.get(0), item.first()) : "",
@@ -102,7 +104,7 @@ class ScanSheet {
         item.pieces().stream()
             .map(piece -> PieceWords.kind(piece.kind()))
             .collect(Collectors.toCollection(LinkedHashSet::new));
-    return English.sentence(English.list(List.copyOf(kinds)));
+    return Speech.sentence(Speech.list(List.copyOf(kinds)));
   }
 
   private static String about(Item item) {
@@ -115,8 +117,7 @@ class ScanSheet {
 
   private static String belongs(Item item, SendingWords.Said said) {
     String place = item.first().place();
-    return "Belongs at %s%s."
-        .formatted(said.church(item.home()), place.isEmpty() ? "" : ": " + place);
+    return say("Belongs at %s%s.", said.church(item.home()), place.isEmpty() ? "" : ": " + place);
   }
 
   /** Where it is says then where it belongs. */
@@ -130,8 +131,8 @@ class ScanSheet {
   private static ScanView.Next next(NextUse use) {
     String mass = SendingWords.Said.mass(use.mass());
     return use.who().isEmpty()
-        ? new ScanView.Next("Wanted next", mass)
-        : new ScanView.Next("For " + use.who(), mass);
+        ? new ScanView.Next(say("Wanted next"), mass)
+        : new ScanView.Next(say("For ") + use.who(), mass);
   }
 
   private List<Link> turn(Item item, SendingWords.Said said) {
@@ -139,10 +140,10 @@ class ScanSheet {
     return Stream.of(
             Stream.of(
                 new Link(
-                    "Something is wrong with it",
+                    say("Something is wrong with it"),
                     "/vestments/%s#care".formatted(item.first().code())),
                 new Link(
-                    "Its next days",
+                    say("Its next days"),
                     item.isSet()
                         ? "/vestments/sets/%s/week/%s".formatted(item.code(), today)
                         : "")),
@@ -165,14 +166,14 @@ class ScanSheet {
     return switch (done) {
       case "out" ->
           last.filter(Sent::isOut)
-              .map(one -> "Out, to %s, due %s.".formatted(said.place(one), said.due(one.due())))
+              .map(one -> say("Out, to %s, due %s.", said.place(one), said.due(one.due())))
               .orElse("");
       case "back" ->
           last.flatMap(Sent::findReturn)
-              .map(one -> "Back, at %s.".formatted(said.church(one.church())))
+              .map(one -> say("Back, at %s.", said.church(one.church())))
               .orElse("");
-      case "home" -> "It is home.";
-      case "undone" -> "Taken back, as if it had never been said.";
+      case "home" -> say("It is home.");
+      case "undone" -> say("Taken back, as if it had never been said.");
       default -> "";
     };
   }
@@ -188,7 +189,7 @@ class ScanSheet {
     boolean allOut = found.stream().allMatch(Place::isOut);
     ChurchId church = here.church().orElse(item.home());
     ScanView.Press back =
-        new ScanView.Press("Back, at " + said.church(church), "church", said.slug(church));
+        new ScanView.Press(say("Back, at ") + said.church(church), "church", said.slug(church));
     String address = "/s/" + item.code();
     ScanView.Press undo = undo(history, done);
     boolean settled = !undo.words().isEmpty();
@@ -198,8 +199,8 @@ class ScanSheet {
         out && !settled ? back : ScanView.Press.NONE,
         out || settled ? ScanView.Press.NONE : home(item, found, said),
         allOut
-            ? new Link("Back elsewhere, or with a word about it", address + "/back")
-            : new Link("Out, to another church", address + "/out"),
+            ? new Link(say("Back elsewhere, or with a word about it"), address + "/back")
+            : new Link(say("Out, to another church"), address + "/out"),
         undo);
   }
 
@@ -211,14 +212,14 @@ class ScanSheet {
         .map(
             use ->
                 new ScanView.Press(
-                    "Out, for " + use.inShort(), "mass", use.mass().id().value().toString()))
+                    say("Out, for ") + use.inShort(), "mass", use.mass().id().value().toString()))
         .orElse(ScanView.Press.NONE);
   }
 
   private static ScanView.Press home(Item item, List<Place> found, SendingWords.Said said) {
     boolean astray = found.stream().anyMatch(place -> !place.church().equals(item.home()));
     return astray
-        ? new ScanView.Press("It is home, at " + said.church(item.home()), "home", "true")
+        ? new ScanView.Press(say("It is home, at ") + said.church(item.home()), "home", "true")
         : ScanView.Press.NONE;
   }
 
@@ -228,13 +229,13 @@ class ScanSheet {
     return switch (done) {
       case "out" ->
           last.filter(one -> one.isOut() && !one.went().isBefore(since))
-              .map(one -> new ScanView.Press("Undo", "out", one.sending().toString()))
+              .map(one -> new ScanView.Press(say("Undo"), "out", one.sending().toString()))
               .orElse(ScanView.Press.NONE);
       case "back" ->
           history.stream()
               .filter(one -> one.findReturn().filter(r -> !r.at().isBefore(since)).isPresent())
               .findFirst()
-              .map(one -> new ScanView.Press("Undo", "back", one.sending().toString()))
+              .map(one -> new ScanView.Press(say("Undo"), "back", one.sending().toString()))
               .orElse(ScanView.Press.NONE);
       default -> ScanView.Press.NONE;
     };

@@ -1,5 +1,7 @@
 package vestiary.label;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
@@ -25,9 +27,9 @@ import vestiary.sending.TakeIn;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Grade;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out the two forms by which things go and come, with what was typed in them. */
 @ApplicationScoped
@@ -100,16 +102,17 @@ class SendingForms {
     return new OutView(
         frames.of("vestments", "/s/%s/out".formatted(item.code())),
         item.code(),
-        "Where does %s go?".formatted(item.code()),
+        say("Where does %s go?", item.code()),
         problem,
-        typed.choice("church", churches("none of these")),
+        typed.choice("church", churches(say("none of these"))),
         typed.field("whom"),
         masses.isEmpty()
             ? Choice.of(List.of())
             : typed.choice(
                 "mass",
                 Stream.concat(
-                    Stream.of(Choice.Option.of("", "as the church above says")), masses.stream())),
+                    Stream.of(Choice.Option.of("", say("as the church above says"))),
+                    masses.stream())),
         typed.field("due"),
         typed.field("carrier"),
         typed.field("signer"),
@@ -133,7 +136,7 @@ class SendingForms {
     return new BackView(
         frames.of("vestments", "/s/%s/back".formatted(item.code())),
         item.code(),
-        "Where is %s now?".formatted(item.code()),
+        say("Where is %s now?", item.code()),
         problem,
         filled.choice(
             "church", cluster.churches().stream().map(c -> Choice.Option.of(c.slug(), c.name()))),
@@ -175,7 +178,7 @@ class SendingForms {
   }
 
   private static String asking(Item item) {
-    return English.list(
+    return Speech.list(
         item.pieces().stream()
             .filter(piece -> piece.ownerPolicy() == OwnerPolicy.ASKING)
             .map(PooledPiece::owner)
@@ -191,9 +194,10 @@ class SendingForms {
     List<String> said = new ArrayList<>();
     if (item.pieces().stream().anyMatch(piece -> piece.grade().equals(Grade.SOLEMN.id()))) {
       said.add(
-          "Ask whoever keeps the insurance before precious pieces leave the building: cover may stop at the door.");
+          say(
+              "Ask whoever keeps the insurance before precious pieces leave the building: cover may stop at the door."));
     }
-    said.add("Count the pieces out, and count them in.");
+    said.add(say("Count the pieces out, and count them in."));
     said.addAll(Cautions.of(item.pieces()));
     return said;
   }

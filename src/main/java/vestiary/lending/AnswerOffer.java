@@ -1,5 +1,7 @@
 package vestiary.lending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -45,11 +47,12 @@ public class AnswerOffer {
     String slug = asked.needed("church", church, LONGEST);
     Optional<Church> found = slug.isEmpty() ? Optional.empty() : cluster.findChurch(slug);
     if (found.isEmpty() && !slug.isEmpty()) {
-      asked.fault("church", "church \"%s\" is no church of this cluster.".formatted(slug));
+      asked.fault("church", say("church \"%s\" is no church of this cluster.", slug));
     }
     asked.refuseIfFaulty();
     if (!row.ends.isAfter(clock.instant())) {
-      throw taken("The time for which this was offered is over. Ask the lender for a new offer.");
+      throw taken(
+          say("The time for which this was offered is over. Ask the lender for a new offer."));
     }
     row.churchId = found.orElseThrow().id().value();
     answer(row, LendingState.ACCEPTED);
@@ -89,7 +92,8 @@ public class AnswerOffer {
   @Transactional
   public void giveBack(String id, String ending) {
     LendingRow row = rows.getLocked(id, current.id());
-    refuseUnless(row.toState() == LendingState.ACCEPTED, "These pieces are not lent any more.");
+    refuseUnless(
+        row.toState() == LendingState.ACCEPTED, say("These pieces are not lent any more."));
     Asked asked = new Asked();
     row.ending = asked.text("ending", ending, LONGEST);
     asked.refuseIfFaulty();
@@ -122,10 +126,10 @@ public class AnswerOffer {
     refuseUnless(
         isOurs,
         toUs
-            ? "This is your own offer; the other cluster answers it."
-            : "This was offered to you; it is for the lender to take it back.");
+            ? say("This is your own offer; the other cluster answers it.")
+            : say("This was offered to you; it is for the lender to take it back."));
     refuseUnless(
-        row.toState() == LendingState.OFFERED, "This was answered or taken back meanwhile.");
+        row.toState() == LendingState.OFFERED, say("This was answered or taken back meanwhile."));
     return row;
   }
 
@@ -137,7 +141,7 @@ public class AnswerOffer {
 
   private static void refuseUnless(boolean is, String sentence) {
     if (!is) {
-      throw taken(sentence + " Nothing was changed; look again.");
+      throw taken(sentence + say(" Nothing was changed; look again."));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.lending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -17,11 +19,11 @@ import vestiary.cluster.ReadCluster;
 import vestiary.lending.ReadLendings.Lending;
 import vestiary.pool.Cautions;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 import vestiary.web.Ribbon;
+import vestiary.web.Speech;
 
 /** Sets out what is lent and borrowed, all of it and one by one. */
 @ApplicationScoped
@@ -46,11 +48,11 @@ class LendingSheets {
     List<Lending> all = lendings.all();
     LendingWords words = new LendingWords(cluster.cluster().zone());
     Map<String, Predicate<Lending>> kinds = new LinkedHashMap<>();
-    kinds.put("Offered to you", l -> l.state() == LendingState.OFFERED && !l.ours());
-    kinds.put("Offered by you", l -> l.state() == LendingState.OFFERED && l.ours());
-    kinds.put("Borrowed", l -> l.state() == LendingState.ACCEPTED && !l.ours());
-    kinds.put("Lent", l -> l.state() == LendingState.ACCEPTED && l.ours());
-    kinds.put("Over", l -> !l.state().isOpen());
+    kinds.put(say("Offered to you"), l -> l.state() == LendingState.OFFERED && !l.ours());
+    kinds.put(say("Offered by you"), l -> l.state() == LendingState.OFFERED && l.ours());
+    kinds.put(say("Borrowed"), l -> l.state() == LendingState.ACCEPTED && !l.ours());
+    kinds.put(say("Lent%s", ""), l -> l.state() == LendingState.ACCEPTED && l.ours());
+    kinds.put(say("Over"), l -> !l.state().isOpen());
     List<LendingsView.Part> parts = new ArrayList<>();
     kinds.forEach(
         (title, kind) ->
@@ -79,7 +81,7 @@ class LendingSheets {
         frames.of("vestments", address),
         words.over(one),
         LendingWords.what(one),
-        List.of(new Link("All lent and borrowed", ADDRESS)),
+        List.of(new Link(say("All lent and borrowed"), ADDRESS)),
         problem,
         words.state(one),
         facts(one, words),
@@ -91,27 +93,30 @@ class LendingSheets {
 
   private static String lead(int offers) {
     return offers == 0
-        ? "Vestments that go to another cluster of this server for a time, or come from one."
-        : English.sentence(
-            "%s %s for your answer."
-                .formatted(English.count(offers, "offer"), offers == 1 ? "waits" : "wait"));
+        ? say("Vestments that go to another cluster of this server for a time, or come from one.")
+        : Speech.sentence(
+            say(
+                "%s %s for your answer.",
+                Speech.count(offers, "offer"), offers == 1 ? say("waits") : say("wait")));
   }
 
   private static LendingsView.Row row(Lending one, LendingWords words) {
     return new LendingsView.Row(
         ADDRESS + "/" + one.id(),
         LendingWords.what(one),
-        "%s %s, %s".formatted(one.ours() ? "to" : "from", one.other().name(), words.days(one)),
+        one.ours()
+            ? say("to %1$s, %2$s", one.other().name(), words.days(one))
+            : say("from %1$s, %2$s", one.other().name(), words.days(one)),
         words.state(one));
   }
 
   private static List<LendingView.Fact> facts(Lending one, LendingWords words) {
     List<LendingView.Fact> facts = new ArrayList<>();
-    facts.add(new LendingView.Fact("Days, both included", words.days(one)));
+    facts.add(new LendingView.Fact(say("Days, both included"), words.days(one)));
     facts.add(
         new LendingView.Fact(
-            "How much", English.sentence(English.count(one.pieces().size(), "piece"))));
-    one.church().forEach(c -> facts.add(new LendingView.Fact("They lie at", c.name())));
+            say("How much"), Speech.sentence(Speech.count(one.pieces().size(), "piece"))));
+    one.church().forEach(c -> facts.add(new LendingView.Fact(say("They lie at"), c.name())));
     return facts;
   }
 
@@ -121,8 +126,8 @@ class LendingSheets {
     return new LendingView.Piece(
         one.code(),
         one.set(),
-        one.kind().replace('-', ' '),
-        new Ribbon(colour, colour.id()),
+        Speech.noun(1, one.kind().replace('-', ' ')),
+        new Ribbon(colour, Speech.colour(colour)),
         one.owner(),
         String.join(
             ", ", Stream.of(size, one.condition()).filter(said -> !said.isEmpty()).toList()));

@@ -1,14 +1,17 @@
 package vestiary.lending;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
 import vestiary.lending.ReadLendings.Lending;
 import vestiary.vesting.PieceKind;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** How a lending is told to one of its sides. */
 final class LendingWords {
@@ -27,21 +30,26 @@ final class LendingWords {
     List<String> codes =
         one.pieces().stream().map(p -> p.set().isEmpty() ? p.code() : p.set()).distinct().toList();
     if (codes.size() == 1) {
-      return "%s: %s %s"
-          .formatted(codes.get(0), one.pieces().get(0).colours().get(0), kinds(one.pieces()));
+      return "%s: %s"
+          .formatted(codes.get(0), Speech.tinted(colour(one.pieces().get(0)), kinds(one.pieces())));
     }
     return codes.size() <= 4
-        ? English.list(codes)
-        : "%s and %s more"
-            .formatted(String.join(", ", codes.subList(0, 3)), English.count(codes.size() - 3));
+        ? Speech.list(codes)
+        : say(
+            "%s and %s more",
+            String.join(", ", codes.subList(0, 3)), Speech.count(codes.size() - 3));
+  }
+
+  private static String colour(LentPiece one) {
+    return Speech.colour(Term.find(Colour.class, one.colours().get(0)).orElseThrow());
   }
 
   private static String kinds(List<LentPiece> pieces) {
-    return English.list(
+    return Speech.list(
         pieces.stream()
             .map(p -> Term.find(PieceKind.class, p.kind()).orElseThrow())
             .sorted()
-            .map(kind -> kind.id().replace('-', ' '))
+            .map(kind -> Speech.noun(1, kind.id().replace('-', ' ')))
             .distinct()
             .toList());
   }
@@ -50,18 +58,18 @@ final class LendingWords {
   String days(Lending one) {
     LocalDate first = date(one.from());
     LocalDate last = date(one.until().minusNanos(1));
-    return last.isAfter(first) ? English.span(first, last) : English.dateAndYear(first);
+    return last.isAfter(first) ? Speech.span(first, last) : Speech.dateAndYear(first);
   }
 
   String over(Lending one) {
     if (one.ours()) {
       return one.state() == LendingState.OFFERED
-          ? "Offered to " + one.other().name()
-          : "Lent to " + one.other().name();
+          ? say("Offered to ") + one.other().name()
+          : say("Lent to ") + one.other().name();
     }
     return one.state() == LendingState.OFFERED
-        ? "Offered by " + one.other().name()
-        : "Borrowed from " + one.other().name();
+        ? say("Offered by ") + one.other().name()
+        : say("Borrowed from ") + one.other().name();
   }
 
   /** How it stands, in a sentence. */
@@ -69,66 +77,62 @@ final class LendingWords {
     String other = one.other().name();
     if (one.overdue()) {
       return one.ours()
-          ? "It should be back since %s, and nobody has said that it is.".formatted(last(one))
-          : "It should have gone back on %s, and nobody has said that it has.".formatted(last(one));
+          ? say("It should be back since %s, and nobody has said that it is.", last(one))
+          : say("It should have gone back on %s, and nobody has said that it has.", last(one));
     }
     return switch (one.state()) {
       case OFFERED ->
           one.ours()
-              ? "%s has not answered yet; until then you use these pieces as ever.".formatted(other)
-              : "%s waits for your yes or no.".formatted(other);
+              ? say("%s has not answered yet; until then you use these pieces as ever.", other)
+              : say("%s waits for your yes or no.", other);
       case ACCEPTED ->
           one.ours()
-              ? "%s has them for these days; here they count as away.".formatted(other)
-              : "You have them for these days, and they are counted with your own.";
+              ? say("%s has them for these days; here they count as away.", other)
+              : say("You have them for these days, and they are counted with your own.");
       case DECLINED ->
-          one.ours() ? "%s does not need them.".formatted(other) : "You did not need them.";
+          one.ours() ? say("%s does not need them.", other) : say("You did not need them.");
       case WITHDRAWN ->
-          one.ours() ? "You took the offer back." : "%s took the offer back.".formatted(other);
+          one.ours() ? say("You took the offer back.") : say("%s took the offer back.", other);
       case RETURNED ->
-          one.ours() ? "They are back with you." : "They are back with %s.".formatted(other);
+          one.ours() ? say("They are back with you.") : say("They are back with %s.", other);
     };
   }
 
   /** What was said so far, by which side and when; persons are named in each side's own history. */
   List<String> told(Lending one) {
-    String lender = one.ours() ? "You" : one.other().name();
-    String borrower = one.ours() ? one.other().name() : "You";
+    String lender = one.ours() ? say("You") : one.other().name();
+    String borrower = one.ours() ? one.other().name() : say("You");
     List<String> told = new ArrayList<>();
-    told.add(
-        "%s offered this on %s.%s".formatted(lender, moment(one.offeredAt()), quoted(one.note())));
+    told.add(say("%s offered this on %s.%s", lender, moment(one.offeredAt()), quoted(one.note())));
     one.answeredAt()
         .forEach(
             at ->
                 told.add(
                     switch (one.state()) {
                       case DECLINED ->
-                          "%s said no on %s.%s"
-                              .formatted(borrower, moment(at), quoted(one.answer()));
-                      case WITHDRAWN ->
-                          "%s took the offer back on %s.".formatted(lender, moment(at));
+                          say("%s said no on %s.%s", borrower, moment(at), quoted(one.answer()));
+                      case WITHDRAWN -> say("%s took the offer back on %s.", lender, moment(at));
                       default ->
-                          "%s said yes on %s.%s"
-                              .formatted(borrower, moment(at), quoted(one.answer()));
+                          say("%s said yes on %s.%s", borrower, moment(at), quoted(one.answer()));
                     }));
     one.endedAt()
         .forEach(
             at ->
                 told.add(
-                    "%s said on %s that they are back.%s"
-                        .formatted(
-                            one.endedByUs() ? "You" : one.other().name(),
-                            moment(at),
-                            quoted(one.ending()))));
+                    say(
+                        "%s said on %s that they are back.%s",
+                        one.endedByUs() ? say("You") : one.other().name(),
+                        moment(at),
+                        quoted(one.ending()))));
     return told;
   }
 
   private String last(Lending one) {
-    return English.dateAndYear(date(one.until().minusNanos(1)));
+    return Speech.dateAndYear(date(one.until().minusNanos(1)));
   }
 
   private String moment(Instant at) {
-    return "%s at %s".formatted(English.dateAndYear(date(at)), English.clock(at.atZone(zone)));
+    return say("%1$s at %2$s", Speech.dateAndYear(date(at)), Speech.clock(at.atZone(zone)));
   }
 
   private LocalDate date(Instant at) {

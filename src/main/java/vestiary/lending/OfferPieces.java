@@ -1,5 +1,7 @@
 package vestiary.lending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -91,10 +93,10 @@ public class OfferPieces {
     String word = asked.needed("to", to, MOST_CODES);
     Optional<UUID> borrower = clusters.find(word);
     if (borrower.isEmpty() && !word.isEmpty()) {
-      asked.fault("to", "No cluster of this server has the word \"%s\".".formatted(word));
+      asked.fault("to", say("No cluster of this server has the word \"%s\".", word));
     }
     if (borrower.filter(current.id()::equals).isPresent()) {
-      asked.fault("to", "This is your own cluster; among its churches nothing need be lent.");
+      asked.fault("to", say("This is your own cluster; among its churches nothing need be lent."));
     }
     row.borrowerId = borrower.orElse(null);
   }
@@ -109,11 +111,11 @@ public class OfferPieces {
       return;
     }
     if (last.isBefore(first)) {
-      asked.fault("until", "It ends on %s, before it begins on %s.".formatted(last, first));
+      asked.fault("until", say("It ends on %s, before it begins on %s.", last, first));
     } else if (first.plusDays(LONGEST_DAYS).isBefore(last)) {
-      asked.fault("until", "It is longer than %d days.".formatted(LONGEST_DAYS));
+      asked.fault("until", say("It is longer than %d days.", LONGEST_DAYS));
     } else if (!row.ends.isAfter(clock.instant())) {
-      asked.fault("until", "until %s lies in the past.".formatted(last));
+      asked.fault("until", say("until %s lies in the past.", last));
     }
   }
 
@@ -127,9 +129,9 @@ public class OfferPieces {
             .distinct()
             .toList();
     if (codes.isEmpty()) {
-      asked.fault("pieces", "Say which pieces or sets are offered.");
+      asked.fault("pieces", say("Say which pieces or sets are offered."));
     } else if (codes.size() > MOST_CODES) {
-      asked.fault("pieces", "More than %d at once; offer them in parts.".formatted(MOST_CODES));
+      asked.fault("pieces", say("More than %d at once; offer them in parts.", MOST_CODES));
     }
     if (asked.isFaulty()) {
       return;
@@ -141,7 +143,7 @@ public class OfferPieces {
             .map(LentPiece::of)
             .toList();
     if (row.pieces.size() > MOST_PIECES) {
-      asked.fault("pieces", "More than %d at once; offer them in parts.".formatted(MOST_PIECES));
+      asked.fault("pieces", say("More than %d at once; offer them in parts.", MOST_PIECES));
     }
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.lending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
@@ -15,9 +17,9 @@ import vestiary.pool.FindLendable;
 import vestiary.pool.OwnerPolicy;
 import vestiary.pool.PooledPiece;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Sets out the form by which pieces are offered, with all that may leave. */
 @ApplicationScoped
@@ -88,14 +90,18 @@ class OfferSheet {
     Set<String> kinds = new LinkedHashSet<>();
     of.stream()
         .sorted((a, b) -> a.kind().compareTo(b.kind()))
-        .forEach(piece -> kinds.add(piece.kind().id().replace('-', ' ')));
+        .forEach(piece -> kinds.add(Speech.noun(1, piece.kind().id().replace('-', ' '))));
     PooledPiece first = of.get(0);
     String suit = first.suit().isEmpty() ? "" : ", " + first.suit();
     String asking =
         of.stream().anyMatch(piece -> piece.ownerPolicy() == OwnerPolicy.ASKING)
-            ? ", on asking " + first.owner()
+            ? say(", on asking ") + first.owner()
             : "";
-    return "%s, %s %s%s%s"
-        .formatted(code, first.colour().id(), English.list(List.copyOf(kinds)), suit, asking);
+    return "%s, %s%s%s"
+        .formatted(
+            code,
+            Speech.tinted(Speech.colour(first.colour()), Speech.list(List.copyOf(kinds))),
+            suit,
+            asking);
   }
 }

@@ -1,6 +1,7 @@
 package vestiary.mail;
 
 import java.time.Duration;
+import java.util.Locale;
 import java.util.UUID;
 
 /**
@@ -29,9 +30,18 @@ public record Letter(
   /** Stands in the plain text of a letter that opens a door, where its link is to be. */
   public static final String LINK = "{link}";
 
-  /** One in English that answers or asks something, so that there is nothing to stop. */
+  /** One that answers or asks something, so that there is nothing to stop. */
   public static Letter plain(
-      UUID reader, LetterKind kind, String once, String subject, String text) {
-    return new Letter(reader, kind, once, "en", subject, text, "", StopLink.NONE, Duration.ZERO);
+      UUID reader, LetterKind kind, String once, Locale language, String subject, String text) {
+    return new Letter(
+        reader,
+        kind,
+        once,
+        language.toLanguageTag(),
+        subject,
+        text,
+        "",
+        StopLink.NONE,
+        Duration.ZERO);
   }
 }

@@ -1,23 +1,24 @@
 package vestiary.mail;
 
 import vestiary.calendar.Term;
+import vestiary.web.Speech;
 
 /** Why somebody is written to. */
 public enum LetterKind implements Term {
   /** What concerns somebody in the week to come. */
-  WEEK("the week to come"),
+  WEEK(Speech.word("the week to come")),
   /** Something of theirs has changed. */
-  CHANGE("a change"),
+  CHANGE(Speech.word("a change")),
   /** Something has changed at a church that they care for. */
-  SACRISTY("a change in the sacristy"),
+  SACRISTY(Speech.word("a change in the sacristy")),
   /** Vestments are asked for, granted, refused or free. */
-  WISH("vestments asked for"),
+  WISH(Speech.word("vestments asked for")),
   /** What should be back. */
-  OVERDUE("what is overdue"),
+  OVERDUE(Speech.word("what is overdue")),
   /** Somebody is asked to carry vestments. */
-  CARRYING("a journey"),
+  CARRYING(Speech.word("a journey")),
   /** Somebody asked for a new password; its link is made while it leaves. */
-  PASSWORD("a new password");
+  PASSWORD(Speech.word("a new password"));
 
   private final String words;
 
@@ -27,6 +28,6 @@ public enum LetterKind implements Term {
 
   /** As the list of letters calls it. */
   public String words() {
-    return words;
+    return Speech.say(words);
   }
 }

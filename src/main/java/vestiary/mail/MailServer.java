@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import vestiary.web.Speech;
 
 /** Sends mails, where {@code QUARKUS_MAILER_HOST} names a mail server. */
 @ApplicationScoped
@@ -141,7 +142,7 @@ public class MailServer {
   private static String answer(Throwable failure) {
     String said =
         Optional.ofNullable(failure.getMessage())
-            .orElse("no answer within ten seconds")
+            .orElse(Speech.word("no answer within ten seconds"))
             .replaceAll("\\S+@\\S+", "(an address)")
             .replaceAll("\\s+", " ")
             .strip();

@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -61,7 +63,7 @@ public class CloseChurch {
     LocalDate date = asked.date("from", from);
     String note = asked.text("note", decree);
     if (!asked.isFaulty() && date.isBefore(today())) {
-      asked.fault("from", "%s is past; Masses that were said stay said.".formatted(date));
+      asked.fault("from", say("%s is past; Masses that were said stay said.", date));
     }
     asked.refuseIfFaulty();
     times.end(church.id(), date);
@@ -87,7 +89,7 @@ public class CloseChurch {
     Asked asked = new Asked();
     Optional<Church> other = cluster.findChurch(asked.needed("to", to, 40));
     if (!asked.isFaulty() && (other.isEmpty() || other.get().id().equals(church.id()))) {
-      asked.fault("to", "Choose another church of this cluster.");
+      asked.fault("to", say("Choose another church of this cluster."));
     }
     asked.refuseIfFaulty();
     UUID home = other.orElseThrow().id().value();

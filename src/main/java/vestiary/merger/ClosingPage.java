@@ -22,6 +22,7 @@ import vestiary.access.Needs;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** Closes a church, sends its pieces home elsewhere, opens it again. */
 @Path("/churches/{slug}/closing")
@@ -31,9 +32,9 @@ class ClosingPage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "closed", "Closed. What was celebrated there stays.",
-          "opened", "Open again. Enter its Mass times anew.",
-          "goods", "Its pieces have another home now.");
+          "closed", Speech.word("Closed. What was celebrated there stays."),
+          "opened", Speech.word("Open again. Enter its Mass times anew."),
+          "goods", Speech.word("Its pieces have another home now."));
 
   private static final List<String> FIELDS = List.of("from", "note", "to");
 
@@ -61,7 +62,8 @@ class ClosingPage {
       @QueryParam("from") @DefaultValue("") String from,
       @QueryParam("done") @DefaultValue("") String done) {
     return Templates.closing(
-        sheet.view(slug, Entries.empty().with("from", from), DONE.getOrDefault(done, ""), ""));
+        sheet.view(
+            slug, Entries.empty().with("from", from), Speech.say(DONE.getOrDefault(done, "")), ""));
   }
 
   @POST

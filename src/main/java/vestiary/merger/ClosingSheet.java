@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -15,10 +17,10 @@ import vestiary.pool.MoveGoods;
 import vestiary.problem.Asked;
 import vestiary.schedule.EndMassTimes;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the closing of a church: what ends, what is left to be done, what was decreed. */
 @ApplicationScoped
@@ -60,21 +62,21 @@ class ClosingSheet {
         frames.of("settings", "/churches/" + slug + "/closing"),
         church.name(),
         "/churches/" + slug + "/closing",
-        closed.map(English::dateAndYear).orElse(""),
+        closed.map(Speech::dateAndYear).orElse(""),
         done,
         problem,
         what(church, from),
         pieces == 0
-            ? "No piece is at home here."
-            : "%s at home here."
-                .formatted(
-                    English.sentence(English.count(pieces, "piece"))
-                        + (pieces == 1 ? " is" : " are")),
+            ? say("No piece is at home here.")
+            : say(
+                "%s %s at home here.",
+                Speech.sentence(Speech.count(pieces, "piece")),
+                pieces == 1 ? say("is") : say("are")),
         to(church, typed, pieces),
         typed.field("from"),
         typed.field("note"),
         noted.of(church.id().value()),
-        new Link("The church", "/churches/" + slug));
+        new Link(say("The church"), "/churches/" + slug));
   }
 
   /**
@@ -108,22 +110,24 @@ class ClosingSheet {
     List<String> said = new ArrayList<>();
     if (ending.times() > 0) {
       said.add(
-          "From %s: %s %s. %s"
-              .formatted(
-                  English.dateAndYear(from),
-                  English.count(ending.times(), "regular Mass time"),
-                  ending.times() == 1 ? "ends" : "end",
-                  ending.lead()));
+          say(
+              "From %s: %s %s. %s",
+              Speech.dateAndYear(from),
+              Speech.count(ending.times(), "regular Mass time"),
+              ending.times() == 1 ? say("ends") : say("end"),
+              ending.lead()));
     }
     said.addAll(ending.touched());
     if (ending.byHand() > 0) {
+      String masses = Speech.sentence(Speech.count(ending.byHand(), "Mass"));
       said.add(
-          "%s from then on %s entered or changed by hand and %s: move or cancel %s one by one."
-              .formatted(
-                  English.sentence(English.count(ending.byHand(), "Mass")),
-                  ending.byHand() == 1 ? "was" : "were",
-                  ending.byHand() == 1 ? "stays" : "stay",
-                  ending.byHand() == 1 ? "it" : "them"));
+          ending.byHand() == 1
+              ? say(
+                  "%s from then on was entered or changed by hand and stays: move or cancel it one by one.",
+                  masses)
+              : say(
+                  "%s from then on were entered or changed by hand and stay: move or cancel them one by one.",
+                  masses));
     }
     return said;
   }

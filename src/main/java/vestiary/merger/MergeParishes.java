@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -57,7 +59,7 @@ public class MergeParishes {
     String note = asked.text("note", decree);
     if (!asked.isFaulty()
         && date.isAfter(LocalDate.now(clock.withZone(cluster.cluster().zone())))) {
-      asked.fault("since", "%s has not come yet; note the merger on that day.".formatted(date));
+      asked.fault("since", say("%s has not come yet; note the merger on that day.", date));
     }
     String one = asked.needed("from", from, 40);
     String other = asked.needed("into", into, 40);
@@ -67,7 +69,7 @@ public class MergeParishes {
     if (ends.isMerged() || stays.isMerged() || ends.id().equals(stays.id())) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "into", "Choose two parishes that both still stand. Nothing was changed."));
+              "into", say("Choose two parishes that both still stand. Nothing was changed.")));
     }
     parishes.merge(ends, stays, date);
     int moved = goods.owner(ends.name(), stays.name());

@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashMap;
 import java.util.List;
@@ -8,7 +10,7 @@ import java.util.UUID;
 import vestiary.calendar.Term;
 import vestiary.cluster.Parishes;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What was decreed and done, in sentences. */
 @ApplicationScoped
@@ -42,19 +44,24 @@ class NotedWords {
   }
 
   private static String sentence(MergerRow row, Map<UUID, String> names) {
-    String date = English.dateAndYear(row.holdsFrom);
-    String pieces = English.count(row.pieces, "piece");
+    String date = Speech.dateAndYear(row.holdsFrom);
+    String pieces = Speech.count(row.pieces, "piece");
     String said =
         switch (Term.find(MergerRow.Kind.class, row.kind).orElseThrow()) {
-          case CLOSING -> "%s is closed from %s.".formatted(names.get(row.churchId), date);
-          case OPENING -> "%s is open again from %s.".formatted(names.get(row.churchId), date);
+          case CLOSING -> say("%s is closed from %s.", names.get(row.churchId), date);
+          case OPENING -> say("%s is open again from %s.", names.get(row.churchId), date);
           case GOODS ->
-              "%s of %s went home to %s on %s."
-                  .formatted(
-                      English.sentence(pieces), names.get(row.churchId), names.get(row.toId), date);
+              Speech.sayOf(
+                  row.pieces,
+                  "%s of %s went home to %s on %s.",
+                  Speech.sentence(pieces),
+                  names.get(row.churchId),
+                  names.get(row.toId),
+                  date);
           case MERGING ->
-              "%s is merged into %s from %s, with %s."
-                  .formatted(names.get(row.parishId), names.get(row.toId), date, pieces);
+              say(
+                  "%s is merged into %s from %s, with %s.",
+                  names.get(row.parishId), names.get(row.toId), date, pieces);
         };
     return row.note.isEmpty() ? said : said + " " + row.note;
   }

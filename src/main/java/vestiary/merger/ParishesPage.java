@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -50,7 +52,7 @@ class ParishesPage {
     return Templates.parishes(
         sheet.view(
             Entries.empty(),
-            done.equals("merged") ? "Merged. Churches and goods belong to the other now." : "",
+            done.equals("merged") ? say("Merged. Churches and goods belong to the other now.") : "",
             ""));
   }
 

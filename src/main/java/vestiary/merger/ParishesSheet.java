@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -9,9 +11,9 @@ import java.util.stream.Stream;
 import vestiary.cluster.Parishes;
 import vestiary.pool.MoveGoods;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Lists the parishes with their churches and goods. */
 @ApplicationScoped
@@ -48,17 +50,18 @@ class ParishesSheet {
 
   private static Stream<Choice.Option> options(List<Parishes.Parish> parishes) {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", "Choose a parish")),
+        Stream.of(Choice.Option.of("", say("Choose a parish"))),
         parishes.stream().map(p -> Choice.Option.of(p.id().toString(), p.name())));
   }
 
   private String about(Parishes.Parish parish) {
     if (parish.isMerged()) {
-      return "Merged into %s from %s"
-          .formatted(
-              parish.mergedInto(), English.dateAndYear(LocalDate.parse(parish.mergedFrom())));
+      return say(
+          "Merged into %s from %s",
+          parish.mergedInto(), Speech.dateAndYear(LocalDate.parse(parish.mergedFrom())));
     }
-    String churches = parish.churches().isEmpty() ? "no church" : English.list(parish.churches());
-    return "%s · owns %s".formatted(churches, English.count(goods.countOf(parish.name()), "piece"));
+    String churches =
+        parish.churches().isEmpty() ? say("no church") : Speech.list(parish.churches());
+    return say("%s · owns %s", churches, Speech.count(goods.countOf(parish.name()), "piece"));
   }
 }

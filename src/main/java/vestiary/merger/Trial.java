@@ -1,5 +1,7 @@
 package vestiary.merger;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.SystemException;
 import jakarta.transaction.TransactionManager;
@@ -27,7 +29,7 @@ class Trial {
     Asked asked = new Asked();
     String text = asked.text("dryRun", Objects.toString(dryRun, ""));
     if (!text.isEmpty() && !text.equals("true") && !text.equals("false")) {
-      asked.fault("dryRun", "dryRun \"%s\" is not known; it can be true, false.".formatted(text));
+      asked.fault("dryRun", say("dryRun \"%s\" is not known; it can be true, false.", text));
     }
     asked.refuseIfFaulty();
     return text.equals("true");

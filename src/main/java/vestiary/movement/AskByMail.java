@@ -1,8 +1,11 @@
 package vestiary.movement;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -15,6 +18,7 @@ import vestiary.mail.LetterKind;
 import vestiary.mail.LetterState;
 import vestiary.mail.MailServer;
 import vestiary.mail.Outbox;
+import vestiary.mail.ReaderLanguages;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
 import vestiary.users.MailReaders;
@@ -32,6 +36,7 @@ class AskByMail {
   private final KeptLetters letters;
   private final AnswerAsking askings;
   private final MailReaders readers;
+  private final ReaderLanguages languages;
   private final Optional<String> address;
 
   AskByMail(
@@ -40,12 +45,14 @@ class AskByMail {
       KeptLetters letters,
       AnswerAsking askings,
       MailReaders readers,
+      ReaderLanguages languages,
       @ConfigProperty(name = "vestiary.public-url") Optional<String> address) {
     this.mail = mail;
     this.outbox = outbox;
     this.letters = letters;
     this.askings = askings;
     this.readers = readers;
+    this.languages = languages;
     this.address = address;
   }
 
@@ -89,13 +96,15 @@ class AskByMail {
     TripWords words =
         new TripWords(List.copyOf(found.churches().values()), List.of(), found.cluster().zone());
     if (askings.claimMail(errand.trip().id())) {
+      Locale language = languages.language(person);
       outbox.enter(
           Letter.plain(
               person,
               LetterKind.CARRYING,
               once(one),
-              Speech.forTheRecord(() -> subject(errand, words)),
-              Speech.forTheRecord(() -> text(errand, words))));
+              language,
+              Speech.in(language, () -> subject(errand, words)),
+              Speech.in(language, () -> text(errand, words))));
     }
   }
 
@@ -104,7 +113,7 @@ class AskByMail {
   }
 
   private static String subject(Errand errand, TripWords words) {
-    return "Can you carry vestments on %s?".formatted(words.day(errand.trip().leaveBy()));
+    return say("Can you carry vestments on %s?", words.day(errand.trip().leaveBy()));
   }
 
   private String text(Errand errand, TripWords words) {
@@ -114,27 +123,23 @@ class AskByMail {
         address
             .map(
                 url ->
-                    "Please answer Yes or No here:\n%s/movements/%s\n"
-                        .formatted(url.replaceAll("/+$", ""), trip.id()))
-            .orElse("Please tell whoever asked you, Yes or No.\n");
-    return """
-        %s,
-
-        vestments are to be carried on %s:
-
-        from      %s, leave by %s
-        to        %s, be there by %s
-        pieces    %s
-
-        %s"""
-        .formatted(
-            asked,
-            words.day(trip.leaveBy()),
-            words.church(trip.from()),
-            words.clock(trip.leaveBy()),
-            words.church(trip.to()),
-            words.clock(trip.arriveBy()),
-            String.join(", ", trip.pieces()),
-            answer);
+                    "%s\n%s/movements/%s"
+                        .formatted(
+                            say("Please answer Yes or No here:"),
+                            url.replaceAll("/+$", ""),
+                            trip.id()))
+            .orElseGet(() -> say("Please tell whoever asked you, Yes or No."));
+    return String.join(
+        "\n",
+        asked + ",",
+        "",
+        say("vestments are to be carried on %s:", words.day(trip.leaveBy())),
+        "",
+        say("from      %s, leave by %s", words.church(trip.from()), words.clock(trip.leaveBy())),
+        say("to        %s, be there by %s", words.church(trip.to()), words.clock(trip.arriveBy())),
+        say("pieces    %s", String.join(", ", trip.pieces())),
+        "",
+        answer,
+        "");
   }
 }

@@ -147,12 +147,13 @@ final class MovementSheet {
         of.stream()
             .map(PooledPiece::kind)
             .sorted()
-            .map(kind -> kind.id().replace('-', ' '))
+            .map(kind -> Speech.noun(1, kind.id().replace('-', ' ')))
             .collect(Collectors.toCollection(LinkedHashSet::new));
     String home = words.church(first.home().value());
     return new MovementView.Label(
         code,
-        Speech.sentence(first.colour().id() + " " + Speech.list(List.copyOf(kinds))),
+        Speech.sentence(
+            Speech.tinted(Speech.colour(first.colour()), Speech.list(List.copyOf(kinds)))),
         first.place().isEmpty() ? home : home + ": " + first.place(),
         first.ownerPolicy() == OwnerPolicy.ASKING
             ? say("Owner: %s; goes on asking.", first.owner())

@@ -1,5 +1,7 @@
 package vestiary.office;
 
+import static vestiary.web.Speech.say;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
@@ -7,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import vestiary.calendar.MassKind;
 import vestiary.schedule.DatedMass;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * When a Mass's sheet for the bishop's office is due, and how it stands.
@@ -47,22 +49,22 @@ public record DueSheet(DatedMass mass, LocalDate due, List<LocalDate> sent) {
   /** How it stands, in a whole sentence. */
   public String sentence(LocalDate today) {
     if (!sent.isEmpty()) {
-      return "The sheet for the bishop’s office was sent on %s."
-          .formatted(English.day(sent.get(0)));
+      return say("The sheet for the bishop’s office was sent on %s.", Speech.day(sent.get(0)));
     }
     int days = (int) ChronoUnit.DAYS.between(today, due);
     if (days < 0) {
-      return "The sheet for the bishop’s office was due on %s, %s ago, and is not sent."
-          .formatted(English.day(due), English.count(-days, "day"));
+      return say(
+          "The sheet for the bishop’s office was due on %s, %s ago, and is not sent.",
+          Speech.day(due), Speech.count(-days, "day"));
     }
-    String when = days == 0 ? "today" : "in " + English.count(days, "day");
-    return "The sheet for the bishop’s office is due on %s, %s.".formatted(English.day(due), when);
+    String when = days == 0 ? say("today") : say("in %s", Speech.count(days, "day"));
+    return say("The sheet for the bishop’s office is due on %s, %s.", Speech.day(due), when);
   }
 
   /** For example "Saturday 5 December, 10:30, Holy Trinity". */
   public String about() {
     return "%s, %s, %s"
-        .formatted(English.day(mass.date()), English.clock(mass.start()), mass.church().name());
+        .formatted(Speech.day(mass.date()), Speech.clock(mass.start()), mass.church().name());
   }
 
   /** Where it is filled in. */

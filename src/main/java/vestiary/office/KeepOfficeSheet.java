@@ -1,5 +1,7 @@
 package vestiary.office;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -100,7 +102,7 @@ class KeepOfficeSheet {
     LocalDate on =
         day == null || day.isBlank() ? today : asked.findDate("sentOn", day).orElse(today);
     if (on.isAfter(today)) {
-      asked.fault("sentOn", "It cannot have been sent on a day that is still to come.");
+      asked.fault("sentOn", say("It cannot have been sent on a day that is still to come."));
     }
     asked.refuseIfFaulty();
     OfficeSheetRow row = row(id);
@@ -119,7 +121,7 @@ class KeepOfficeSheet {
     DatedMass found = masses.get(mass);
     if (found.chosen().cancelled()) {
       throw new Refused(
-          new Refusal.Beyond("This Mass is cancelled, so that no sheet is kept for it."));
+          new Refusal.Beyond(say("This Mass is cancelled, so that no sheet is kept for it.")));
     }
     UUID id = found.id().value();
     return Optional.ofNullable(rows.findById(id))

@@ -23,6 +23,7 @@ import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** The sheet for the bishop's office, filled in, printed and noted as sent. */
 @Path("/masses/{id}/office")
@@ -44,9 +45,9 @@ class OfficePage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "kept", "Kept.",
-          "sent", "Noted as sent.",
-          "not-sent", "It counts as not sent.");
+          "kept", Speech.word("Kept."),
+          "sent", Speech.word("Noted as sent."),
+          "not-sent", Speech.word("It counts as not sent."));
 
   private final OfficeSheet sheet;
   private final KeepOfficeSheet keep;
@@ -67,7 +68,8 @@ class OfficePage {
   @Transactional
   public TemplateInstance one(
       @RestPath String id, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.office(sheet.view(id, DONE.getOrDefault(done, ""), Entries.empty(), ""));
+    return Templates.office(
+        sheet.view(id, Speech.say(DONE.getOrDefault(done, "")), Entries.empty(), ""));
   }
 
   @POST

@@ -1,5 +1,7 @@
 package vestiary.office;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -19,7 +21,6 @@ import vestiary.schedule.ReadMasses;
 import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
@@ -68,13 +69,13 @@ class OfficeSheet {
     return new OfficeView(
         frames.of("review", address),
         done,
-        "For the bishop’s office",
-        "%s, %s".formatted(English.day(mass.date()), English.clock(mass.start())),
+        say("For the bishop’s office"),
+        "%s, %s".formatted(Speech.day(mass.date()), Speech.clock(mass.start())),
         List.of(
-            new Link("The Mass", "/masses/" + id),
-            new Link("The day", "/day/" + mass.date()),
-            new Link("The review", "/review/" + mass.date()),
-            new Link("Set-out sheet", "/masses/%s/set-out".formatted(id))),
+            new Link(say("The Mass"), "/masses/" + id),
+            new Link(say("The day"), "/day/" + mass.date()),
+            new Link(say("The review"), "/review/" + mass.date()),
+            new Link(say("Set-out sheet"), "/masses/%s/set-out".formatted(id))),
         sheet.isLate(today),
         sheet.sentence(today),
         DayWords.ribbon(mass.colour()),
@@ -86,28 +87,29 @@ class OfficeSheet {
 
   private static List<OfficeView.Fact> facts(DatedMass mass, OfficeSheetRow row, SpanToCheck span) {
     List<OfficeView.Fact> facts = new ArrayList<>();
-    facts.add(fact("Church", church(mass)));
+    facts.add(fact(say("Church"), church(mass)));
     facts.add(
         fact(
-            "Day and hour",
-            "%s, %s to about %s"
-                .formatted(
-                    English.dateAndYear(mass.date()),
-                    English.clock(mass.start()),
-                    English.clock(mass.end()))));
+            say("Day and hour"),
+            say(
+                "%s, %s to about %s",
+                Speech.dateAndYear(mass.date()),
+                Speech.clock(mass.start()),
+                Speech.clock(mass.end()))));
     facts.add(
         fact(
-            "Celebration",
-            English.sentence(MassWords.whole(mass, Speech.localeOr(span.cluster().language())))));
-    facts.add(fact("Presides", presides(mass)));
-    facts.add(fact("He arrives at", row.arrival == null ? "" : row.arrival.toString()));
-    facts.add(fact("He vests in", row.vestingPlace));
-    facts.add(fact("Parking", row.parking));
-    facts.add(fact("Candidates", row.candidates == null ? "" : String.valueOf(row.candidates)));
-    facts.add(fact("Concelebrants and deacons", company(mass, row)));
-    facts.add(fact("Vestments that he brings", brought(mass, row)));
-    facts.add(fact("Vestments that he finds here", wanted(mass, row, span)));
-    facts.add(fact("Also", row.note));
+            say("Celebration"),
+            Speech.sentence(MassWords.whole(mass, Speech.localeOr(span.cluster().language())))));
+    facts.add(fact(say("Presides"), presides(mass)));
+    facts.add(fact(say("He arrives at"), row.arrival == null ? "" : row.arrival.toString()));
+    facts.add(fact(say("He vests in"), row.vestingPlace));
+    facts.add(fact(say("Parking"), row.parking));
+    facts.add(
+        fact(say("Candidates"), row.candidates == null ? "" : String.valueOf(row.candidates)));
+    facts.add(fact(say("Concelebrants and deacons"), company(mass, row)));
+    facts.add(fact(say("Vestments that he brings"), brought(mass, row)));
+    facts.add(fact(say("Vestments that he finds here"), wanted(mass, row, span)));
+    facts.add(fact(say("Also"), row.note));
     return facts;
   }
 
@@ -127,17 +129,17 @@ class OfficeSheet {
     return mass.findCelebrant()
         .filter(person -> person.role() == PersonRole.BISHOP || !mass.ministers().bishop())
         .map(Person::calledName)
-        .orElse("the bishop");
+        .orElse(say("the bishop"));
   }
 
   private static String company(DatedMass mass, OfficeSheetRow row) {
     String counted = MassWords.company(mass);
-    String named = English.list(mass.named().stream().map(Person::calledName).toList());
+    String named = Speech.list(mass.named().stream().map(Person::calledName).toList());
     return List.of(counted, named, row.company).stream()
         .filter(part -> !part.isEmpty())
         .reduce((one, other) -> one + "; " + other)
-        .map(English::sentence)
-        .orElse("None");
+        .map(Speech::sentence)
+        .orElse(say("None"));
   }
 
   /** What the Mass says that he brings, unless somebody has said otherwise. */
@@ -151,9 +153,9 @@ class OfficeSheet {
             .flatMap(brings -> brings.kinds().stream())
             .distinct()
             .sorted()
-            .map(PieceNouns::of)
+            .map(kind -> Speech.noun(1, PieceNouns.of(kind)))
             .toList();
-    return English.sentence(English.list(kinds));
+    return Speech.sentence(Speech.list(kinds));
   }
 
   /** What the norms ask for whoever presides, unless somebody has said otherwise. */
@@ -166,11 +168,11 @@ class OfficeSheet {
             .filter(need -> need.role() == Role.PRINCIPAL || need.role() == Role.MINISTER)
             .map(Need::kind)
             .distinct()
-            .map(PieceNouns::of)
+            .map(kind -> Speech.noun(1, PieceNouns.of(kind)))
             .toList();
     return kinds.isEmpty()
         ? ""
-        : English.sentence("%s, %s".formatted(mass.colour().id(), English.list(kinds)));
+        : Speech.sentence("%s, %s".formatted(Speech.colour(mass.colour()), Speech.list(kinds)));
   }
 
   private static OfficeView.Forms forms(

@@ -1,5 +1,7 @@
 package vestiary.office;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -77,7 +79,7 @@ public class ReadDueSheets implements DayNotices {
                     one.isPressing(today),
                     one.about() + ".",
                     one.sentence(today),
-                    new Link("The sheet", one.address())))
+                    new Link(say("The sheet"), one.address())))
         .toList();
   }
 

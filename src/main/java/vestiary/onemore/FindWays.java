@@ -1,5 +1,7 @@
 package vestiary.onemore;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -51,11 +53,11 @@ class FindWays {
     if (!mass.end().toInstant().isAfter(clock.instant())) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "mass", "This Mass is over. Say what was worn instead, on its own page."));
+              "mass", say("This Mass is over. Say what was worn instead, on its own page.")));
     }
     if (role == Role.CONCELEBRANT && !mass.kind().isMass()) {
       throw new Refused(
-          new Refusal.AgainstRule("role", "This is no Mass, so that nobody concelebrates."));
+          new Refusal.AgainstRule("role", say("This is no Mass, so that nobody concelebrates.")));
     }
     ReadSetOut.Loaded loaded = setOut.load(mass.date(), mass.date());
     Window window = window(mass, loaded);

@@ -1,5 +1,7 @@
 package vestiary.onemore;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.ZoneId;
@@ -13,10 +15,10 @@ import vestiary.schedule.DatedMass;
 import vestiary.vesting.AlbLength;
 import vestiary.vesting.Role;
 import vestiary.web.DayWords;
-import vestiary.web.English;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the page on which one more is vested. */
 @ApplicationScoped
@@ -42,28 +44,32 @@ class OneMoreSheet {
     boolean ownAlone = found.ways().size() == 1;
     return new OneMoreView(
         frames.of("day", address),
-        "%s · %s, Mass at %s"
-            .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start())),
-        role == Role.DEACON ? "A deacon has come." : "A concelebrant has come.",
+        say(
+            "%s · %s, Mass at %s",
+            mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start())),
+        role == Role.DEACON ? say("A deacon has come.") : say("A concelebrant has come."),
         DayWords.ribbon(mass.colour()),
         mass.church().id().value().toString(),
         done(mass, address),
         problem,
         Stream.of(Role.CONCELEBRANT, Role.DEACON).map(one -> option(address, one, role)).toList(),
         List.of(
-            new Link("Set-out sheet", "/masses/%s/set-out".formatted(mass.id().value())),
-            new Link("The Mass", "/masses/" + mass.id().value())),
+            new Link(say("Set-out sheet"), "/masses/%s/set-out".formatted(mass.id().value())),
+            new Link(say("The Mass"), "/masses/" + mass.id().value())),
         role.id(),
         address,
         found.ways().stream().map(OneMoreSheet::offer).toList(),
-        ownAlone ? WayWords.nothing(role, mass.colour().id()) : "",
+        ownAlone ? WayWords.nothing(role, Speech.colour(mass.colour())) : "",
         found.heightMatters() && !ownAlone,
         albs.isKnown() ? Field.of(String.valueOf(albs.height())) : Field.empty());
   }
 
   private static OneMoreView.Option option(String address, Role one, Role chosen) {
     return new OneMoreView.Option(
-        new Link("A " + one.id(), address + "?role=" + one.id()), one == chosen);
+        new Link(
+            Speech.sentence(Speech.one(one.id(), Speech.noun(1, one.id()))),
+            address + "?role=" + one.id()),
+        one == chosen);
   }
 
   private List<OneMoreView.Done> done(DatedMass mass, String address) {
@@ -75,7 +81,7 @@ class OneMoreSheet {
       all.add(
           new OneMoreView.Done(
               WayWords.done(row),
-              English.clock(row.takenAt.atZone(zone)),
+              Speech.clock(row.takenAt.atZone(zone)),
               isLatest ? "%s/%s/undo".formatted(address, row.id) : ""));
     }
     return all;
@@ -89,6 +95,6 @@ class OneMoreSheet {
         WayWords.pieces(way),
         way.codes(),
         WayWords.lacking(way),
-        way.isOwn() ? "Add him, in his own" : "Take these");
+        way.isOwn() ? say("Add him, in his own") : say("Take these"));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.onemore;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -19,6 +21,7 @@ import vestiary.setout.ReadSetOut;
 import vestiary.vesting.AlbLength;
 import vestiary.vesting.MassId;
 import vestiary.vesting.Role;
+import vestiary.web.Speech;
 
 /**
  * Adds one who has come to a Mass, and holds what he wears, all of it or nothing; and takes that
@@ -27,8 +30,6 @@ import vestiary.vesting.Role;
 @ApplicationScoped
 @Transactional
 public class TakeOneMore {
-
-  private static final String LOOK_AGAIN = "Nothing was changed; look what is still there.";
 
   private final FindWays find;
   private final ReadSetOut setOut;
@@ -75,8 +76,7 @@ public class TakeOneMore {
     Role role = asked.term("role", request.role(), Role.CONCELEBRANT);
     if (role != Role.CONCELEBRANT && role != Role.DEACON) {
       asked.fault(
-          "role",
-          "role \"%s\" cannot come; it can be concelebrant or deacon.".formatted(role.id()));
+          "role", say("role \"%s\" cannot come; it can be concelebrant or deacon.", role.id()));
     }
     int height =
         asked.whole("height", request.height(), AlbLength.SHORTEST_MAN, AlbLength.TALLEST_MAN, 0);
@@ -136,13 +136,14 @@ public class TakeOneMore {
         found.ways().stream()
             .filter(one -> wish.way().isEmpty() || one.id().equals(wish.way()))
             .findFirst()
-            .orElseThrow(() -> gone("That is not at hand any more. " + LOOK_AGAIN));
+            .orElseThrow(() -> gone(say("That is not at hand any more.") + " " + lookAgain()));
     if (!wish.pieces().isEmpty() && !way.codes().equals(wish.pieces())) {
       List<String> missing =
           wish.pieces().stream().filter(code -> !way.codes().contains(code)).toList();
       throw gone(
-          "%s was taken by somebody just now. %s"
-              .formatted(missing.isEmpty() ? "A piece" : String.join(", ", missing), LOOK_AGAIN));
+          say(
+              "%s was taken by somebody just now. %s",
+              missing.isEmpty() ? say("A piece") : String.join(", ", missing), lookAgain()));
     }
     return way;
   }
@@ -183,7 +184,8 @@ public class TakeOneMore {
     if (!isLatest) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "", "Another %s came after him; undo that one first.".formatted(row.role)));
+              "",
+              say("Another %s came after him; undo that one first.", Speech.noun(1, row.role))));
     }
     hold.letGo(List.of(row.held));
     steps.withdraw(
@@ -198,5 +200,9 @@ public class TakeOneMore {
   /** Those who came to a Mass, the latest first. */
   List<OneMoreRow> taken(DatedMass mass) {
     return rows.of(mass.id());
+  }
+
+  private static String lookAgain() {
+    return say("Nothing was changed; look what is still there.");
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.onemore;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.stream.Collectors;
 import vestiary.planning.PieceNouns;
@@ -8,7 +10,7 @@ import vestiary.pool.PooledPiece;
 import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Ways to vest somebody, in words. */
 final class WayWords {
@@ -18,11 +20,11 @@ final class WayWords {
   /** For example "In white, as he should be" or "In alb and stole". */
   static String title(Way way) {
     if (way.isOwn()) {
-      return "He has brought his own";
+      return say("He has brought his own");
     }
     return way.steps().isEmpty()
-        ? "In " + way.given().get(0).piece().colour().id()
-        : English.sentence(StepWords.worn(way.steps().get(0).step()));
+        ? say("In %s", Speech.colour(way.given().get(0).piece().colour()))
+        : Speech.sentence(StepWords.worn(way.steps().get(0).step()));
   }
 
   /** The norm that lets him take a step; empty where he takes none. */
@@ -45,7 +47,8 @@ final class WayWords {
             ? ""
             : ", " + (piece.size().matches("\\d+") ? piece.size() + " cm" : piece.size());
     String place = piece.place().isEmpty() ? "" : ": " + piece.place();
-    return "%s %s%s%s".formatted(PieceNouns.of(piece.kind()), piece.code(), size, place);
+    return "%s %s%s%s"
+        .formatted(Speech.noun(1, PieceNouns.of(piece.kind())), piece.code(), size, place);
   }
 
   /** What must come from the cupboard, since no list has it free; empty if nothing must. */
@@ -54,10 +57,14 @@ final class WayWords {
       return "";
     }
     List<String> kinds =
-        way.lacking().stream().map(Need::kind).map(PieceNouns::of).distinct().toList();
+        way.lacking().stream()
+            .map(Need::kind)
+            .map(kind -> Speech.noun(1, PieceNouns.of(kind)))
+            .distinct()
+            .toList();
     return kinds.isEmpty()
         ? ""
-        : "No %s of the list is free here: look in the cupboard.".formatted(English.choice(kinds));
+        : say("No %s of the list is free here: look in the cupboard.", Speech.choice(kinds));
   }
 
   /**
@@ -67,19 +74,21 @@ final class WayWords {
    */
   static String nothing(Role role, String colour) {
     return role == Role.DEACON
-        ? "Nothing %s is free here for a deacon. He needs at least an alb and a deacon’s stole; the dalmatic may be left out of necessity (GIRM 338)."
-            .formatted(colour)
-        : "Nothing %s is free here. For a just cause, as when there are too few vestments, he may concelebrate in alb and stole (GIRM 209). Without these he takes part in choir dress, or in a surplice over the cassock (GIRM 114)."
-            .formatted(colour);
+        ? say(
+            "Nothing %s is free here for a deacon. He needs at least an alb and a deacon’s stole; the dalmatic may be left out of necessity (GIRM 338).",
+            colour)
+        : say(
+            "Nothing %s is free here. For a just cause, as when there are too few vestments, he may concelebrate in alb and stole (GIRM 209). Without these he takes part in choir dress, or in a surplice over the cassock (GIRM 114).",
+            colour);
   }
 
   /** For example "One concelebrant more, in alb and stole: SA-W3-S." */
   static String done(OneMoreRow row) {
     String how =
         row.own
-            ? ", in his own"
+            ? say(", in his own")
             : row.steps.isEmpty() ? "" : ", " + StepWords.worn(row.steps.get(0).toStep());
-    String pieces = row.pieces.length == 0 ? "" : ": " + English.list(List.of(row.pieces));
-    return "One %s more%s%s.".formatted(row.role, how, pieces);
+    String pieces = row.pieces.length == 0 ? "" : ": " + Speech.list(List.of(row.pieces));
+    return say("One %s more%s%s.", Speech.noun(1, row.role), how, pieces);
   }
 }

@@ -25,6 +25,7 @@ import vestiary.problem.FormAnswer;
 import vestiary.problem.Refusal;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** One's own cluster among the others of the server, and those into which one may look. */
 @Path("/clusters")
@@ -34,9 +35,9 @@ class ClustersPage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "word", "The word is changed. Tell your people the new address.",
-          "in", "From now on that overseer may look in.",
-          "out", "The leave is taken back.");
+          "word", Speech.word("The word is changed. Tell your people the new address."),
+          "in", Speech.word("From now on that overseer may look in."),
+          "out", Speech.word("The leave is taken back."));
 
   private final ClustersSheet sheet;
   private final ClusterWord word;
@@ -74,7 +75,7 @@ class ClustersPage {
 
   @GET
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.clusters(view(Entries.empty(), DONE.getOrDefault(done, ""), ""));
+    return Templates.clusters(view(Entries.empty(), Speech.say(DONE.getOrDefault(done, "")), ""));
   }
 
   @POST

@@ -1,5 +1,7 @@
 package vestiary.oversight;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.List;
@@ -116,8 +118,8 @@ class ClustersSheet {
 
   private static ClustersView.Overseer overseer(Overseers.Overseer one) {
     return new ClustersView.Overseer(
-        one.name().isEmpty() ? "Somebody who is let in no more" : one.name(),
-        "of " + one.home(),
+        one.name().isEmpty() ? say("Somebody who is let in no more") : one.name(),
+        say("of ") + one.home(),
         "/clusters/overseers/%s/end".formatted(one.id()));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.oversight;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
 import java.util.UUID;
@@ -82,7 +84,8 @@ class OpenAnother {
     if (!current.id().equals(first.id())) {
       throw new Refused(
           new Refusal.NotAllowed(
-              "Clusters are opened from the first cluster of this server. Ask its administrator."));
+              say(
+                  "Clusters are opened from the first cluster of this server. Ask its administrator.")));
     }
     UUID home = current.id();
     UUID id = UUID.randomUUID();

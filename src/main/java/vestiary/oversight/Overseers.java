@@ -1,5 +1,7 @@
 package vestiary.oversight;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -83,11 +85,12 @@ public class Overseers {
                     new Refused(
                         Refusal.Unfit.of(
                             "code",
-                            "This code is nobody's. Ask for it again, and copy it whole.")));
+                            say("This code is nobody's. Ask for it again, and copy it whole."))));
     if (known.home().equals(current.id())) {
       throw new Refused(
           Refusal.Unfit.of(
-              "code", "This is somebody of this cluster; what he may do is said by his role."));
+              "code",
+              say("This is somebody of this cluster; what he may do is said by his role.")));
     }
     return rows.find(current.id(), known.user())
         .map(row -> row.id)

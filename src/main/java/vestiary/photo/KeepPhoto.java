@@ -1,5 +1,7 @@
 package vestiary.photo;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.nio.file.Path;
@@ -74,8 +76,9 @@ public class KeepPhoto {
       throw new Refused(
           new Refusal.Taken(
               ReadPicture.FIELD,
-              "%s has %d photographs already, which is the most. Remove one first."
-                  .formatted(piece.code(), MOST)));
+              say(
+                  "%s has %d photographs already, which is the most. Remove one first.",
+                  piece.code(), MOST)));
     }
     PhotoRow row = new PhotoRow();
     row.pieceId = id;

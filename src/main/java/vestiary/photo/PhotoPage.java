@@ -1,5 +1,7 @@
 package vestiary.photo;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -27,6 +29,7 @@ import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** The photographs of a piece: looked at, added, removed. */
 @Path("/vestments/{code}/photos")
@@ -37,7 +40,11 @@ class PhotoPage {
   static final String JPEG = "image/jpeg";
 
   private static final Map<String, String> DONE =
-      Map.of("added", "The photograph is kept.", "removed", "The photograph is removed.");
+      Map.of(
+          "added",
+          Speech.word("The photograph is kept."),
+          "removed",
+          Speech.word("The photograph is removed."));
 
   private final KeepPhoto keep;
   private final ReadPhotos photos;
@@ -62,7 +69,7 @@ class PhotoPage {
   @Transactional
   public TemplateInstance all(
       @RestPath String code, @QueryParam("done") @DefaultValue("") String done) {
-    return Templates.photos(view(code, DONE.getOrDefault(done, ""), ""));
+    return Templates.photos(view(code, Speech.say(DONE.getOrDefault(done, "")), ""));
   }
 
   @POST
@@ -104,7 +111,7 @@ class PhotoPage {
   /** The file that was sent. */
   static java.nio.file.Path sent(FileUpload photo) {
     if (photo == null || photo.size() == 0) {
-      throw new Refused(Refusal.Unfit.of(ReadPicture.FIELD, "Choose a photograph first."));
+      throw new Refused(Refusal.Unfit.of(ReadPicture.FIELD, say("Choose a photograph first.")));
     }
     return photo.uploadedFile();
   }
@@ -114,7 +121,7 @@ class PhotoPage {
     String address = "/vestments/" + piece.code();
     return new PhotoView(
         frames.of("vestments", address + "/photos"),
-        "Photographs of " + piece.code(),
+        say("Photographs of ") + piece.code(),
         done,
         new Field("", problem),
         new Link(piece.code(), address),

@@ -3,17 +3,22 @@ package vestiary.photo;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import vestiary.web.Speech;
 
 /** What a file is by its first bytes, whatever its name or the browser says. */
 enum PictureFormat {
   JPEG("jpeg", ""),
   PNG("png", ""),
-  WEBP("", "This is a WebP picture, which cannot be read here. Save it as JPEG and send that."),
+  WEBP(
+      "",
+      Speech.word(
+          "This is a WebP picture, which cannot be read here. Save it as JPEG and send that.")),
   HEIC(
       "",
-      "This is a HEIC picture, as some phones take them; it cannot be read here. Let the phone take JPEG, or send yourself the picture by mail, which makes a JPEG of it."),
-  GIF("", "This is a GIF, which is no photograph. Send a JPEG."),
-  OTHER("", "This is no picture that can be read. Send a photograph as JPEG or PNG.");
+      Speech.word(
+          "This is a HEIC picture, as some phones take them; it cannot be read here. Let the phone take JPEG, or send yourself the picture by mail, which makes a JPEG of it.")),
+  GIF("", Speech.word("This is a GIF, which is no photograph. Send a JPEG.")),
+  OTHER("", Speech.word("This is no picture that can be read. Send a photograph as JPEG or PNG."));
 
   /** As many bytes as it takes to tell. */
   static final int HEAD = 16;
@@ -36,7 +41,7 @@ enum PictureFormat {
 
   /** Why it is refused, with what to do; empty where it is read. */
   String refusal() {
-    return refusal;
+    return Speech.say(refusal);
   }
 
   /**

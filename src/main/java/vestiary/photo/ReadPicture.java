@@ -1,5 +1,7 @@
 package vestiary.photo;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -47,7 +49,7 @@ class ReadPicture {
       if (damaged instanceof Refused refused) {
         throw refused;
       }
-      throw unfit("This picture is damaged, or of a kind that cannot be read. Take it anew.");
+      throw unfit(say("This picture is damaged, or of a kind that cannot be read. Take it anew."));
     } finally {
       benches.release();
     }
@@ -79,8 +81,9 @@ class ReadPicture {
       long height = reader.getHeight(0);
       if (width * height > MOST_PIXELS) {
         throw unfit(
-            "This picture is %,d by %,d pixels, which is more than can be read. Take it at a smaller size."
-                .formatted(width, height));
+            say(
+                "This picture is %,d by %,d pixels, which is more than can be read. Take it at a smaller size.",
+                width, height));
       }
       ImageReadParam param = reader.getDefaultReadParam();
       int nth = everyNth(Math.max(width, height));

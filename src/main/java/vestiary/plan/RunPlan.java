@@ -21,6 +21,7 @@ import vestiary.allocation.planner.Effort;
 import vestiary.allocation.planner.Planner;
 import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
+import vestiary.web.Speech;
 
 /**
  * Works a plan out, from the beginning each time it is begun. A copy of the server that was thought
@@ -83,7 +84,8 @@ class RunPlan {
           row ->
               fail(
                   row,
-                  "It takes more memory than the server has. Plan fewer days at once, or give the server more."));
+                  Speech.word(
+                      "It takes more memory than the server has. Plan fewer days at once, or give the server more.")));
     }
   }
 
@@ -100,7 +102,9 @@ class RunPlan {
     List<String> objections = PlanProof.findObjections(plan, situation);
     if (!objections.isEmpty()) {
       LOG.errorf("Plan %s does not pass the check: %s", turn.plan(), objections);
-      write(turn, row -> fail(row, "The plan that was found did not pass the check by hand."));
+      write(
+          turn,
+          row -> fail(row, Speech.word("The plan that was found did not pass the check by hand.")));
       return;
     }
     PlanResult result = new KeptResult(span, situation, plan).result();
@@ -125,7 +129,11 @@ class RunPlan {
                 plans
                     .findByIdOptional(id)
                     .filter(row -> row.state().isAtWork())
-                    .ifPresent(row -> fail(row, "Something went wrong while it was worked out.")));
+                    .ifPresent(
+                        row ->
+                            fail(
+                                row,
+                                Speech.word("Something went wrong while it was worked out."))));
     watch.announce();
   }
 
@@ -135,7 +143,10 @@ class RunPlan {
       return Optional.empty();
     }
     if (row.starts >= MOST_STARTS) {
-      fail(row, "It was begun three times and never came to its end; plan fewer days at once.");
+      fail(
+          row,
+          Speech.word(
+              "It was begun three times and never came to its end; plan fewer days at once."));
       return Optional.empty();
     }
     row.starts++;

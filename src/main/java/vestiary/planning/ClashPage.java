@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -145,7 +147,8 @@ class ClashPage {
             .map(ClashPage::called)
             .toList(),
         nothing
-            ? "Nothing within the cluster mends this alone. Change the Masses, or put two things together."
+            ? say(
+                "Nothing within the cluster mends this alone. Change the Masses, or put two things together.")
             : "",
         problem);
   }
@@ -161,8 +164,8 @@ class ClashPage {
   private static List<Link> turn(LocalDate date) {
     return new ArrayList<>(
         List.of(
-            new Link("The week", "/week/" + WeekSheet.monday(date)),
-            new Link("The day", "/day/" + date),
-            new Link("The journeys", "/movements?week=" + WeekSheet.monday(date))));
+            new Link(say("The week"), "/week/" + WeekSheet.monday(date)),
+            new Link(say("The day"), "/day/" + date),
+            new Link(say("The journeys"), "/movements?week=" + WeekSheet.monday(date))));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -23,9 +25,9 @@ import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.PlanFit;
 import vestiary.schedule.ReadMasses;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** The week, the day and what clashes, as people read them. */
 @Path("/")
@@ -150,23 +152,23 @@ class PlanningPages {
                 Collectors.groupingBy(c -> c.first().date(), TreeMap::new, Collectors.toList()));
     return new ClashesView(
         frames.of("clashes", "/clashes"),
-        English.span(first, last),
+        Speech.span(first, last),
         first.toString(),
         last.toString(),
-        List.of(new Link("The week", "/week/" + WeekSheet.monday(first))),
+        List.of(new Link(say("The week"), "/week/" + WeekSheet.monday(first))),
         StandingWords.of("", found),
         byDay.entrySet().stream()
             .map(
                 e ->
                     new ClashesView.Day(
-                        English.day(e.getKey()), e.getValue().stream().map(this::item).toList()))
+                        Speech.day(e.getKey()), e.getValue().stream().map(this::item).toList()))
             .toList());
   }
 
   private ClashesView.Item item(Clash clash) {
     return new ClashesView.Item(
         clash.severity().mark(),
-        English.clock(clash.first().start()),
+        Speech.clock(clash.first().start()),
         clash.masses().stream()
             .map(m -> m.church().name())
             .distinct()

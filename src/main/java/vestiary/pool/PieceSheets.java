@@ -29,8 +29,6 @@ import vestiary.web.Speech;
 @Transactional
 class PieceSheets {
 
-  private static final Link BACK = new Link("All vestments", "/vestments");
-
   private final ReadPool pool;
   private final ReadCluster cluster;
   private final Frames frames;
@@ -137,7 +135,7 @@ class PieceSheets {
         address,
         note.done(),
         note.problem(),
-        BACK,
+        new Link(say("All vestments"), "/vestments"),
         entries.field("code"),
         entries.choice("kind", kinds()),
         entries.choice("colour", colours()),

@@ -58,7 +58,16 @@ final class ReservationWords {
     String cancelled = one.mass().chosen().cancelled() ? say(" That Mass is cancelled.") : "";
     return say(
         "%s by %s for %s%s.%s",
-        Speech.sentence(one.state().id()), one.by(), about(one.mass()), until, cancelled);
+        Speech.sentence(state(one)), one.by(), about(one.mass()), until, cancelled);
+  }
+
+  private static String state(Reservation one) {
+    return switch (one.state()) {
+      case HELD -> say("held");
+      case OUT -> say("out");
+      case RETURNED -> say("returned");
+      case RELEASED -> say("released");
+    };
   }
 
   /** What somebody must see to; empty if all is well. */

@@ -1,13 +1,18 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import vestiary.mail.Letter;
 import vestiary.mail.LetterKind;
 import vestiary.mail.MailServer;
 import vestiary.mail.Outbox;
+import vestiary.mail.ReaderLanguages;
 import vestiary.users.MailReaders;
 import vestiary.users.PublicAddress;
 import vestiary.web.Speech;
@@ -23,6 +28,7 @@ class WishMail {
   private final Outbox outbox;
   private final ReadWishes wishes;
   private final MailReaders readers;
+  private final ReaderLanguages languages;
   private final PublicAddress address;
 
   WishMail(
@@ -30,11 +36,13 @@ class WishMail {
       Outbox outbox,
       ReadWishes wishes,
       MailReaders readers,
+      ReaderLanguages languages,
       PublicAddress address) {
     this.mail = mail;
     this.outbox = outbox;
     this.wishes = wishes;
     this.readers = readers;
+    this.languages = languages;
     this.address = address;
   }
 
@@ -50,8 +58,8 @@ class WishMail {
                   enter(
                       to,
                       "asked " + id,
-                      "%s is asked for".formatted(wish.code()),
-                      Speech.forTheRecord(() -> WishWords.asked(wish))));
+                      () -> say("%s is asked for", wish.code()),
+                      () -> WishWords.asked(wishes.get(id))));
     }
   }
 
@@ -62,8 +70,8 @@ class WishMail {
       toAsker(
           wish,
           "answered " + id,
-          "The answer about %s".formatted(wish.code()),
-          Speech.forTheRecord(() -> WishWords.answered(wish)));
+          () -> say("The answer about %s", wish.code()),
+          () -> WishWords.answered(wish));
     }
   }
 
@@ -72,14 +80,12 @@ class WishMail {
     if (mail.isOn()) {
       Wish wish = wishes.get(id);
       toAsker(
-          wish,
-          "free " + id,
-          "%s is free now".formatted(wish.code()),
-          Speech.forTheRecord(() -> WishWords.free(wish)));
+          wish, "free " + id, () -> say("%s is free now", wish.code()), () -> WishWords.free(wish));
     }
   }
 
-  private void toAsker(Wish wish, String about, String subject, String sentence) {
+  private void toAsker(
+      Wish wish, String about, Supplier<String> subject, Supplier<String> sentence) {
     findReader(wish.askedBy())
         .filter(to -> readers.find(to).isPresent())
         .ifPresent(to -> enter(to, about, subject, sentence));
@@ -94,13 +100,15 @@ class WishMail {
         .findFirst();
   }
 
-  private void enter(UUID to, String about, String subject, String sentence) {
+  private void enter(UUID to, String about, Supplier<String> subject, Supplier<String> sentence) {
+    Locale language = languages.language(to);
     outbox.enter(
         Letter.plain(
             to,
             LetterKind.WISH,
             "wish %s %s".formatted(about, to),
-            subject,
-            "%s\n\n%s\n".formatted(sentence, address.of(WishPages.ADDRESS))));
+            language,
+            Speech.in(language, subject),
+            "%s\n\n%s\n".formatted(Speech.in(language, sentence), address.of(WishPages.ADDRESS))));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.reservation;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DELETE;
 import jakarta.ws.rs.GET;
@@ -93,7 +95,7 @@ class WishResource {
     String piece = asked.text("piece", body.piece(), LONGEST_CODE);
     String mass = asked.needed("mass", body.mass(), LONGEST_CODE);
     if (!asked.isFaulty() && set.isEmpty() == piece.isEmpty()) {
-      asked.fault("set", "Give either a set or a piece, by its code.");
+      asked.fault("set", say("Give either a set or a piece, by its code."));
     }
     asked.refuseIfFaulty();
     return new AskForSet.Request(

@@ -1,43 +1,46 @@
 package vestiary.retention;
 
+import vestiary.web.Speech;
+
 /** What is kept for a time only. */
 enum Keeping {
   HISTORY(
       "history",
-      "The history of changes",
+      Speech.word("The history of changes"),
       30,
       1096,
-      "Three years: the Sundays come round in three, and a question about one is then answered"),
+      Speech.word(
+          "Three years: the Sundays come round in three, and a question about one is then answered")),
   SESSIONS(
       "sessions",
-      "Sessions that have ended",
+      Speech.word("Sessions that have ended"),
       1,
       30,
-      "A month: long enough to ask who was signed in where"),
+      Speech.word("A month: long enough to ask who was signed in where")),
   TRIES(
       "tries",
-      "Sign-ins that failed",
+      Speech.word("Sign-ins that failed"),
       1,
       7,
-      "A week: long enough to see that somebody is trying passwords"),
+      Speech.word("A week: long enough to see that somebody is trying passwords")),
   ASKINGS(
       "askings",
-      "Who was asked to carry what, and the answer",
+      Speech.word("Who was asked to carry what, and the answer"),
       30,
       366,
-      "A year: whoever plans a feast looks at how it was done the last time"),
+      Speech.word("A year: whoever plans a feast looks at how it was done the last time")),
   CONTACTS(
       "contacts",
-      "Mail addresses of people who serve no more",
+      Speech.word("Mail addresses of people who serve no more"),
       30,
       366,
-      "A year without a Mass or a journey with that name"),
+      Speech.word("A year without a Mass or a journey with that name")),
   ABSENCES(
       "absences",
-      "Who was away when, and why",
+      Speech.word("Who was away when, and why"),
       1,
       90,
-      "A quarter: long enough to see who stood in for whom");
+      Speech.word("A quarter: long enough to see who stood in for whom"));
 
   /** Ten years; what must be kept longer is no matter of this program. */
   static final int LONGEST = 3660;
@@ -61,7 +64,7 @@ enum Keeping {
   }
 
   String words() {
-    return words;
+    return Speech.say(words);
   }
 
   /** Days, as the database bounds them. */
@@ -84,6 +87,6 @@ enum Keeping {
 
   /** Why so long, without a full stop (common practice, no source). */
   String reason() {
-    return reason;
+    return Speech.say(reason);
   }
 }

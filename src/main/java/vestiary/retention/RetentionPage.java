@@ -1,5 +1,7 @@
 package vestiary.retention;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.ws.rs.Consumes;
@@ -53,7 +55,7 @@ class RetentionPage {
     for (Map.Entry<Keeping, Integer> kept : keptFor.days().entrySet()) {
       entries = entries.with(kept.getKey().field(), String.valueOf(kept.getValue()));
     }
-    return Templates.retention(sheet.view(entries, done.equals("saved") ? "Saved." : "", ""));
+    return Templates.retention(sheet.view(entries, done.equals("saved") ? say("Saved.") : "", ""));
   }
 
   @POST

@@ -1,13 +1,15 @@
 package vestiary.retention;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.ZoneId;
 import java.util.Arrays;
 import vestiary.cluster.ReadCluster;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Says in words what goes, and when. */
 @ApplicationScoped
@@ -37,24 +39,27 @@ class RetentionSheet {
         problem,
         Arrays.stream(Keeping.values()).map(k -> line(k, entries, zone)).toList(),
         rows.findLast()
-            .map(row -> "Last tidied on %s.".formatted(English.dateAndYear(row.day)))
-            .orElse("Not tidied yet."));
+            .map(row -> say("Last tidied on %s.", Speech.dateAndYear(row.day)))
+            .orElse(say("Not tidied yet.")));
   }
 
   private RetentionView.Line line(Keeping keeping, Entries entries, ZoneId zone) {
     long going = tidy.count(keeping);
-    String before = English.dateAndYear(keptFor.since(keeping).atZone(zone).toLocalDate());
+    String before = Speech.dateAndYear(keptFor.since(keeping).atZone(zone).toLocalDate());
     return new RetentionView.Line(
         keeping.field(),
         keeping.words(),
         keeping.least(),
         keeping.most(),
         entries.field(keeping.field()),
-        "Usually %d days. %s.".formatted(keeping.usual(), keeping.reason()),
+        say("Usually %d days. %s.", keeping.usual(), keeping.reason()),
         going == 0
-            ? "As it stands nothing goes with the next night: nothing is from before %s."
-                .formatted(before)
-            : "As it stands %d %s with the next night: all from before %s."
-                .formatted(going, going == 1 ? "goes" : "go", before));
+            ? say(
+                "As it stands nothing goes with the next night: nothing is from before %s.", before)
+            : going == 1
+                ? say(
+                    "As it stands %d goes with the next night: all from before %s.", going, before)
+                : say(
+                    "As it stands %d go with the next night: all from before %s.", going, before));
   }
 }

@@ -70,7 +70,7 @@ final class WeekDifference {
       said.add(say("takes %d minutes instead of %d", is.minutes(), was.minutes()));
     }
     instead(said, say("it is"), is.what(), was.what());
-    instead(said, say("the colour is"), is.colour().id(), was.colour().id());
+    instead(said, say("the colour is"), Speech.colour(is.colour()), Speech.colour(was.colour()));
     instead(said, say("the celebrant is"), celebrant(is), celebrant(was));
     instead(said, say("with him"), alone(is.company()), alone(was.company()));
     instead(said, say("they wear"), worn(is), worn(was));

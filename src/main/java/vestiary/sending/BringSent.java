@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -84,34 +86,34 @@ public class BringSent {
     asked.text("carrier", request.carrier(), LONGEST);
     asked.text("condition", request.condition(), LONGEST);
     if (!request.church().isEmpty() && cluster.findChurch(request.church()).isEmpty()) {
-      asked.fault("church", "church \"%s\" is not in the cluster.".formatted(request.church()));
+      asked.fault("church", say("church \"%s\" is not in the cluster.", request.church()));
     }
     if (went(request).isAfter(clock.instant())) {
-      asked.fault("from", "It has not gone yet on %s.".formatted(request.from()));
+      asked.fault("from", say("It has not gone yet on %s.", request.from()));
     }
     Optional<Item> item = find(request);
     if (item.isEmpty()) {
       boolean isSet = request.piece().isEmpty();
       asked.fault(
           isSet ? "set" : "piece",
-          "%s \"%s\" is not in the pool."
-              .formatted(isSet ? "set" : "piece", request.piece() + request.set()));
+          say(
+              "%s \"%s\" is not in the pool.",
+              isSet ? "set" : "piece", request.piece() + request.set()));
     }
     item.flatMap(found -> findTaken(found, request))
         .ifPresent(
             taken ->
                 asked.fault(
                     "from",
-                    "%s is %s then; say first that it is back."
-                        .formatted(taken.piece(), word(taken))));
+                    say("%s is %s then; say first that it is back.", taken.piece(), word(taken))));
     return asked.faults();
   }
 
   private static String word(Standing taken) {
     return switch (taken.state()) {
-      case OUT -> "out";
-      case CARE -> "in care (%s)".formatted(taken.reason());
-      default -> "held";
+      case OUT -> say("out");
+      case CARE -> say("in care (%s)", taken.reason());
+      default -> say("held");
     };
   }
 

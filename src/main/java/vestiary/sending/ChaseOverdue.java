@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
@@ -9,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -17,10 +20,11 @@ import vestiary.mail.Letter;
 import vestiary.mail.LetterKind;
 import vestiary.mail.MailServer;
 import vestiary.mail.Outbox;
+import vestiary.mail.ReaderLanguages;
 import vestiary.pool.ReadPool;
 import vestiary.users.MailReaders;
 import vestiary.users.PublicAddress;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Asks by mail for what should be back: on the first day, and every week from then on (common
@@ -40,6 +44,7 @@ class ChaseOverdue {
   private final SendingWords words;
   private final OverdueMailRows mails;
   private final MailReaders readers;
+  private final ReaderLanguages languages;
   private final Outbox outbox;
   private final ReadPool pool;
   private final PublicAddress here;
@@ -51,6 +56,7 @@ class ChaseOverdue {
       SendingWords words,
       OverdueMailRows mails,
       MailReaders readers,
+      ReaderLanguages languages,
       Outbox outbox,
       ReadPool pool,
       PublicAddress here,
@@ -60,6 +66,7 @@ class ChaseOverdue {
     this.words = words;
     this.mails = mails;
     this.readers = readers;
+    this.languages = languages;
     this.outbox = outbox;
     this.pool = pool;
     this.here = here;
@@ -89,8 +96,13 @@ class ChaseOverdue {
           int days = pieces.get(0).daysOverdue(now, said.zone());
           if (days % EVERY_DAYS == 1 && !mails.isSent(id, day)) {
             note(id, day);
-            Text text = text(pieces, said, now);
-            to(pieces.get(0)).forEach(reader -> enter(reader, id, day, text));
+            to(pieces.get(0))
+                .forEach(
+                    reader -> {
+                      Locale language = languages.language(reader);
+                      Text text = Speech.in(language, () -> text(pieces, said, now));
+                      outbox.enter(letter(reader, id, day, language, text));
+                    });
           }
         });
   }
@@ -114,39 +126,34 @@ class ChaseOverdue {
     return to;
   }
 
-  private void enter(UUID reader, UUID sending, LocalDate day, Text text) {
-    outbox.enter(
-        Letter.plain(
-            reader,
-            LetterKind.OVERDUE,
-            "overdue %s %s %s".formatted(sending, day, reader),
-            text.subject(),
-            text.text()));
+  private static Letter letter(
+      UUID reader, UUID sending, LocalDate day, Locale language, Text text) {
+    return Letter.plain(
+        reader,
+        LetterKind.OVERDUE,
+        "overdue %s %s %s".formatted(sending, day, reader),
+        language,
+        text.subject(),
+        text.text());
   }
 
   private Text text(List<Sent> pieces, SendingWords.Said said, Instant now) {
     Sent first = pieces.get(0);
-    String what = English.list(pieces.stream().map(one -> one.code() + ", " + one.what()).toList());
+    String what = Speech.list(pieces.stream().map(one -> one.code() + ", " + one.what()).toList());
     return new Text(
-        "%s was due back on %s".formatted(first.item(), said.due(first.due())),
-        """
-        These are out and were due back:
-
-        what      %s
-        owner     %s
-        with      %s, since %s
-        due       %s
-
-        Whoever has them is asked to bring them back, or to say when they come.
-        Whoever has taken them in already, say so here:
-        %s
-        """
-            .formatted(
-                what,
-                first.owner(),
-                said.place(first),
-                said.moment(first.went()),
-                said.due(first, now).replaceFirst("^due ", ""),
-                here.of("/s/" + first.item())));
+        say("%s was due back on %s", first.item(), said.due(first.due())),
+        String.join(
+            "\n",
+            say("These are out and were due back:"),
+            "",
+            say("what      %s", what),
+            say("owner     %s", first.owner()),
+            say("with      %s, since %s", said.place(first), said.moment(first.went())),
+            say("due       %s%s", said.due(first.due()), said.overdue(first, now)),
+            "",
+            say("Whoever has them is asked to bring them back, or to say when they come."),
+            say("Whoever has taken them in already, say so here:"),
+            here.of("/s/" + first.item()),
+            ""));
   }
 }

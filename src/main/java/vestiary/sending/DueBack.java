@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
@@ -52,19 +54,18 @@ final class DueBack {
       return within(moment(text), text, asked);
     } catch (DateTimeException e) {
       asked.fault(
-          FIELD,
-          "due \"%s\" is no date; write it as 2026-12-08, or 2026-12-08T18:30.".formatted(text));
+          FIELD, say("due \"%s\" is no date; write it as 2026-12-08, or 2026-12-08T18:30.", text));
       return Optional.empty();
     }
   }
 
   private Optional<Instant> within(Instant due, String text, Asked asked) {
     if (!due.isAfter(now)) {
-      asked.fault(FIELD, "due %s is past already; it goes out now.".formatted(text));
+      asked.fault(FIELD, say("due %s is past already; it goes out now.", text));
       return Optional.empty();
     }
     if (due.isAfter(now.plus(LONGEST))) {
-      asked.fault(FIELD, "due %s lies more than three years ahead.".formatted(text));
+      asked.fault(FIELD, say("due %s lies more than three years ahead.", text));
       return Optional.empty();
     }
     return Optional.of(due);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import vestiary.pool.OutPieces;
 import vestiary.pool.PooledPiece;
+import vestiary.web.Speech;
 
 /** Keeps what goes out: the sending, its pieces, and the time in which each is away. */
 @ApplicationScoped
@@ -45,7 +46,7 @@ class KeepSent {
       kept.sendingId = row.id;
       kept.pieceId = gone.piece();
       kept.code = piece.code();
-      kept.what = SendingWords.Said.what(piece);
+      kept.what = Speech.forTheRecord(() -> SendingWords.Said.what(piece));
       kept.owner = piece.owner();
       kept.loan = to.isLoanOf(piece);
       kept.conditionOut = piece.condition();

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -12,9 +14,9 @@ import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out loans, and what is out. */
 @ApplicationScoped
@@ -42,18 +44,19 @@ class LoansSheet {
     List<LoansView.Line> lines = lines(sent.loans().stream().filter(sift::lets).toList());
     return new LoansView(
         frames.of("vestments", "/loans"),
-        "Loans between parishes",
-        "Goods belong to the parish that acquired them (CIC 1256), and each parish is a juridic person of its own (CIC 515 §3): what goes from one to another is lent, and stays in this list. "
-            + count(lines.size(), "loan")
+        say("Loans between parishes"),
+        say(
+                "Goods belong to the parish that acquired them (CIC 1256), and each parish is a juridic person of its own (CIC 515 §3): what goes from one to another is lent, and stays in this list. ")
+            + Speech.sentence(Speech.count(lines.size(), "loan"))
             + ".",
-        List.of(new Link("What is out", "/out"), new Link("All vestments", "/vestments")),
+        List.of(new Link(say("What is out"), "/out"), new Link(say("All vestments"), "/vestments")),
         Choice.of(
             List.of(
-                new Choice.Option("", "all", !open),
-                new Choice.Option("open", "those not back", open))),
+                new Choice.Option("", say("all"), !open),
+                new Choice.Option("open", say("those not back"), open))),
         parishes(parish),
         lines.isEmpty() ? List.of() : List.of(new LoansView.Group("", lines)),
-        lines.isEmpty() ? "No loan fits." : "");
+        lines.isEmpty() ? say("No loan fits.") : "");
   }
 
   LoansView out() {
@@ -66,46 +69,49 @@ class LoansSheet {
     List<LoansView.Line> overdue = lines(open.stream().filter(one -> one.isOverdue(now)).toList());
     return new LoansView(
         frames.of("vestments", "/out"),
-        "What is out",
+        say("What is out"),
         lead(lines(open).size(), overdue.size()),
         List.of(
-            new Link("Scan a label", "/s"),
-            new Link("Loans", "/loans"),
-            new Link("All vestments", "/vestments")),
+            new Link(say("Scan a label"), "/s"),
+            new Link(say("Loans"), "/loans"),
+            new Link(say("All vestments"), "/vestments")),
         NO_SIFT,
         NO_SIFT,
         Stream.concat(
                 overdue.isEmpty()
                     ? Stream.of()
-                    : Stream.of(new LoansView.Group("Overdue, to be asked for", overdue)),
+                    : Stream.of(new LoansView.Group(say("Overdue, to be asked for"), overdue)),
                 byPlace.entrySet().stream()
                     .map(
                         place ->
                             new LoansView.Group(
-                                English.sentence(place.getKey()),
+                                Speech.sentence(place.getKey()),
                                 lines(
                                     place.getValue().stream()
                                         .filter(one -> !one.isOverdue(now))
                                         .toList())))
                     .filter(group -> !group.lines().isEmpty()))
             .toList(),
-        open.isEmpty() ? "Everything is in." : "");
+        open.isEmpty() ? say("Everything is in.") : "");
   }
 
   private static String lead(int out, int overdue) {
     if (out == 0) {
-      return "Nothing is out.";
+      return say("Nothing is out.");
     }
-    String all = "%s %s out".formatted(count(out, "set or piece"), out == 1 ? "is" : "are");
+    String all = say("%s %s out", count(out), out == 1 ? say("is") : say("are"));
     return overdue == 0
-        ? all + ", and nothing is overdue."
-        : "%s; %s overdue and cannot be planned until somebody says that it is back."
-            .formatted(all, overdue == 1 ? "one is" : English.count(overdue) + " are");
+        ? all + say(", and nothing is overdue.")
+        : Speech.sayOf(
+            overdue,
+            "%s; %s overdue and cannot be planned until somebody says that it is back.",
+            all,
+            overdue == 1 ? say("one is") : say("%s are", Speech.count(overdue)));
   }
 
-  private static String count(int number, String noun) {
-    String many = noun.replace("set or piece", "sets or pieces").replaceFirst("loan$", "loans");
-    return English.sentence(English.count(number)) + " " + (number == 1 ? noun : many);
+  private static String count(int number) {
+    String words = number == 1 ? say("set or piece") : say("sets or pieces");
+    return Speech.sentence(Speech.count(number, "set or piece", words));
   }
 
   private List<LoansView.Line> lines(List<Sent> found) {
@@ -115,7 +121,7 @@ class LoansSheet {
   private Choice parishes(String chosen) {
     return Choice.of(
         Stream.concat(
-                Stream.of(new Choice.Option("", "all parishes", chosen.isBlank())),
+                Stream.of(new Choice.Option("", say("all parishes"), chosen.isBlank())),
                 cluster.churches().stream()
                     .map(Church::parish)
                     .distinct()

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.util.List;
@@ -15,7 +17,7 @@ import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.vesting.MassId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Whether pieces may leave, and says in words what keeps them. */
 @ApplicationScoped
@@ -43,14 +45,15 @@ class MayGo {
     List<Consent> answers = consents.ofMasses(to.massIds());
     for (PooledPiece piece : leaving) {
       if (piece.staysHome()) {
-        asked.fault(WITHOUT, "%s does not leave its church.".formatted(piece.code()));
+        asked.fault(WITHOUT, say("%s does not leave its church.", piece.code()));
       } else if (piece.ownerPolicy() == OwnerPolicy.NEVER) {
-        asked.fault(WITHOUT, "%s does not lend %s.".formatted(piece.owner(), piece.code()));
+        asked.fault(WITHOUT, say("%s does not lend %s.", piece.owner(), piece.code()));
       } else if (isUnasked(piece, to, ownersAsked, answers)) {
         asked.fault(
             "ownersAsked",
-            "%s goes on asking alone: ask %s first, then say here that the owner agrees."
-                .formatted(piece.code(), piece.owner()));
+            say(
+                "%s goes on asking alone: ask %s first, then say here that the owner agrees.",
+                piece.code(), piece.owner()));
       }
     }
   }
@@ -87,28 +90,31 @@ class MayGo {
 
   private Refusal taken(Standing one, boolean inSet) {
     SendingWords.Said said = words.read();
-    String orWithout = inSet ? ", or say that the set goes without it" : "";
+    String orWithout = inSet ? say(", or say that the set goes without it") : "";
     return switch (one.state()) {
       case OUT ->
           new Refusal.Taken(
               WITHOUT,
-              "%s is out already: at %s since %s. Say first that it is back%s."
-                  .formatted(one.piece(), place(one, said), said.moment(one.from()), orWithout));
+              say(
+                  "%s is out already: at %s since %s. Say first that it is back%s.",
+                  one.piece(), place(one, said), said.moment(one.from()), orWithout));
       case CARE ->
           new Refusal.Taken(
               WITHOUT,
-              "%s is in care from %s (%s). Say first that it is back%s."
-                  .formatted(one.piece(), said.moment(one.from()), one.reason(), orWithout));
+              say(
+                  "%s is in care from %s (%s). Say first that it is back%s.",
+                  one.piece(), said.moment(one.from()), one.reason(), orWithout));
       default ->
           new Refusal.Taken(
               DueBack.FIELD,
-              "%s is held%s from %s until %s. Have it back before, send it for that, or take another."
-                  .formatted(one.piece(), whatFor(one), said.moment(one.from()), until(one, said)));
+              say(
+                  "%s is held%s from %s until %s. Have it back before, send it for that, or take another.",
+                  one.piece(), whatFor(one), said.moment(one.from()), until(one, said)));
     };
   }
 
   private static String until(Standing one, SendingWords.Said said) {
-    return one.until().equals(Instant.MAX) ? "further notice" : said.moment(one.until());
+    return one.until().equals(Instant.MAX) ? say("further notice") : said.moment(one.until());
   }
 
   private static String place(Standing one, SendingWords.Said said) {
@@ -120,15 +126,15 @@ class MayGo {
         one.masses().stream().findFirst().map(MassId::value).map(id -> masses.get(id.toString()));
     return mass.map(
             found ->
-                " for %s%s"
-                    .formatted(
-                        found.findCelebrant().map(c -> c.calledName() + ", ").orElse(""),
-                        SendingWords.Said.mass(found)))
+                say(
+                    " for %s%s",
+                    found.findCelebrant().map(c -> c.calledName() + ", ").orElse(""),
+                    SendingWords.Said.mass(found)))
         .orElse("");
   }
 
   /** "HT-W1-C and HT-W1-S". */
   static String named(List<PooledPiece> pieces) {
-    return English.list(pieces.stream().map(PooledPiece::code).toList());
+    return Speech.list(pieces.stream().map(PooledPiece::code).toList());
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -7,7 +9,7 @@ import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Role;
 import vestiary.vesting.Wearer;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * For what something is planned or held next.
@@ -35,13 +37,12 @@ public record NextUse(DatedMass mass, List<Wearer> wearers, Instant from, Instan
         .orElseGet(
             () ->
                 switch (wearer.role()) {
-                  case PRINCIPAL -> "the celebrant";
-                  case MINISTER -> "the minister";
+                  case PRINCIPAL -> say("the celebrant");
+                  case MINISTER -> say("the minister");
                   default ->
-                      "the %s %s"
-                          .formatted(
-                              English.ordinal(wearer.ordinal()),
-                              wearer.role().id().replace('-', ' '));
+                      say(
+                          "the %s",
+                          Speech.nth(wearer.ordinal(), wearer.role().id().replace('-', ' ')));
                 });
   }
 
@@ -53,7 +54,7 @@ public record NextUse(DatedMass mass, List<Wearer> wearers, Instant from, Instan
     return mass.findCelebrant()
         .filter(celebrant -> byName)
         .map(Person::tightName)
-        .orElse("the " + English.clock(mass.start()));
+        .orElse(say("the %1$s", Speech.clock(mass.start())));
   }
 
   /** The same, worn by others. */

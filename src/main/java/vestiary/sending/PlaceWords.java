@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -7,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import vestiary.pool.PooledPiece;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Says where something is, since when, by whom, and who had it before. */
 public final class PlaceWords {
@@ -34,13 +36,13 @@ public final class PlaceWords {
     }
     boolean home = place.church().equals(piece.home());
     String where =
-        "At %s%s%s"
-            .formatted(
-                said.church(place.church()),
-                home ? "" : ", not at home",
-                home && !piece.place().isEmpty() ? ", " + piece.place() : "");
+        say(
+            "At %s%s%s",
+            said.church(place.church()),
+            home ? "" : say(", not at home"),
+            home && !piece.place().isEmpty() ? ", " + piece.place() : "");
     String since =
-        place.since().stream().findFirst().map(at -> ", since " + said.moment(at)).orElse("");
+        place.since().stream().findFirst().map(at -> say(", since ") + said.moment(at)).orElse("");
     return where + since + takenIn(place) + ".";
   }
 
@@ -49,15 +51,15 @@ public final class PlaceWords {
     String where =
         place.out().get(0).churches().stream()
             .findFirst()
-            .map(church -> "Out at " + said.church(church))
-            .orElseGet(() -> sent.map(one -> "Out, with " + one.whom()).orElse("Out"));
-    return "%s since %s; %s%s."
-        .formatted(
-            where,
-            said.moment(place.out().get(0).from()),
-            sent.map(one -> said.due(one, now))
-                .orElseGet(() -> "due " + said.due(place.out().get(0).due())),
-            sent.map(this::by).orElse(""));
+            .map(church -> say("Out at ") + said.church(church))
+            .orElseGet(() -> sent.map(one -> say("Out, with ") + one.whom()).orElse(say("Out")));
+    return say(
+        "%s since %s; %s%s.",
+        where,
+        said.moment(place.out().get(0).from()),
+        sent.map(one -> said.due(one, now))
+            .orElseGet(() -> say("due %s", said.due(place.out().get(0).due()))),
+        sent.map(this::by).orElse(""));
   }
 
   private String care(Place place) {
@@ -70,8 +72,8 @@ public final class PlaceWords {
             .orElse(null);
     return "%s, %s."
         .formatted(
-            English.sentence(place.care().get(0).reason()),
-            last == null ? "until further notice" : "until " + English.dateAndYear(last));
+            Speech.sentence(place.care().get(0).reason()),
+            last == null ? say("until further notice") : say("until ") + Speech.dateAndYear(last));
   }
 
   private String takenIn(Place place) {
@@ -80,17 +82,17 @@ public final class PlaceWords {
         .flatMap(one -> one.returns().stream())
         .filter(one -> one.church().equals(place.church()))
         .findFirst()
-        .map(one -> taker(one).map(name -> ", taken in by " + name).orElse(""))
+        .map(one -> taker(one).map(name -> say(", taken in by ") + name).orElse(""))
         .orElse("");
   }
 
   /** "; carried by Greta Holm, sent by Martha Kell". */
   private String by(Sent one) {
     List<String> names = new ArrayList<>();
-    one.carriers().forEach(id -> names.add("carried by " + said.person(id)));
-    one.signers().forEach(id -> names.add("signed for by " + said.person(id)));
+    one.carriers().forEach(id -> names.add(say("carried by ") + said.person(id)));
+    one.signers().forEach(id -> names.add(say("signed for by ") + said.person(id)));
     if (!said.marked(one.sentBy()).isEmpty()) {
-      names.add("sent by " + said.marked(one.sentBy()));
+      names.add(say("sent by ") + said.marked(one.sentBy()));
     }
     return names.isEmpty() ? "" : "; " + String.join(", ", names);
   }
@@ -118,13 +120,13 @@ public final class PlaceWords {
 
   private String told(Sent one) {
     Sent.Return back = one.returns().get(0);
-    return "%s: %s to %s%s%s."
-        .formatted(
-            said.place(one),
-            said.moment(one.went()),
-            said.moment(back.at()),
-            taker(back).map(name -> ", taken in by " + name).orElse(""),
-            back.condition().isEmpty() ? "" : " (“" + back.condition() + "”)");
+    return say(
+        "%s: %s to %s%s%s.",
+        said.place(one),
+        said.moment(one.went()),
+        said.moment(back.at()),
+        taker(back).map(name -> say(", taken in by ") + name).orElse(""),
+        back.condition().isEmpty() ? "" : " (“" + back.condition() + "”)");
   }
 
   /** Empty where the pieces of a set are together; else where each is. */

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
@@ -37,20 +39,20 @@ class ReadDestination {
       DatedMass found = masses.get(mass);
       boolean elsewhere = !church.isEmpty() && !church.equals(found.church().slug());
       if (elsewhere || !whom.isEmpty()) {
-        asked.fault("church", "That Mass is at %s.".formatted(found.church().name()));
+        asked.fault("church", say("That Mass is at %s.", found.church().name()));
       }
       if (!found.end().toInstant().isAfter(clock.instant())) {
-        asked.fault("mass", "That Mass is over already.");
+        asked.fault("mass", say("That Mass is over already."));
       }
       return new Destination(List.of(found.church()), "", List.of(found));
     }
     if (church.isEmpty() == whom.isEmpty()) {
-      asked.fault("church", "Say to which church it goes, or to whom outside the cluster.");
+      asked.fault("church", say("Say to which church it goes, or to whom outside the cluster."));
       return new Destination(List.of(), whom, List.of());
     }
     Optional<Church> found = cluster.findChurch(church);
     if (!church.isEmpty() && found.isEmpty()) {
-      asked.fault("church", "There is no church \"%s\" in this cluster.".formatted(church));
+      asked.fault("church", say("There is no church \"%s\" in this cluster.", church));
     }
     return new Destination(found.stream().toList(), whom, List.of());
   }

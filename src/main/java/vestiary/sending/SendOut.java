@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -130,11 +132,11 @@ public class SendOut {
     List<PooledPiece> going = new ArrayList<>(item.pieces());
     for (String code : without) {
       if (!going.removeIf(piece -> piece.code().equalsIgnoreCase(code.strip()))) {
-        asked.fault("without", "%s is no piece of %s.".formatted(code, item.code()));
+        asked.fault("without", say("%s is no piece of %s.", code, item.code()));
       }
     }
     if (going.isEmpty()) {
-      asked.fault("without", "Nothing is left that goes out.");
+      asked.fault("without", say("Nothing is left that goes out."));
     }
     return going;
   }

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
@@ -20,14 +22,13 @@ import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.users.UserNames;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** Makes words for one answer: names and hours are read once. */
 @ApplicationScoped
 public class SendingWords {
 
   private static final String SERVER = "server";
-  private static final String REMOVED = "a person who was removed";
 
   private final ReadCluster cluster;
   private final FindPeople people;
@@ -65,7 +66,7 @@ public class SendingWords {
     }
 
     public String church(ChurchId id) {
-      return churches.containsKey(id) ? churches.get(id).name() : "a church that is gone";
+      return churches.containsKey(id) ? churches.get(id).name() : say("a church that is gone");
     }
 
     public String slug(ChurchId id) {
@@ -73,14 +74,14 @@ public class SendingWords {
     }
 
     public String person(UUID id) {
-      return people.containsKey(id) ? people.get(id).calledName() : REMOVED;
+      return people.containsKey(id) ? people.get(id).calledName() : say("a person who was removed");
     }
 
     /** Who noted something, as the history of changes knows them; empty for the server itself. */
     public String marked(String mark) {
       return switch (mark) {
         case "" -> "";
-        case SERVER -> "the token of the server";
+        case SERVER -> say("the token of the server");
         default -> {
           UUID id = UUID.fromString(mark);
           yield users.containsKey(id) ? users.get(id) : person(id);
@@ -99,42 +100,49 @@ public class SendingWords {
 
     /** For example "Tuesday 8 December, 17:42"; the day alone where nobody said the hour. */
     public String moment(Instant moment) {
-      String day = English.day(local(moment).toLocalDate());
+      String day = Speech.day(local(moment).toLocalDate());
       boolean dayAlone = local(moment).toLocalTime().equals(LocalTime.MIDNIGHT);
-      return dayAlone ? day : day + ", " + English.clock(local(moment));
+      return dayAlone ? day : day + ", " + Speech.clock(local(moment));
     }
 
     /** For example "8 December 2026". */
     public String date(Instant moment) {
-      return English.dateAndYear(local(moment).toLocalDate());
+      return Speech.dateAndYear(local(moment).toLocalDate());
     }
 
     /** When something is due: the day alone where it may come back until its end. */
     public String due(Instant due) {
       LocalDate last = LocalDate.ofInstant(due.minusNanos(1), zone);
       boolean wholeDay = local(due).toLocalTime().equals(LocalTime.MIDNIGHT);
-      return wholeDay ? English.day(last) : moment(due);
+      return wholeDay ? Speech.day(last) : moment(due);
     }
 
     /** "due Friday 27 November, three days overdue". */
     public String due(Sent sent, Instant now) {
+      return say("due %s%s", due(sent.due()), overdue(sent, now));
+    }
+
+    /** ", three days overdue"; empty if it is not. */
+    String overdue(Sent sent, Instant now) {
       int days = sent.daysOverdue(now, zone);
-      String overdue =
-          !sent.isOverdue(now)
-              ? ""
-              : days == 0 ? ", overdue since then" : ", " + English.count(days, "day") + " overdue";
-      return "due " + due(sent.due()) + overdue;
+      if (!sent.isOverdue(now)) {
+        return "";
+      }
+      return days == 0
+          ? say(", overdue since then")
+          : say(", %s overdue", Speech.count(days, "day"));
     }
 
     /** For example "Mass at Saint Anne on Tuesday 8 December, 18:30". */
     public static String mass(DatedMass mass) {
-      return "Mass at %s on %s, %s"
-          .formatted(mass.church().name(), English.day(mass.date()), English.clock(mass.start()));
+      return say(
+          "Mass at %s on %s, %s",
+          mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start()));
     }
 
     /** For example "white chasuble". */
     public static String what(PooledPiece piece) {
-      return piece.colour().id() + " " + PieceWords.kind(piece.kind());
+      return Speech.tinted(Speech.colour(piece.colour()), PieceWords.kind(piece.kind()));
     }
   }
 }

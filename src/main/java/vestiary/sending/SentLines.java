@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import vestiary.web.English;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Puts pieces that went and came together into one line. */
 final class SentLines {
@@ -42,7 +44,7 @@ final class SentLines {
         first.owner(),
         with(first),
         out(first),
-        first.findReturn().map(this::back).orElseGet(() -> English.sentence(said.due(first, now))),
+        first.findReturn().map(this::back).orElseGet(() -> Speech.sentence(said.due(first, now))),
         first.isOverdue(now),
         condition(first));
   }
@@ -62,11 +64,11 @@ final class SentLines {
   private String out(Sent one) {
     return Stream.of(
             Stream.of(said.moment(one.went())),
-            one.carriers().stream().map(id -> "carried by " + said.person(id)),
-            one.signers().stream().map(id -> "signed for by " + said.person(id)),
+            one.carriers().stream().map(id -> say("carried by ") + said.person(id)),
+            one.signers().stream().map(id -> say("signed for by ") + said.person(id)),
             Stream.of(said.marked(one.sentBy()))
                 .filter(name -> !name.isEmpty())
-                .map(name -> "sent by " + name))
+                .map(name -> say("sent by ") + name))
         .flatMap(some -> some)
         .collect(Collectors.joining(", "));
   }
@@ -74,15 +76,15 @@ final class SentLines {
   private String back(Sent.Return one) {
     String taker =
         one.takers().stream().findFirst().map(said::person).orElse(said.marked(one.notedBy()));
-    return "Back %s, at %s%s"
-        .formatted(
-            said.moment(one.at()),
-            said.church(one.church()),
-            taker.isEmpty() ? "" : ", taken in by " + taker);
+    return say(
+        "Back %s, at %s%s",
+        said.moment(one.at()),
+        said.church(one.church()),
+        taker.isEmpty() ? "" : say(", taken in by ") + taker);
   }
 
   private static String condition(Sent one) {
     String back = one.findReturn().map(Sent.Return::condition).orElse("");
-    return back.isEmpty() ? one.condition() : "%s; back: %s".formatted(one.condition(), back);
+    return back.isEmpty() ? one.condition() : say("%s; back: %s", one.condition(), back);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -20,7 +22,7 @@ import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.vesting.ChurchId;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /** What was out is taken in again, at home or at another church. */
 @ApplicationScoped
@@ -109,7 +111,7 @@ public class TakeIn {
     }
     Optional<Church> found = cluster.findChurch(typed);
     if (found.isEmpty()) {
-      asked.fault("church", "There is no church \"%s\" in this cluster.".formatted(typed));
+      asked.fault("church", say("There is no church \"%s\" in this cluster.", typed));
     }
     return found.map(Church::id).orElse(item.home());
   }
@@ -117,7 +119,7 @@ public class TakeIn {
   private static List<String> coming(Item item, List<String> without, Asked asked) {
     for (String code : without) {
       if (item.codes().stream().noneMatch(code.strip()::equalsIgnoreCase)) {
-        asked.fault("without", "%s is no piece of %s.".formatted(code, item.code()));
+        asked.fault("without", say("%s is no piece of %s.", code, item.code()));
       }
     }
     List<String> left =
@@ -125,7 +127,7 @@ public class TakeIn {
             .filter(code -> without.stream().map(String::strip).noneMatch(code::equalsIgnoreCase))
             .toList();
     if (left.isEmpty()) {
-      asked.fault("without", "Nothing is left that comes back.");
+      asked.fault("without", say("Nothing is left that comes back."));
     }
     return left;
   }
@@ -135,9 +137,9 @@ public class TakeIn {
       throw new Refused(
           new Refusal.Taken(
               "",
-              "%s is not out, so that it cannot come back. Somebody may have taken it in just now; look again."
-                  .formatted(
-                      coming.size() == item.pieces().size() ? item.code() : English.list(coming))));
+              say(
+                  "%s is not out, so that it cannot come back. Somebody may have taken it in just now; look again.",
+                  coming.size() == item.pieces().size() ? item.code() : Speech.list(coming))));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -45,8 +47,8 @@ class TellPool implements WhereItIs {
                 Sent::code,
                 one ->
                     one.churches().isEmpty()
-                        ? "Out, with %s, %s".formatted(one.whom(), said.due(one, now))
-                        : "Out at %s, %s".formatted(said.place(one), said.due(one, now)),
+                        ? say("Out, with %s, %s", one.whom(), said.due(one, now))
+                        : say("Out at %s, %s", said.place(one), said.due(one, now)),
                 (first, second) -> first));
   }
 }

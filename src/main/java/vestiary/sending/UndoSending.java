@@ -1,5 +1,7 @@
 package vestiary.sending;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
@@ -113,7 +115,7 @@ public class UndoSending {
     if (!lastAct) {
       throw new Refused(
           new Refusal.Taken(
-              "", "Something else was said of it since; nothing was changed. Look again."));
+              "", say("Something else was said of it since; nothing was changed. Look again.")));
     }
   }
 
@@ -122,7 +124,8 @@ public class UndoSending {
       throw new Refused(
           new Refusal.Taken(
               "",
-              "That was said more than an hour ago and stands. Say what is true now: out, or back."));
+              say(
+                  "That was said more than an hour ago and stands. Say what is true now: out, or back.")));
     }
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.sentonce;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.ws.rs.Priorities;
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
@@ -63,7 +65,8 @@ final class AnswerOnce {
       throw new Refused(
           new Refusal.Taken(
               "",
-              "This was sent before, and the server was stopped meanwhile. Look whether it is there; if it is not, enter it once more."));
+              say(
+                  "This was sent before, and the server was stopped meanwhile. Look whether it is there; if it is not, enter it once more.")));
     }
     request.setProperty(KEY, key.get());
     return null;

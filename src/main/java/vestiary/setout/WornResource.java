@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
@@ -61,7 +63,7 @@ class WornResource {
     List<WornBody> given = Asked.body(body).pieces();
     List<WornBody> said = given == null ? List.of() : given;
     if (said.stream().anyMatch(Objects::isNull)) {
-      asked.fault("piece", "The list has an entry that says nothing.");
+      asked.fault("piece", say("The list has an entry that says nothing."));
     }
     asked.refuseIfFaulty();
     worn.keep(

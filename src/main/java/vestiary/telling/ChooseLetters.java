@@ -1,5 +1,7 @@
 package vestiary.telling;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.util.Locale;
@@ -62,7 +64,7 @@ class ChooseLetters {
         language.isEmpty() || Tongue.ALL.stream().anyMatch(l -> l.toLanguageTag().equals(language));
     if (!isKnown) {
       Asked asked = new Asked();
-      asked.fault("language", "There are letters in en and es, and none in this language.");
+      asked.fault("language", say("There are letters in en and es, and none in this language."));
       asked.refuseIfFaulty();
     }
   }

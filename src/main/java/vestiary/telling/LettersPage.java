@@ -22,6 +22,7 @@ import vestiary.mail.KeptLetters;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** How it stands with the letters of the cluster, for whoever looks after it. */
 @Path("/letters")
@@ -33,9 +34,9 @@ class LettersPage {
 
   private static final Map<String, String> DONE =
       Map.of(
-          "saved", "Saved.",
-          "again", "It is tried once more, within a minute.",
-          "dropped", "The letter is taken away; nobody gets it.");
+          "saved", Speech.word("Saved."),
+          "again", Speech.word("It is tried once more, within a minute."),
+          "dropped", Speech.word("The letter is taken away; nobody gets it."));
 
   private final KeptLetters letters;
   private final LettersSheet sheet;
@@ -58,7 +59,7 @@ class LettersPage {
   @Transactional
   @Needs(Action.SETTLE_CLUSTER)
   public TemplateInstance all(@QueryParam("done") @DefaultValue("") String done) {
-    return Templates.letters(sheet.view(stored(), DONE.getOrDefault(done, ""), ""));
+    return Templates.letters(sheet.view(stored(), Speech.say(DONE.getOrDefault(done, "")), ""));
   }
 
   @POST

@@ -1,11 +1,14 @@
 package vestiary.telling;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -23,9 +26,9 @@ import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.users.MailReaders;
 import vestiary.web.Choice;
-import vestiary.web.English;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
+import vestiary.web.Speech;
 
 /** Says in words how it stands with the letters. */
 @ApplicationScoped
@@ -81,8 +84,7 @@ class LettersSheet {
                         sentence(one, zone),
                         "/letters/" + one.id()))
             .toList(),
-        "%s left in the last seven days."
-            .formatted(English.sentence(English.count((int) sent, "letter"))),
+        say("%s left in the last seven days.", Speech.sentence(Speech.count((int) sent, "letter"))),
         letters.sent(SENT_SHOWN).stream()
             .map(
                 one ->
@@ -99,7 +101,7 @@ class LettersSheet {
                     day ->
                         new Choice.Option(
                             String.valueOf(day.getValue()),
-                            English.sentence(day.name().toLowerCase(java.util.Locale.ROOT)),
+                            Speech.sentence(Speech.weekday(LocalDate.EPOCH.with(day))),
                             false))),
         settings.field("hour"),
         settings.field("officeDays"),
@@ -108,56 +110,62 @@ class LettersSheet {
 
   private String lead(List<KeptLetter> unsent) {
     if (!server.isOn()) {
-      return "No mail server is named, so nothing is mailed. Whoever keeps the server names one by QUARKUS_MAILER_HOST.";
+      return say(
+          "No mail server is named, so nothing is mailed. Whoever keeps the server names one by QUARKUS_MAILER_HOST.");
     }
     int stuck = (int) unsent.stream().filter(one -> one.state() != LetterState.WAITING).count();
     int waiting = unsent.size() - stuck;
     List<String> parts = new ArrayList<>();
     if (stuck > 0) {
-      parts.add("%s could not be delivered".formatted(English.count(stuck, "letter")));
+      parts.add(say("%s could not be delivered", Speech.count(stuck, "letter")));
     }
     if (waiting > 0) {
       parts.add(
-          "%s %s to be sent"
-              .formatted(English.count(waiting, "letter"), waiting == 1 ? "waits" : "wait"));
+          say(
+              "%s %s to be sent",
+              Speech.count(waiting, "letter"), waiting == 1 ? say("waits") : say("wait")));
     }
     return parts.isEmpty()
-        ? "Nothing waits: every letter has left."
-        : English.sentence(English.list(parts)) + ".";
+        ? say("Nothing waits: every letter has left.")
+        : Speech.sentence(Speech.list(parts)) + ".";
   }
 
   private static String name(UUID reader, Map<UUID, Person> persons, Map<UUID, String> users) {
     return Optional.ofNullable(persons.get(reader))
         .map(Person::calledName)
         .or(() -> Optional.ofNullable(users.get(reader)))
-        .orElse("somebody who is gone");
+        .orElse(say("somebody who is gone"));
   }
 
   private static String sentence(KeptLetter one, ZoneId zone) {
-    String said = one.answer().isEmpty() ? "" : " It said: “%s”.".formatted(one.answer());
+    String said = one.answer().isEmpty() ? "" : say(" It said: “%s”.", Speech.say(one.answer()));
     return switch (one.state()) {
       case REFUSED ->
           one.tries() > 0 && one.answer().startsWith("No mail address")
-              ? "No mail address is kept for them, so it was not sent. Enter one, then try again."
-              : "The mail server does not take letters for this address, so it is not tried again.%s Correct the address, then try again."
-                  .formatted(said);
+              ? say(
+                  "No mail address is kept for them, so it was not sent. Enter one, then try again.")
+              : say(
+                  "The mail server does not take letters for this address, so it is not tried again.%s Correct the address, then try again.",
+                  said);
       case GIVEN_UP ->
-          "It was tried for five days in vain.%s Once the mail server is there, try again."
-              .formatted(said);
+          say(
+              "It was tried for five days in vain.%s Once the mail server is there, try again.",
+              said);
       default -> waiting(one, said, zone);
     };
   }
 
   private static String waiting(KeptLetter one, String said, ZoneId zone) {
     if (one.tries() == 0) {
-      return "Written %s; it leaves within a minute.".formatted(moment(one.madeAt(), zone));
+      return say("Written %s; it leaves within a minute.", moment(one.madeAt(), zone));
     }
-    return "Tried %s; the mail server was not there, or asks for patience. The next try is on %s.%s"
-        .formatted(English.count(one.tries(), "time"), moment(one.nextAt(), zone), said);
+    return say(
+        "Tried %s; the mail server was not there, or asks for patience. The next try is on %s.%s",
+        Speech.count(one.tries(), "time"), moment(one.nextAt(), zone), said);
   }
 
   private static String moment(Instant moment, ZoneId zone) {
     ZonedDateTime local = moment.atZone(zone);
-    return "%s, %s".formatted(English.day(local.toLocalDate()), English.clock(local));
+    return "%s, %s".formatted(Speech.day(local.toLocalDate()), Speech.clock(local));
   }
 }

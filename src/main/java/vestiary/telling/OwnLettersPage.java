@@ -1,5 +1,7 @@
 package vestiary.telling;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -69,7 +71,7 @@ class OwnLettersPage {
   @Transactional
   @Needs(Action.KEEP_OWN_ACCOUNT)
   public TemplateInstance own(@QueryParam("done") @DefaultValue("") String done) {
-    return page(done.equals("saved") ? "Saved." : "");
+    return page(done.equals("saved") ? say("Saved.") : "");
   }
 
   @POST
@@ -103,13 +105,15 @@ class OwnLettersPage {
 
   private String lead(UUID reader) {
     if (!server.isOn()) {
-      return "No mail server is named, so nothing is mailed yet. What you choose counts from the day that one is.";
+      return say(
+          "No mail server is named, so nothing is mailed yet. What you choose counts from the day that one is.");
     }
     return readers
         .find(reader)
-        .map(address -> "They go to %s.".formatted(address))
+        .map(address -> say("They go to %s.", address))
         .orElse(
-            "No mail address of yours is known, so nothing is sent. Enter one under your account.");
+            say(
+                "No mail address of yours is known, so nothing is sent. Enter one under your account."));
   }
 
   /** The server's own token and shared devices are nobody's account. */
@@ -118,6 +122,6 @@ class OwnLettersPage {
       return user.id();
     }
     throw new Refused(
-        new Refusal.NotAllowed("Letters are chosen by people, each under their own name."));
+        new Refusal.NotAllowed(say("Letters are chosen by people, each under their own name.")));
   }
 }

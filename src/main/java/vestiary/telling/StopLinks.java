@@ -1,5 +1,7 @@
 package vestiary.telling;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
@@ -44,6 +46,7 @@ class StopLinks implements LinksInLetters {
         () ->
             new Refused(
                 new Refusal.Beyond(
-                    "This link is good for a year after its letter, and is not known any more. The last letter that you got has one that is.")));
+                    say(
+                        "This link is good for a year after its letter, and is not known any more. The last letter that you got has one that is."))));
   }
 }

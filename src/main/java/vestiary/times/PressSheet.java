@@ -1,5 +1,7 @@
 package vestiary.times;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
@@ -17,8 +19,8 @@ import vestiary.schedule.ReadUsualTimes;
 import vestiary.schedule.UsualTime;
 import vestiary.telling.Tongue;
 import vestiary.users.PublicAddress;
-import vestiary.web.English;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /** Says to whoever publishes what holds, what has changed since, and what begins too soon. */
 @ApplicationScoped
@@ -70,7 +72,7 @@ class PressSheet {
         note.problem(),
         found
             .map(one -> standing(one, since))
-            .orElse("Nothing is published yet: people see no Mass times here."),
+            .orElse(say("Nothing is published yet: people see no Mass times here.")),
         since.stream().limit(MOST_CHANGES).toList(),
         warning(),
         note.typed().field("weeks"),
@@ -80,17 +82,21 @@ class PressSheet {
 
   private String standing(Published one, List<String> since) {
     String until =
-        "Published on %s, %s, by %s, up to %s."
-            .formatted(
-                English.day(one.at().toLocalDate()),
-                English.clock(one.at()),
-                history.makers().apply(one.by()),
-                English.dateAndYear(one.last()));
+        say(
+            "Published on %s, %s, by %s, up to %s.",
+            Speech.day(one.at().toLocalDate()),
+            Speech.clock(one.at()),
+            history.makers().apply(one.by()),
+            Speech.dateAndYear(one.last()));
     return since.isEmpty()
-        ? until + " The schedule still reads so."
-        : "%s Since then %s of the schedule changed; people see the old %s until it is published again."
-            .formatted(
-                until, English.count(since.size(), "line"), since.size() == 1 ? "one" : "ones");
+        ? until + say(" The schedule still reads so.")
+        : since.size() == 1
+            ? say(
+                "%s Since then %s of the schedule changed; people see the old one until it is published again.",
+                until, Speech.count(1, "line"))
+            : say(
+                "%s Since then %s of the schedule changed; people see the old ones until it is published again.",
+                until, Speech.count(since.size(), "line"));
   }
 
   /** What would read otherwise if it were published now, days that are past left aside. */
@@ -103,17 +109,17 @@ class PressSheet {
     Set<PublicTimes.Mass> after = new HashSet<>(now.masses());
     now.masses().stream()
         .filter(mass -> !before.contains(mass) && !mass.date().isBefore(today))
-        .forEach(mass -> since.add("Now: " + line(mass, words)));
+        .forEach(mass -> since.add(say("Now: ") + line(mass, words)));
     one.times().masses().stream()
         .filter(mass -> !after.contains(mass) && !mass.date().isBefore(today))
-        .forEach(mass -> since.add("No more: " + line(mass, words)));
+        .forEach(mass -> since.add(say("No more: ") + line(mass, words)));
     return since;
   }
 
   private static String line(PublicTimes.Mass mass, TimesWords words) {
     return "%s, %s, %s, %s."
         .formatted(
-            English.day(mass.date()),
+            Speech.day(mass.date()),
             words.clock(mass.time()),
             mass.church().name(),
             words.what(mass));
@@ -127,10 +133,10 @@ class PressSheet {
         .filter(starts -> starts.isBefore(today.plusDays(NOTICE_DAYS)))
         .map(
             starts ->
-                "A new regular Mass time begins on %s, in %s. Parishes usually give four to six weeks’ notice (common practice, no source)."
-                    .formatted(
-                        English.day(starts),
-                        English.count((int) ChronoUnit.DAYS.between(today, starts), "day")))
+                say(
+                    "A new regular Mass time begins on %s, in %s. Parishes usually give four to six weeks’ notice (common practice, no source).",
+                    Speech.day(starts),
+                    Speech.count((int) ChronoUnit.DAYS.between(today, starts), "day")))
         .orElse("");
   }
 

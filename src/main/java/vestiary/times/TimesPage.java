@@ -1,5 +1,7 @@
 package vestiary.times;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -54,7 +56,7 @@ class TimesPage {
       @QueryParam("cluster") @DefaultValue("") String cluster,
       @QueryParam("week") @DefaultValue("") String week,
       @QueryParam("done") @DefaultValue("") String done) {
-    String said = done.equals("published") ? "Published: this is what people see now." : "";
+    String said = done.equals("published") ? say("Published: this is what people see now.") : "";
     return Templates.times(
         sheet.view(
             new TimesAsked(church, language, cluster, week),

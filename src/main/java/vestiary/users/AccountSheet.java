@@ -124,7 +124,7 @@ class AccountSheet {
     }
     feeds.add(
         new AccountView.Feed(
-            "Masses of all churches; for one add &church= and its short name",
+            say("Masses of all churches; for one add &church= and its short name"),
             here.of("/feeds/masses.ics?key=" + key)));
     feeds.add(
         new AccountView.Feed(

@@ -108,14 +108,15 @@ class KeepUserMail {
     try {
       mail.send(
           address,
-          "Is this your mail address?",
-          """
-          Somebody who has signed in to Vestiary wants mails to come to this address. If it was you, open this within a day:
-          %s
-
-          If it was not, do nothing: without that, nothing is ever sent here again.
-          """
-              .formatted(here.of("/mail/" + link.text())));
+          say("Is this your mail address?"),
+          String.join(
+              "\n",
+              say(
+                  "Somebody who has signed in to Vestiary wants mails to come to this address. If it was you, open this within a day:"),
+              here.of("/mail/" + link.text()),
+              "",
+              say("If it was not, do nothing: without that, nothing is ever sent here again."),
+              ""));
     } catch (RuntimeException e) {
       throw new Refused(
           Refusal.Unfit.of(

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import com.nimbusds.jose.JOSEException;
 import com.nimbusds.jose.JWSAlgorithm;
 import com.nimbusds.jose.jwk.source.JWKSourceBuilder;
@@ -114,8 +116,7 @@ class OpenIdProvider {
   String subject(String code, OutsideWay way) {
     if (code.isEmpty()) {
       throw new Refused(
-          Refusal.Unfit.of(
-              "service", "You were not signed in with %s. Try once more.".formatted(name)));
+          Refusal.Unfit.of("service", say("You were not signed in with %s. Try once more.", name)));
     }
     Known provider = known();
     try {
@@ -130,8 +131,9 @@ class OpenIdProvider {
       throw new Refused(
           Refusal.Unfit.of(
               "service",
-              "What %s said of you cannot be believed. Try once more, or sign in by name and password."
-                  .formatted(name)));
+              say(
+                  "What %s said of you cannot be believed. Try once more, or sign in by name and password.",
+                  name)));
     } catch (IOException e) {
       throw silent(e);
     }
@@ -195,7 +197,8 @@ class OpenIdProvider {
     return new Refused(
         Refusal.Unfit.of(
             "service",
-            "%s does not answer just now. Sign in by name and password, or try again later."
-                .formatted(name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1))));
+            say(
+                "%s does not answer just now. Sign in by name and password, or try again later.",
+                name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1))));
   }
 }

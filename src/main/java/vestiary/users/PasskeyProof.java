@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import com.webauthn4j.WebAuthnManager;
 import com.webauthn4j.converter.AttestationObjectConverter;
 import com.webauthn4j.converter.CollectedClientDataConverter;
@@ -134,7 +136,7 @@ class PasskeyProof {
   static Refused tooOld() {
     return new Refused(
         Refusal.Unfit.of(
-            "device", "This took too long, or was sent before. Press the button once more."));
+            "device", say("This took too long, or was sent before. Press the button once more.")));
   }
 
   private ServerProperty server(Secret challenge) {
@@ -153,7 +155,8 @@ class PasskeyProof {
       throw new Refused(
           Refusal.Unfit.of(
               "device",
-              "What this device has sent cannot be taken. Press the button once more, or sign in with name and password."));
+              say(
+                  "What this device has sent cannot be taken. Press the button once more, or sign in with name and password.")));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import com.nulabinc.zxcvbn.Zxcvbn;
 import com.password4j.Argon2Function;
 import com.password4j.Password;
@@ -102,13 +104,15 @@ public class Passwords {
   Optional<String> findFault(String password, List<String> known) {
     if (password.length() < SHORTEST || password.length() > LONGEST) {
       return Optional.of(
-          "The password has %d characters; it must have %d to %d. Three or four words that do not belong together are good."
-              .formatted(password.length(), SHORTEST, LONGEST));
+          say(
+              "The password has %d characters; it must have %d to %d. Three or four words that do not belong together are good.",
+              password.length(), SHORTEST, LONGEST));
     }
     String measured = password.substring(0, Math.min(password.length(), MEASURED));
     return strength.measure(measured, parts(known)).getScore() < STRONG_ENOUGH
         ? Optional.of(
-            "This password is too easy to guess. Take three or four words that do not belong together, and none of your own names.")
+            say(
+                "This password is too easy to guess. Take three or four words that do not belong together, and none of your own names."))
         : Optional.empty();
   }
 

@@ -1,16 +1,21 @@
 package vestiary.users;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 import vestiary.access.CurrentCluster;
 import vestiary.mail.Letter;
 import vestiary.mail.LetterKind;
 import vestiary.mail.Outbox;
+import vestiary.mail.ReaderLanguages;
 import vestiary.mail.StopLink;
+import vestiary.web.Speech;
 
 /**
  * The mail that leads to a new password. It is kept without its link, which is made while it
@@ -26,12 +31,19 @@ class RecoveryLetter {
 
   private final UserRows users;
   private final KeepUserMail mails;
+  private final ReaderLanguages languages;
   private final Outbox outbox;
   private final CurrentCluster current;
 
-  RecoveryLetter(UserRows users, KeepUserMail mails, Outbox outbox, CurrentCluster current) {
+  RecoveryLetter(
+      UserRows users,
+      KeepUserMail mails,
+      ReaderLanguages languages,
+      Outbox outbox,
+      CurrentCluster current) {
     this.users = users;
     this.mails = mails;
+    this.languages = languages;
     this.outbox = outbox;
     this.current = current;
   }
@@ -55,22 +67,29 @@ class RecoveryLetter {
     }
   }
 
-  private static Letter letter(UserRow user) {
+  private Letter letter(UserRow user) {
+    Locale language = languages.language(user.personId == null ? user.id : user.personId);
     return new Letter(
         user.id,
         LetterKind.PASSWORD,
         "password " + UUID.randomUUID(),
-        "en",
-        "A new password for Vestiary",
-        """
-        Somebody, you we hope, asked for a new password for the name %s. Open this within half an hour after it was mailed to choose it:
-        %s
-
-        If it was not you, do nothing: your password stays as it is.
-        """
-            .formatted(user.login, Letter.LINK),
+        language.toLanguageTag(),
+        Speech.in(language, () -> say("A new password for Vestiary")),
+        Speech.in(language, () -> text(user.login)),
         "",
         StopLink.NONE,
         OF_USE);
+  }
+
+  private static String text(String login) {
+    return String.join(
+        "\n",
+        say(
+            "Somebody, you we hope, asked for a new password for the name %s. Open this within half an hour after it was mailed to choose it:",
+            login),
+        Letter.LINK,
+        "",
+        say("If it was not you, do nothing: your password stays as it is."),
+        "");
   }
 }

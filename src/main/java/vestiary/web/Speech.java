@@ -196,9 +196,17 @@ public final class Speech {
    * change with the reader.
    */
   public static <T> T forTheRecord(Supplier<T> deed) {
-    return isSpanish()
-        ? Arc.container().instance(PageLanguage.class).get().during(Locale.ENGLISH, deed)
-        : deed.get();
+    return isSpanish() ? in(Locale.ENGLISH, deed) : deed.get();
+  }
+
+  /**
+   * Does that in the language of somebody else than whoever asks, as of the reader of a letter.
+   *
+   * @param language one that pages are written in
+   * @throws jakarta.enterprise.context.ContextNotActiveException outside requests and jobs
+   */
+  public static <T> T in(Locale language, Supplier<T> deed) {
+    return Arc.container().instance(PageLanguage.class).get().during(language, deed);
   }
 
   /** Whether the present request is answered in the language in which things are kept. */

@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -208,7 +209,9 @@ class PostmanTest {
     UUID nell = letting.user("nell", Role.READER);
     scenario.within(
         scenario.ours(),
-        () -> outbox.enter(Letter.plain(nell, LetterKind.WISH, "nell", "Hello", "Words")));
+        () ->
+            outbox.enter(
+                Letter.plain(nell, LetterKind.WISH, "nell", Locale.ENGLISH, "Hello", "Words")));
 
     deliver(NOON);
 

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import vestiary.mail.MailServer;
 import vestiary.mail.Outbox;
 import vestiary.mail.Postman;
+import vestiary.mail.ReaderLanguages;
 import vestiary.pool.ReadPool;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Scenario;
@@ -42,6 +43,7 @@ class ChaseByMailTest {
   @Inject SendingWords words;
   @Inject OverdueMailRows mails;
   @Inject MailReaders readers;
+  @Inject ReaderLanguages languages;
   @Inject Outbox outbox;
   @Inject ReadPool pool;
   @Inject PublicAddress here;
@@ -89,6 +91,23 @@ class ChaseByMailTest {
   }
 
   @Test
+  void it_is_written_in_the_language_of_the_cluster_where_nobody_chose_another() {
+    put("/api/settings", Map.of("languages", List.of("es", "en"))).then().statusCode(200);
+
+    look("2026-12-03T15:00:00Z");
+
+    Mail asked = Asking.only(mailbox.getMailsSentTo("greta@home.example"));
+    assertEquals("HT-W1 debía volver el miércoles 2 de diciembre", asked.getSubject());
+    for (String part :
+        List.of(
+            "dueño     Holy Trinity",
+            "con       Saint Anne, desde el lunes 30 de noviembre, 06:00",
+            "miércoles 2 de diciembre, con un día de retraso")) {
+      assertTrue(asked.getText().contains(part), part + " not in: " + asked.getText());
+    }
+  }
+
+  @Test
   void never_twice_for_the_same_day_and_then_week_by_week() {
     look("2026-12-03T15:00:00Z");
     look("2026-12-03T19:00:00Z");
@@ -116,7 +135,8 @@ class ChaseByMailTest {
     Clock then = Clock.fixed(Instant.parse(moment), ZoneOffset.UTC);
     ReadSent readSent = new ReadSent(sent, pool, then);
     ChaseOverdue chase =
-        new ChaseOverdue(mail, readSent, words, mails, readers, outbox, pool, here, then);
+        new ChaseOverdue(
+            mail, readSent, words, mails, readers, languages, outbox, pool, here, then);
     scenario.within(scenario.ours(), chase::today);
     scenario.within(scenario.ours(), postman::deliver);
   }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Asking;
 import vestiary.scenario.Page;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
@@ -130,6 +131,23 @@ class LanguageTest {
         .get("/api/churches/nowhere")
         .then()
         .body("detail", containsString("There is no church \"nowhere\""));
+  }
+
+  @Test
+  void what_goes_out_is_told_in_spanish_and_kept_in_english() {
+    given()
+        .header("Accept-Language", "es")
+        .contentType("application/json")
+        .body(Map.of("church", "sa", "due", "2026-12-02"))
+        .post("/api/sets/HT-W1/out")
+        .then()
+        .statusCode(200);
+
+    List<Object> kept = Asking.list("/api/out").stream().map(one -> one.get("what")).toList();
+    assertTrue(kept.containsAll(List.of("white chasuble", "white stole")), kept.toString());
+    Page.of(browser("es").get("/s/HT-W1").asString())
+        .says("Fuera, en Saint Anne", "debe volver el miércoles 2 de diciembre")
+        .keepsSilentOn("Out at", "Wednesday", "Belongs at");
   }
 
   @Test
