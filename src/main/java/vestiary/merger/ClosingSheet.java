@@ -111,10 +111,9 @@ class ClosingSheet {
     if (ending.times() > 0) {
       said.add(
           say(
-              "From %s: %s %s. %s",
+              ending.times() == 1 ? "From %s: %s ends. %s" : "From %s: %s end. %s",
               Speech.dateAndYear(from),
               Speech.count(ending.times(), "regular Mass time"),
-              ending.times() == 1 ? say("ends") : say("end"),
               ending.lead()));
     }
     said.addAll(ending.touched());

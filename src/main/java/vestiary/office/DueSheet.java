@@ -57,7 +57,7 @@ public record DueSheet(DatedMass mass, LocalDate due, List<LocalDate> sent) {
           "The sheet for the bishop’s office was due on %s, %s ago, and is not sent.",
           Speech.day(due), Speech.count(-days, "day"));
     }
-    String when = days == 0 ? say("today") : say("in %s", Speech.count(days, "day"));
+    String when = days == 0 ? say("today") : say("in %1$s", Speech.count(days, "day"));
     return say("The sheet for the bishop’s office is due on %s, %s.", Speech.day(due), when);
   }
 
