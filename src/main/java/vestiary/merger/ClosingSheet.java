@@ -109,12 +109,12 @@ class ClosingSheet {
     EndMassTimes.Ending ending = times.look(church.id(), from);
     List<String> said = new ArrayList<>();
     if (ending.times() > 0) {
+      String times = Speech.count(ending.times(), "regular Mass time");
+      String day = Speech.dateAndYear(from);
       said.add(
-          say(
-              ending.times() == 1 ? "From %s: %s ends. %s" : "From %s: %s end. %s",
-              Speech.dateAndYear(from),
-              Speech.count(ending.times(), "regular Mass time"),
-              ending.lead()));
+          ending.times() == 1
+              ? say("From %s: %s ends. %s", day, times, ending.lead())
+              : say("From %s: %s end. %s", day, times, ending.lead()));
     }
     said.addAll(ending.touched());
     if (ending.byHand() > 0) {
