@@ -34,7 +34,7 @@ for i in 1 2 3; do start "Later start $i"; stop; done
 start "Server to be measured"
 
 white=$(curl -s "$base/api/churches/sa/days?from=$(date +%F)&to=$(date -d '+13 days' +%F)" |
-  tr '{' '\n' | awk -F'"' '/"date":/ {d=$4} /"colours":\["white"\]/ {print d; exit}')
+  tr '{' '\n' | awk -F'"' '/"date":/ {d=$4} /"colours":\["white"\]/ && !seen {print d; seen=1}')
 mass='{"church":"sa","start":"'$white'T11:00","minutes":60,"concelebrants":3}'
 id=$(curl -s -X POST -H "$auth" -H 'Content-Type: application/json' -d "$mass" "$base/api/masses" |
   sed 's/.*"id":"\([^"]*\)".*/\1/')
