@@ -48,9 +48,8 @@ public class Passwords {
   private final Argon2Function argon2 =
       Argon2Function.getInstance(KIBIBYTES, PASSES, LANES, HASH_BYTES, Argon2.ID);
 
-  /** Nobody’s password, so that a name that is not known takes as long as one that is. */
-  private final String nobodys =
-      Password.hash("nobody").addRandomSalt(SALT_BYTES).with(argon2).getResult();
+  /** Nobody’s, so that a name that is not known takes as long as one that is. */
+  private final String nobodys = HashOfNobody.make(argon2, SALT_BYTES, HASH_BYTES);
 
   /** The hash with its salt and parameters, as PHC strings are written. */
   public String hash(String password) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.password4j.Argon2Function;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -39,6 +40,17 @@ class PasswordsTest {
   void nobody_without_a_password_comes_in_by_any() {
     assertFalse(passwords.matches("", ""));
     assertFalse(passwords.matches("nobody", ""));
+  }
+
+  @Test
+  void the_hash_of_nobody_costs_as_much_to_compare_as_one_that_is_kept() {
+    Argon2Function kept = Argon2Function.getInstanceFromHash(passwords.hash("candle nutmeg"));
+    String nobodys = HashOfNobody.make(kept, 16, 32);
+
+    assertEquals(kept, Argon2Function.getInstanceFromHash(nobodys));
+    assertEquals(passwords.hash("candle nutmeg").length(), nobodys.length());
+    assertFalse(passwords.matches("candle nutmeg", nobodys));
+    assertNotEquals(nobodys, HashOfNobody.make(kept, 16, 32));
   }
 
   @ParameterizedTest
