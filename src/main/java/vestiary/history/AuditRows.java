@@ -2,9 +2,10 @@ package vestiary.history;
 
 import io.quarkus.hibernate.orm.panache.PanacheQuery;
 import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
-import io.quarkus.panache.common.Parameters;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 @ApplicationScoped
@@ -17,14 +18,14 @@ class AuditRows implements PanacheRepositoryBase<AuditRow, UUID> {
 
   private PanacheQuery<AuditRow> found(Sift sift) {
     StringBuilder query = new StringBuilder("at >= :from and at < :to");
-    Parameters values = Parameters.with("from", sift.from()).and("to", sift.to());
+    Map<String, Object> values = new HashMap<>(Map.of("from", sift.from(), "to", sift.to()));
     if (!sift.concern().isEmpty()) {
       query.append(" and array_contains(about, :about)");
-      values.and("about", UUID.fromString(sift.concern()));
+      values.put("about", UUID.fromString(sift.concern()));
     }
     if (!sift.isByAnybody()) {
       query.append(" and (visitor = :who or device = :who and :who <> '')");
-      values.and("who", sift.mark());
+      values.put("who", sift.mark());
     }
     return find(query.append(" order by at desc, id desc").toString(), values);
   }
