@@ -24,11 +24,14 @@ public class OneByOne {
   }
 
   /**
-   * Waits until nobody else is at it; everybody else waits until this transaction ends. The
-   * cluster's row is read anew, and with it goes what was changed of it and not flushed.
+   * Waits until nobody else is at it; everybody else waits until this transaction ends. What was
+   * changed so far is written first, since the cluster's row is then read anew.
+   *
+   * @throws jakarta.persistence.OptimisticLockException if somebody else changed the same meanwhile
    */
   @Transactional(Transactional.TxType.MANDATORY)
   public void waitForTurn() {
+    clusters.flush();
     clusters
         .getEntityManager()
         .refresh(clusters.findById(current.id()), LockModeType.PESSIMISTIC_WRITE);

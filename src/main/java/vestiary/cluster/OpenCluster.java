@@ -40,15 +40,12 @@ public class OpenCluster {
     row.keep(Policies.DEFAULTS);
     row.setUp = false;
     row.unfoldedUntil = LocalDate.EPOCH;
-    // Who waits for a turn locks the row, which must be there then.
-    clusters.persistAndFlush(row);
+    clusters.persist(row);
   }
 
   /** Notes that this is the demo cluster, made for the week that begins on that Monday. */
   @Transactional
   public void keepDemoMonday(LocalDate monday) {
     clusters.findById(current.id()).demoMonday = monday;
-    // Whoever waits for a turn later in this transaction reads the row anew.
-    clusters.flush();
   }
 }

@@ -1,0 +1,43 @@
+package vestiary.cluster;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
+
+/** Whoever waits for a turn reads the cluster anew and loses nothing of his own. */
+@QuarkusTest
+class OneByOneTest {
+
+  private static final LocalDate MONDAY = LocalDate.of(2026, 11, 30);
+
+  @Inject Scenario scenario;
+  @Inject ClusterRows clusters;
+  @Inject ReadCluster cluster;
+  @Inject OneByOne oneByOne;
+
+  @BeforeEach
+  void begin() {
+    scenario.empty();
+  }
+
+  @Test
+  void what_was_changed_before_the_wait_is_kept() {
+    UUID another = scenario.openAnother();
+
+    scenario.within(
+        another,
+        () -> {
+          clusters.findById(another).demoMonday = MONDAY;
+          oneByOne.waitForTurn();
+        });
+
+    scenario.within(another, () -> assertEquals(Optional.of(MONDAY), cluster.findDemoMonday()));
+  }
+}
