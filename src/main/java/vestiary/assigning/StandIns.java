@@ -1,6 +1,7 @@
 package vestiary.assigning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -30,11 +31,13 @@ public class StandIns {
 
   /**
    * For Masses ahead alone; all others stay as they are. None if no celebrant is away, and for a
-   * visitor who may not name celebrants.
+   * visitor who may not name celebrants. Only to load them a transaction is taken, and none while
+   * they are divided.
    *
    * @param last included
    * @param back page that is shown after the press, with the id of what was done as {@code done}
    */
+  @Transactional(Transactional.TxType.NEVER)
   public List<StandInsView> on(LocalDate first, LocalDate last, String back) {
     if (!visitor.visitor().may(Action.ENTER_MASSES)) {
       return List.of();

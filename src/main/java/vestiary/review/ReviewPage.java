@@ -57,14 +57,12 @@ class ReviewPage {
 
   /** The week that is on; on its last evening the next one, which there is still time to mend. */
   @GET
-  @Transactional
   public TemplateInstance coming() {
     LocalDate tomorrow = LocalDate.now(clock.withZone(cluster.cluster().zone())).plusDays(1);
     return page(WeekAddress.monday(tomorrow), "", Entries.empty(), "");
   }
 
   @GET
-  @Transactional
   @Path("/{date}")
   public TemplateInstance week(@RestPath String date, @QueryParam("done") String done) {
     return page(WeekAddress.ofDate(date), done, Entries.empty(), "");
@@ -102,7 +100,9 @@ class ReviewPage {
     return Templates.review(sheet.asSigned(reviews.kept(id, cluster.cluster().zone())));
   }
 
+  /** In no transaction of its own: while celebrants are divided no connection is held. */
   private TemplateInstance page(LocalDate monday, String done, Entries typed, String problem) {
-    return Templates.review(sheet.now(reviews.of(monday), done, typed, problem));
+    Review review = reviews.of(monday);
+    return Templates.review(sheet.now(review, sheet.standIns(review), done, typed, problem));
   }
 }

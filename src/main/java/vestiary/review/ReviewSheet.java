@@ -3,6 +3,7 @@ package vestiary.review;
 import static vestiary.web.Speech.say;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -47,16 +48,32 @@ class ReviewSheet {
   }
 
   /**
+   * Who could take the Masses whose celebrant is away; worked out only where one is, since most
+   * weeks have none, and in no transaction, since it may take seconds.
+   */
+  List<StandInsView> standIns(Review review) {
+    boolean wanting =
+        review.clashes().stream().anyMatch(clash -> clash.kind() == ClashKind.NO_CELEBRANT);
+    LocalDate monday = review.now().monday();
+    return wanting
+        ? standIns.on(monday, monday.plusDays(ReadReview.DAYS - 1L), address(review))
+        : List.of();
+  }
+
+  /**
    * The week as it is.
    *
+   * @param standIns as {@link #standIns} gives them
    * @param done id of the celebrants who were just named; {@code null} or empty if none were
    * @param typed what stands in the form
    * @param problem what is wrong with it; may be empty
    */
-  ReviewView now(Review review, String done, Entries typed, String problem) {
+  @Transactional
+  ReviewView now(
+      Review review, List<StandInsView> standIns, String done, Entries typed, String problem) {
     LocalDate monday = review.now().monday();
     WeekTable table = new WeekTable(review.shown(), review.reader(), true);
-    String address = "/review/" + monday;
+    String address = address(review);
     return new ReviewView(
         frames.of("review", address),
         say("Review · ") + DayWords.season(day(review, monday)),
@@ -75,8 +92,8 @@ class ReviewSheet {
         MassesOfPriests.of(review.span()),
         review.signatures().stream().map(one -> earlier(monday, one)).toList(),
         office(monday),
-        standIns(review, address),
-        standIns.done(done, address),
+        standIns,
+        this.standIns.done(done, address),
         visitor.visitor().may(Action.SIGN_WEEKS)
             ? List.of(signing(review, address, typed, problem))
             : List.of());
@@ -106,16 +123,6 @@ class ReviewSheet {
         List.of());
   }
 
-  /** They are worked out only where a celebrant is away, since most weeks have none. */
-  private List<StandInsView> standIns(Review review, String address) {
-    boolean wanting =
-        review.clashes().stream().anyMatch(clash -> clash.kind() == ClashKind.NO_CELEBRANT);
-    LocalDate monday = review.now().monday();
-    return wanting
-        ? standIns.on(monday, monday.plusDays(ReadReview.DAYS - 1L), address)
-        : List.of();
-  }
-
   private List<ReviewView.Office> office(LocalDate monday) {
     LocalDate today = due.today();
     return due.pressingIn(monday).stream()
@@ -124,6 +131,10 @@ class ReviewSheet {
                 new ReviewView.Office(
                     one.isLate(today), one.about() + ".", one.sentence(today), one.address()))
         .toList();
+  }
+
+  private static String address(Review review) {
+    return "/review/" + review.now().monday();
   }
 
   private Day day(Review review, LocalDate date) {
