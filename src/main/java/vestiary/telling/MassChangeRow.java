@@ -13,7 +13,7 @@ import org.hibernate.type.SqlTypes;
 /** What a Mass was before it was changed; the database writes it. */
 @Entity
 @Table(name = "mass_change")
-class MassChangeRow {
+class MassChangeRow implements Change {
 
   @Id UUID id;
 
@@ -26,4 +26,14 @@ class MassChangeRow {
 
   @JdbcTypeCode(SqlTypes.JSON)
   MassBefore before;
+
+  @Override
+  public UUID id() {
+    return id;
+  }
+
+  @Override
+  public Instant at() {
+    return at;
+  }
 }

@@ -1,16 +1,6 @@
 package vestiary.telling;
 
-import io.quarkus.hibernate.orm.panache.PanacheRepositoryBase;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
-import java.util.List;
-import java.util.UUID;
 
 @ApplicationScoped
-class MassChangeRows implements PanacheRepositoryBase<MassChangeRow, UUID> {
-
-  /** The first first; for one to tell, while others wait. */
-  List<MassChangeRow> allLocked() {
-    return find("order by at, id").withLock(LockModeType.PESSIMISTIC_WRITE).list();
-  }
-}
+class MassChangeRows implements ChangeRows<MassChangeRow> {}

@@ -11,7 +11,7 @@ import org.hibernate.annotations.TenantId;
 /** That something was changed which sacristans may have been told of; the database writes it. */
 @Entity
 @Table(name = "sacristy_change")
-class SacristyChangeRow {
+class SacristyChangeRow implements Change {
 
   @Id UUID id;
 
@@ -20,4 +20,14 @@ class SacristyChangeRow {
   String clusterId;
 
   Instant at;
+
+  @Override
+  public UUID id() {
+    return id;
+  }
+
+  @Override
+  public Instant at() {
+    return at;
+  }
 }

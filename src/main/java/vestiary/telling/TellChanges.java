@@ -1,8 +1,6 @@
 package vestiary.telling;
 
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +20,6 @@ import vestiary.mail.MailServer;
 import vestiary.mail.ReaderAddresses;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
-import vestiary.problem.RaceLost;
 import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
@@ -42,7 +39,6 @@ class TellChanges {
   private final ReaderAddresses addresses;
   private final ChooseLetters choices;
   private final PostLetter post;
-  private final Clock clock;
 
   TellChanges(
       MailServer mail,
@@ -52,8 +48,7 @@ class TellChanges {
       FindPeople people,
       ReaderAddresses addresses,
       ChooseLetters choices,
-      PostLetter post,
-      Clock clock) {
+      PostLetter post) {
     this.mail = mail;
     this.changes = changes;
     this.masses = masses;
@@ -62,7 +57,6 @@ class TellChanges {
     this.addresses = addresses;
     this.choices = choices;
     this.post = post;
-    this.clock = clock;
   }
 
   /**
@@ -81,34 +75,14 @@ class TellChanges {
   }
 
   /** Looks in the present cluster whether there is something to tell, and writes. */
-  void look() {
-    try {
-      QuarkusTransaction.requiringNew().run(this::write);
-    } catch (RuntimeException failure) {
-      if (!RaceLost.isBehind(failure)) {
-        throw failure;
-      }
-    }
-  }
-
-  private void write() {
-    if (changes.count() == 0) {
-      return;
-    }
-    List<MassChangeRow> rows = changes.allLocked();
-    Instant now = clock.instant();
-    if (rows.isEmpty() || !isTime(rows, now)) {
-      return;
-    }
-    if (mail.isOn()) {
-      List<Changed> changed = gather(rows).stream().filter(one -> one.isAhead(now)).toList();
-      tell(changed);
-    }
-    changes.delete("id in ?1", rows.stream().map(row -> row.id).toList());
-  }
-
-  private static boolean isTime(List<MassChangeRow> rows, Instant now) {
-    return Quiet.since(rows.get(0).at, rows.get(rows.size() - 1).at, now);
+  void look(Instant now) {
+    changes.tellOnce(
+        now,
+        rows -> {
+          if (mail.isOn()) {
+            tell(gather(rows).stream().filter(one -> one.isAhead(now)).toList());
+          }
+        });
   }
 
   /** Each Mass once, as it was before its first change. */

@@ -1,8 +1,6 @@
 package vestiary.telling;
 
-import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -13,7 +11,6 @@ import java.util.UUID;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.mail.LetterKind;
-import vestiary.problem.RaceLost;
 import vestiary.users.MailReaders;
 
 /**
@@ -29,21 +26,18 @@ class TellSacristies {
   private final MailReaders readers;
   private final ChooseLetters choices;
   private final PostLetter post;
-  private final Clock clock;
 
   TellSacristies(
       SacristyChangeRows changes,
       KeepToldSacristies told,
       MailReaders readers,
       ChooseLetters choices,
-      PostLetter post,
-      Clock clock) {
+      PostLetter post) {
     this.changes = changes;
     this.told = told;
     this.readers = readers;
     this.choices = choices;
     this.post = post;
-    this.clock = clock;
   }
 
   /**
@@ -53,28 +47,13 @@ class TellSacristies {
       UUID once, KeepToldSacristies.Seen seen, Map<UUID, ChurchWeek> before, Instant now) {}
 
   /** Looks in the present cluster whether there is something to tell, and writes. */
-  void look() {
-    try {
-      QuarkusTransaction.requiringNew().run(this::write);
-    } catch (RuntimeException failure) {
-      if (!RaceLost.isBehind(failure)) {
-        throw failure;
-      }
-    }
-  }
-
-  private void write() {
-    if (changes.count() == 0) {
-      return;
-    }
-    List<SacristyChangeRow> rows = changes.allLocked();
-    Instant now = clock.instant();
-    if (rows.isEmpty() || !Quiet.since(rows.get(0).at, rows.get(rows.size() - 1).at, now)) {
-      return;
-    }
-    UUID last = rows.get(rows.size() - 1).id;
-    told.findDay().ifPresent(day -> tell(day, last, now));
-    changes.delete("id in ?1", rows.stream().map(row -> row.id).toList());
+  void look(Instant now) {
+    changes.tellOnce(
+        now,
+        rows -> {
+          UUID last = rows.get(rows.size() - 1).id();
+          told.findDay().ifPresent(day -> tell(day, last, now));
+        });
   }
 
   private void tell(LocalDate day, UUID last, Instant now) {

@@ -4,6 +4,7 @@ import com.github.kagkarlsson.scheduler.task.helper.RecurringTask;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import java.time.Clock;
 import java.time.Duration;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import vestiary.access.Rounds;
@@ -19,6 +20,7 @@ class TellingJobs {
   private final WriteWeekLetters week;
   private final TellChanges changes;
   private final TellSacristies sacristies;
+  private final Clock clock;
   private final boolean isOn;
 
   TellingJobs(
@@ -26,11 +28,13 @@ class TellingJobs {
       WriteWeekLetters week,
       TellChanges changes,
       TellSacristies sacristies,
+      Clock clock,
       @ConfigProperty(name = "vestiary.telling") boolean isOn) {
     this.rounds = rounds;
     this.week = week;
     this.changes = changes;
     this.sacristies = sacristies;
+    this.clock = clock;
     this.isOn = isOn;
   }
 
@@ -45,13 +49,15 @@ class TellingJobs {
   @Produces
   @Singleton
   RecurringTask<Void> everyMinute() {
-    return rounds.every(CHANGES_LOOK_AGAIN, "tell changes", isOn, changes::look);
+    return rounds.every(
+        CHANGES_LOOK_AGAIN, "tell changes", isOn, () -> changes.look(clock.instant()));
   }
 
   /** For the queue of jobs. */
   @Produces
   @Singleton
   RecurringTask<Void> everyMinuteInSacristies() {
-    return rounds.every(CHANGES_LOOK_AGAIN, "tell sacristies", isOn, sacristies::look);
+    return rounds.every(
+        CHANGES_LOOK_AGAIN, "tell sacristies", isOn, () -> sacristies.look(clock.instant()));
   }
 }

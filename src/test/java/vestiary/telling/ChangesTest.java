@@ -7,13 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
-import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.SQLException;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -23,17 +18,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.MailServer;
-import vestiary.mail.Postman;
-import vestiary.mail.ReaderAddresses;
 import vestiary.people.FindPeople;
 import vestiary.scenario.Asking;
 import vestiary.scenario.MailServerOfTests;
-import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 import vestiary.scenario.WithSmtp;
-import vestiary.schedule.ReadMasses;
-import vestiary.users.MailReaders;
 
 /** Whoever has a Mass that is moved, cancelled or given to another hears of it within minutes. */
 @QuarkusTest
@@ -45,17 +35,11 @@ class ChangesTest {
   private static final String AMBROSE = "ambrose@home.example";
 
   @Inject Scenario scenario;
+  @Inject Lettering letters;
   @Inject MailServer mail;
-  @Inject MassChangeRows changes;
-  @Inject ReadMasses masses;
   @Inject ReadCluster cluster;
   @Inject FindPeople people;
-  @Inject ReaderAddresses addresses;
-  @Inject MailReaders readers;
   @Inject ChooseLetters choices;
-  @Inject PostLetter post;
-  @Inject Postman postman;
-  @Inject OwnerDatabase database;
 
   @ConfigProperty(name = "quarkus.mailer.port")
   int port;
@@ -71,7 +55,7 @@ class ChangesTest {
     Sending.put("/api/people/ambrose-tarnwick/mail", Map.of("address", AMBROSE))
         .then()
         .statusCode(204);
-    scenario.within(scenario.ours(), changes::deleteAll);
+    letters.keepSilentOnChanges();
     smtp = new MailServerOfTests(port);
     smtp.start();
   }
@@ -82,7 +66,7 @@ class ChangesTest {
   }
 
   @Test
-  void a_mass_that_is_moved_is_told_with_the_old_hour_and_the_new() throws SQLException {
+  void a_mass_that_is_moved_is_told_with_the_old_hour_and_the_new() {
     Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
 
     look(Duration.ofMinutes(2));
@@ -102,7 +86,7 @@ class ChangesTest {
   }
 
   @Test
-  void ten_changes_are_one_letter() throws SQLException {
+  void ten_changes_are_one_letter() {
     for (String date : List.of("2026-12-02", "2026-12-09", "2026-12-16")) {
       Asking.change(mass("sa", date + "T08:00"), Map.of("start", date + "T08:15"));
       Asking.change(mass("sa", date + "T08:15"), Map.of("start", date + "T08:30"));
@@ -116,7 +100,7 @@ class ChangesTest {
   }
 
   @Test
-  void what_is_again_as_it_was_is_no_news() throws SQLException {
+  void what_is_again_as_it_was_is_no_news() {
     Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
     Asking.change(mass("sa", "2026-12-06T11:15"), Map.of("start", "2026-12-06T10:45"));
 
@@ -126,7 +110,7 @@ class ChangesTest {
   }
 
   @Test
-  void both_hear_of_a_mass_that_is_given_to_another() throws SQLException {
+  void both_hear_of_a_mass_that_is_given_to_another() {
     Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("celebrant", "ambrose-tarnwick"));
 
     look(Duration.ofMinutes(6));
@@ -138,7 +122,7 @@ class ChangesTest {
   }
 
   @Test
-  void a_mass_that_is_cancelled_is_told_and_a_past_one_is_not() throws SQLException {
+  void a_mass_that_is_cancelled_is_told_and_a_past_one_is_not() {
     Sending.delete("/api/masses/" + mass("sa", "2026-12-06T10:45").get("id"))
         .then()
         .statusCode(204);
@@ -154,7 +138,7 @@ class ChangesTest {
   }
 
   @Test
-  void whoever_wants_no_such_letters_has_none() throws SQLException {
+  void whoever_wants_no_such_letters_has_none() {
     UUID cosmas =
         UUID.fromString(
             Asking.only(
@@ -188,23 +172,7 @@ class ChangesTest {
   }
 
   /** As the jobs do so long after the last change. */
-  private void look(Duration after) throws SQLException {
-    changeAtNoon();
-    Clock then = Clock.fixed(NOON.plus(after), ZoneOffset.UTC);
-    TellChanges tell =
-        new TellChanges(mail, changes, masses, cluster, people, addresses, choices, post, then);
-    scenario.within(scenario.ours(), tell::look);
-    scenario.within(scenario.ours(), postman::deliver);
-  }
-
-  /** The database times changes by its own clock, which knows nothing of the scenario's day. */
-  private void changeAtNoon() throws SQLException {
-    try (Connection connection = database.getConnection();
-        PreparedStatement shift =
-            connection.prepareStatement(
-                "update mass_change set at = at - ((select max(at) from mass_change) - ?)")) {
-      shift.setObject(1, NOON.atOffset(ZoneOffset.UTC));
-      shift.executeUpdate();
-    }
+  private void look(Duration after) {
+    letters.tellChanges(NOON, NOON.plus(after));
   }
 }

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import vestiary.mail.KeptLetters;
 import vestiary.mail.Letter;
@@ -27,6 +28,7 @@ public class Lettering {
   private final WeekToldRows told;
   private final MassChangeRows changes;
   private final TellChanges tell;
+  private final TellSacristies tellSacristies;
   private final Postman postman;
   private final Clock clock;
   private final KeepToldSacristies sacristies;
@@ -40,6 +42,7 @@ public class Lettering {
       WeekToldRows told,
       MassChangeRows changes,
       TellChanges tell,
+      TellSacristies tellSacristies,
       Postman postman,
       Clock clock,
       KeepToldSacristies sacristies,
@@ -51,6 +54,7 @@ public class Lettering {
     this.told = told;
     this.changes = changes;
     this.tell = tell;
+    this.tellSacristies = tellSacristies;
     this.postman = postman;
     this.clock = clock;
     this.sacristies = sacristies;
@@ -64,10 +68,37 @@ public class Lettering {
 
   /** As the jobs do when nothing was changed for ten minutes. */
   public void tellChanges() {
-    Instant earlier = clock.instant().minus(TEN_MINUTES);
-    scenario.within(scenario.ours(), () -> changes.update("at = ?1", earlier));
-    scenario.within(scenario.ours(), tell::look);
+    Instant now = clock.instant();
+    tellChanges(now.minus(TEN_MINUTES), now);
+  }
+
+  /**
+   * As the jobs do at that moment.
+   *
+   * @param last of the last change; the database times changes by its own clock, which knows
+   *     nothing of the scenario's day, and those before it keep their distance
+   */
+  void tellChanges(Instant last, Instant now) {
+    look(changes, last, () -> tell.look(now));
+  }
+
+  /** The same of what sacristans are told at once. */
+  void tellSacristies(Instant last, Instant now) {
+    look(seen, last, () -> tellSacristies.look(now));
+  }
+
+  private <C extends Change> void look(ChangeRows<C> changes, Instant last, Runnable look) {
+    scenario.within(scenario.ours(), () -> shift(changes, last));
+    scenario.within(scenario.ours(), look);
     scenario.within(scenario.ours(), postman::deliver);
+  }
+
+  private static <C extends Change> void shift(ChangeRows<C> changes, Instant last) {
+    List<C> all = changes.list("order by at desc");
+    for (C change : all) {
+      Instant at = change.at().minus(Duration.between(last, all.get(0).at()));
+      changes.update("at = ?1 where id = ?2", at, change.id());
+    }
   }
 
   /**

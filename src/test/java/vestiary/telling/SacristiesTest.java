@@ -7,15 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
 import jakarta.inject.Inject;
-import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.SQLException;
-import java.sql.Timestamp;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -24,17 +18,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
-import vestiary.mail.Postman;
 import vestiary.scenario.Asking;
 import vestiary.scenario.MailServerOfTests;
-import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Page;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
 import vestiary.scenario.WithSmtp;
 import vestiary.users.LettingIn;
-import vestiary.users.MailReaders;
 
 /** A sacristan hears within minutes of what has changed since the letter of the week, and once. */
 @QuarkusTest
@@ -48,14 +39,10 @@ class SacristiesTest {
   private static final Instant CHANGED = Instant.parse("2026-12-04T18:00:00Z");
 
   @Inject Scenario scenario;
+  @Inject Lettering letters;
   @Inject LettingIn letting;
-  @Inject SacristyChangeRows changes;
   @Inject KeepToldSacristies told;
-  @Inject MailReaders readers;
   @Inject ChooseLetters choices;
-  @Inject PostLetter post;
-  @Inject Postman postman;
-  @Inject OwnerDatabase database;
 
   @ConfigProperty(name = "quarkus.mailer.port")
   int port;
@@ -81,7 +68,7 @@ class SacristiesTest {
   }
 
   @Test
-  void many_changes_are_one_letter_and_never_another() throws SQLException {
+  void many_changes_are_one_letter_and_never_another() {
     Map<String, Object> confirmation = Asking.mass("ht", "2026-12-05T10:30");
     Asking.change(confirmation, Map.of("start", "2026-12-05T11:00"));
     Asking.change(Asking.mass("ht", "2026-12-05T11:00"), Map.of("start", "2026-12-05T11:15"));
@@ -109,7 +96,7 @@ class SacristiesTest {
   }
 
   @Test
-  void what_is_again_as_it_was_and_what_is_another_church_s_is_no_news() throws SQLException {
+  void what_is_again_as_it_was_and_what_is_another_church_s_is_no_news() {
     Asking.change(Asking.mass("ht", "2026-12-05T10:30"), Map.of("start", "2026-12-05T11:00"));
     Asking.change(Asking.mass("ht", "2026-12-05T11:00"), Map.of("start", "2026-12-05T10:30"));
     Asking.change(Asking.mass("sa", "2026-12-06T10:45"), Map.of("note", "Coffee afterwards"));
@@ -120,8 +107,7 @@ class SacristiesTest {
   }
 
   @Test
-  void a_mass_that_is_cancelled_and_a_journey_that_is_not_made_are_told_in_their_language()
-      throws SQLException {
+  void a_mass_that_is_cancelled_and_a_journey_that_is_not_made_are_told_in_their_language() {
     scenario.within(
         scenario.ours(), () -> choices.choose(sacristan, new LetterWish(true, true, true, "es")));
     Sending.delete("/api/masses/" + mass("2026-12-05T10:30")).then().statusCode(204);
@@ -140,7 +126,7 @@ class SacristiesTest {
   }
 
   @Test
-  void a_clash_at_their_church_is_told_and_that_it_is_mended() throws SQLException {
+  void a_clash_at_their_church_is_told_and_that_it_is_mended() {
     Map<String, Object> mass = Asking.mass("ht", "2026-12-08T18:30");
     Asking.change(mass, Map.of("colour", "violet"));
     look(Duration.ofMinutes(6));
@@ -155,7 +141,7 @@ class SacristiesTest {
   }
 
   @Test
-  void whoever_wants_none_has_none_and_chooses_so_on_their_own_page() throws SQLException {
+  void whoever_wants_none_has_none_and_chooses_so_on_their_own_page() {
     String session = letting.session(sacristan);
     Page page =
         Page.of(LettingIn.browser(session).get("/letters/mine").asString())
@@ -177,7 +163,7 @@ class SacristiesTest {
   }
 
   @Test
-  void what_is_past_is_not_told() throws SQLException {
+  void what_is_past_is_not_told() {
     Asking.change(Asking.mass("ht", "2026-12-05T10:30"), Map.of("start", "2026-12-05T11:00"));
 
     look(Duration.ofDays(2));
@@ -189,17 +175,8 @@ class SacristiesTest {
     return Asking.mass("ht", start).get("id").toString();
   }
 
-  /** As the jobs do so long after the last change; the database times changes by its own clock. */
-  private void look(Duration after) throws SQLException {
-    try (Connection connection = database.getConnection();
-        PreparedStatement statement =
-            connection.prepareStatement("update sacristy_change set at = ?")) {
-      statement.setTimestamp(1, Timestamp.from(CHANGED));
-      statement.executeUpdate();
-    }
-    Clock then = Clock.fixed(CHANGED.plus(after), ZoneOffset.UTC);
-    TellSacristies tell = new TellSacristies(changes, told, readers, choices, post, then);
-    scenario.within(scenario.ours(), tell::look);
-    scenario.within(scenario.ours(), postman::deliver);
+  /** As the jobs do so long after the last change. */
+  private void look(Duration after) {
+    letters.tellSacristies(CHANGED, CHANGED.plus(after));
   }
 }
