@@ -13,7 +13,6 @@ import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
-import vestiary.problem.Asked;
 
 /** Closes a church, sends its pieces home elsewhere, opens it again. */
 @Path("/api/churches/{slug}/closing")
@@ -41,15 +40,13 @@ class ClosingResource {
       @Parameter(description = "true to be told what it would do") @QueryParam("dryRun")
           String dryRun,
       MergerBodies.Closing body) {
-    MergerBodies.Closing wanted = Asked.body(body);
-    boolean isTrial = Trial.isAsked(dryRun);
     return trial.run(
-        isTrial,
-        () -> {
+        dryRun,
+        body,
+        (wanted, isDone) -> {
           ClosingSheet.Ahead ahead = sheet.ahead(slug, wanted.from());
           close.close(slug, wanted.from(), Objects.toString(wanted.note(), ""));
-          return new MergerBodies.Closed(
-              slug, ahead.from(), !isTrial, ahead.ends(), ahead.pieces());
+          return new MergerBodies.Closed(slug, ahead.from(), isDone, ahead.ends(), ahead.pieces());
         });
   }
 
@@ -64,10 +61,10 @@ class ClosingResource {
       @Parameter(description = "true to be told what it would do") @QueryParam("dryRun")
           String dryRun,
       MergerBodies.Goods body) {
-    MergerBodies.Goods wanted = Asked.body(body);
-    boolean isTrial = Trial.isAsked(dryRun);
     return trial.run(
-        isTrial, () -> new MergerBodies.Moved(!isTrial, close.sendHome(slug, wanted.to())));
+        dryRun,
+        body,
+        (wanted, isDone) -> new MergerBodies.Moved(isDone, close.sendHome(slug, wanted.to())));
   }
 
   @DELETE

@@ -16,7 +16,6 @@ import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
 import vestiary.cluster.Parishes;
-import vestiary.problem.Asked;
 
 /** The parishes of the cluster; one is merged into another. */
 @Path("/api/parishes")
@@ -62,15 +61,14 @@ class ParishesResource {
       @Parameter(description = "true to be told what it would do") @QueryParam("dryRun")
           String dryRun,
       MergerBodies.Merging body) {
-    MergerBodies.Merging wanted = Asked.body(body);
-    boolean isTrial = Trial.isAsked(dryRun);
     return trial.run(
-        isTrial,
-        () -> {
+        dryRun,
+        body,
+        (wanted, isDone) -> {
           List<String> churches = parishes.get(id).churches();
           int pieces =
               merge.merge(id, wanted.into(), wanted.since(), Objects.toString(wanted.note(), ""));
-          return new MergerBodies.Merged(!isTrial, churches, pieces);
+          return new MergerBodies.Merged(isDone, churches, pieces);
         });
   }
 }

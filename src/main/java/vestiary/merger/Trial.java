@@ -7,7 +7,6 @@ import jakarta.transaction.SystemException;
 import jakarta.transaction.TransactionManager;
 import jakarta.transaction.Transactional;
 import java.util.Objects;
-import java.util.function.Supplier;
 import vestiary.problem.Asked;
 
 /** Does something in full and takes it back where it was only to be tried. */
@@ -20,12 +19,33 @@ class Trial {
     this.transactions = transactions;
   }
 
+  /** What is done with what a program asks for. */
+  interface Deed<B, T> {
+
+    /**
+     * @param isDone false if it is to be taken back
+     */
+    T of(B asked, boolean isDone);
+  }
+
   /**
-   * Whether that is asked for.
+   * Refused as if it were done in earnest; nothing is changed on a trial.
    *
-   * @throws vestiary.problem.Refused if it is neither true nor false
+   * @param dryRun as the address has it; {@code null} for none
+   * @throws vestiary.problem.Refused also if that is neither true nor false, or nothing was sent
    */
-  static boolean isAsked(String dryRun) {
+  @Transactional
+  <B, T> T run(String dryRun, B sent, Deed<B, T> deed) {
+    B asked = Asked.body(sent);
+    boolean isTrial = isAsked(dryRun);
+    T answer = deed.of(asked, !isTrial);
+    if (isTrial) {
+      takeBack();
+    }
+    return answer;
+  }
+
+  private static boolean isAsked(String dryRun) {
     Asked asked = new Asked();
     String text = asked.text("dryRun", Objects.toString(dryRun, ""));
     if (!text.isEmpty() && !text.equals("true") && !text.equals("false")) {
@@ -33,16 +53,6 @@ class Trial {
     }
     asked.refuseIfFaulty();
     return text.equals("true");
-  }
-
-  /** Refused as if it were done in earnest; nothing is changed on a trial. */
-  @Transactional
-  <T> T run(boolean isTrial, Supplier<T> deed) {
-    T answer = deed.get();
-    if (isTrial) {
-      takeBack();
-    }
-    return answer;
   }
 
   private void takeBack() {
