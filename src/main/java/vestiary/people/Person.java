@@ -23,11 +23,21 @@ public record Person(
 
   /** With the title as it is spoken, for example "Father Cosmas Ilverton". */
   public String calledName() {
-    return ((title.equals("Fr") ? say("Father") : title) + " " + name).strip();
+    return (spokenTitle() + " " + name).strip();
   }
 
   /** Short name, with the title where a bishop's is due. */
   public String tightName() {
-    return role == PersonRole.BISHOP ? title + " " + shortName : shortName;
+    return role == PersonRole.BISHOP ? spokenTitle() + " " + shortName : shortName;
+  }
+
+  /** The usual ones in the language of whoever reads; others as they were entered. */
+  private String spokenTitle() {
+    return switch (title) {
+      case "Fr" -> say("Father");
+      case "Deacon" -> say("Deacon");
+      case "Bishop" -> say("Bishop");
+      default -> title;
+    };
   }
 }

@@ -29,6 +29,7 @@ import vestiary.users.MailReaders;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** One's own choice of letters. */
 @Path("/letters/mine")
@@ -97,7 +98,7 @@ class OwnLettersPage {
             ChoiceWords.of(
                 choices.of(reader),
                 settings.read(),
-                Tongue.of(Locale.ENGLISH),
+                Tongue.of(Speech.localeOr(Locale.ENGLISH)),
                 "stop.which",
                 ADDRESS,
                 readers.isSacristan(reader))));

@@ -110,14 +110,18 @@ public final class Tongue {
     return say("piece." + kind.id());
   }
 
-  /** With the title as it is spoken, for example "Father Cosmas Ilverton". */
+  /**
+   * With the title as it is spoken, for example "Father Cosmas Ilverton"; an unusual one as it was
+   * entered.
+   */
   public String called(Person person) {
-    if (person.title().equals("Fr")) {
-      return say("father", person.name());
-    }
-    return person.title().isEmpty() && person.role() == PersonRole.DEACON
-        ? say("deacon", person.name())
-        : (person.title() + " " + person.name()).strip();
+    return switch (person.title()) {
+      case "Fr" -> say("father", person.name());
+      case "Deacon" -> say("deacon", person.name());
+      case "Bishop" -> say("bishop", person.name());
+      case "" -> person.role() == PersonRole.DEACON ? say("deacon", person.name()) : person.name();
+      default -> person.title() + " " + person.name();
+    };
   }
 
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */

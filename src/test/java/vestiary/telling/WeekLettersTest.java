@@ -201,6 +201,13 @@ class WeekLettersTest {
     Page page =
         Page.of(LettingIn.browser(session).get("/letters/mine").asString())
             .says("They go to nell@home.example.");
+    Page.of(
+            LettingIn.browser(session)
+                .header("Accept-Language", "es")
+                .get("/letters/mine")
+                .asString())
+        .says("Qué cartas quiere")
+        .keepsSilentOn("Which letters");
     LettingIn.browser(session)
         .formParam("form-token", LettingIn.formToken(page.html()))
         .formParam("changes", "true")
