@@ -16,6 +16,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import vestiary.access.Action;
 import vestiary.access.Needs;
@@ -23,6 +24,7 @@ import vestiary.access.OpenToAll;
 import vestiary.problem.FormAnswer;
 import vestiary.web.Entries;
 import vestiary.web.PageAnswer;
+import vestiary.web.Speech;
 
 /** Mass times for the people, without sign-in: nothing but what was published. */
 @Path("/times")
@@ -59,7 +61,7 @@ class TimesPage {
     String said = done.equals("published") ? say("Published: this is what people see now.") : "";
     return Templates.times(
         sheet.view(
-            new TimesAsked(church, language, cluster, week),
+            new TimesAsked(church, orOfReader(language), cluster, week),
             new PressSheet.Note(said, "", Entries.empty())));
   }
 
@@ -108,7 +110,13 @@ class TimesPage {
               refusal.status(),
               Templates.times(
                   sheet.view(
-                      new TimesAsked("", "", "", ""), new PressSheet.Note("", problem, marked))));
+                      new TimesAsked("", orOfReader(""), "", ""),
+                      new PressSheet.Note("", problem, marked))));
         });
+  }
+
+  /** What hangs at a door or stands in a bulletin does not depend on whose browser printed it. */
+  private static String orOfReader(String language) {
+    return language.isEmpty() ? Speech.locale().map(Locale::toLanguageTag).orElse("") : language;
   }
 }

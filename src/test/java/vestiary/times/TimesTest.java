@@ -90,6 +90,15 @@ class TimesTest {
   }
 
   @Test
+  void whose_browser_reads_spanish_sees_it_and_the_door_s_sheet_is_the_cluster_s() {
+    publish("");
+
+    Page.of(inSpanish("/times?church=ht&week=2026-12-06")).says("Misa dominical");
+    Page.of(inSpanish("/times?church=ht&week=2026-12-06&lang=en")).keepsSilentOn("Misa dominical");
+    Page.of(inSpanish("/times/door?church=ht&week=2026-12-06")).keepsSilentOn("Misa dominical");
+  }
+
+  @Test
   void nobody_is_named_unless_the_cluster_chooses_so() {
     publish("");
     for (String address : List.of("/times", "/times/bulletin.txt", "/feeds/times.ics")) {
@@ -233,5 +242,15 @@ class TimesTest {
   /** As whoever has not signed in sees it. */
   private static String people(String address) {
     return LettingIn.browser().get(address).then().statusCode(200).extract().asString();
+  }
+
+  private static String inSpanish(String address) {
+    return LettingIn.browser()
+        .header("Accept-Language", "es")
+        .get(address)
+        .then()
+        .statusCode(200)
+        .extract()
+        .asString();
   }
 }
