@@ -1,5 +1,7 @@
 package vestiary.assigning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalTime;
@@ -14,6 +16,8 @@ import vestiary.allocation.celebrant.Question;
 import vestiary.allocation.celebrant.Timetable;
 import vestiary.allocation.celebrant.WaysOut;
 import vestiary.cluster.CountBy;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
 
@@ -35,7 +39,7 @@ class AdviseOnMass {
   /**
    * On a Mass as it is entered.
    *
-   * @throws Refused if there is none of that id
+   * @throws Refused if there is none of that id, or it is no Mass, which can. 905 does not count
    */
   Advice of(String id) {
     Scene scene = read.around(id);
@@ -44,6 +48,13 @@ class AdviseOnMass {
             .filter(one -> one.id().value().toString().equals(id))
             .findFirst()
             .orElseGet(() -> read.mass(id));
+    if (!mass.kind().isMass()) {
+      throw new Refused(
+          new Refusal.AgainstRule(
+              "mass",
+              say(
+                  "This is no Mass, so it is not counted with a priest’s Masses (can. 905) and nobody is looked for. Name whoever presides on its own page.")));
+    }
     return of(scene, mass);
   }
 

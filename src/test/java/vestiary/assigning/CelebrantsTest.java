@@ -1,5 +1,6 @@
 package vestiary.assigning;
 
+import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -273,6 +274,18 @@ class CelebrantsTest {
     assertTrue(said.contains("Father Ambrose Tarnwick is at Holy Trinity until 12:30"), said);
     assertTrue(said.contains("Father Fintan Oakhallow could take it, too."), said);
     get("/celebrant-advice?church=sj&date=&time=11:00").then().statusCode(200);
+  }
+
+  @Test
+  void benediction_is_no_mass_and_nobody_is_looked_for() {
+    // Can. 905 speaks of celebrating the Eucharist.
+    Map<String, Object> benediction =
+        Sending.mass(Map.of("church", "sa", "start", SUNDAY + "T15:00", "mass", "benediction"));
+
+    get("/api/celebrants/masses/" + benediction.get("id"))
+        .then()
+        .statusCode(422)
+        .body("detail", startsWith("This is no Mass, so it is not counted"));
   }
 
   private static void company(String... named) {
