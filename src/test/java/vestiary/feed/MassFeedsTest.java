@@ -32,7 +32,7 @@ import vestiary.users.LettingIn;
 @QuarkusTest
 class MassFeedsTest {
 
-  private static final String MINE = "/feeds/mine.ics";
+  static final String MINE = "/feeds/mine.ics";
   private static final String CHURCH = "/feeds/masses.ics";
 
   @Inject Scenario scenario;
@@ -62,7 +62,7 @@ class MassFeedsTest {
     key = key(session);
   }
 
-  private static String key(String session) {
+  static String key(String session) {
     String page = LettingIn.browser(session).get("/account").asString();
     String made =
         LettingIn.browser(session)
@@ -293,17 +293,17 @@ class MassFeedsTest {
     return answer;
   }
 
-  private static List<VEvent> events(Response answer) throws Exception {
+  static List<VEvent> events(Response answer) throws Exception {
     Calendar read = new CalendarBuilder().build(new StringReader(answer.asString()));
     assertFalse(read.validate().hasErrors(), read.validate().toString());
     return read.getComponents(Component.VEVENT);
   }
 
-  private static int sequence(VEvent event) {
+  static int sequence(VEvent event) {
     return Integer.parseInt(value(event, Property.SEQUENCE));
   }
 
-  private static String value(VEvent event, String property) {
+  static String value(VEvent event, String property) {
     return event.getProperty(property).map(p -> ((Property) p).getValue()).orElse("");
   }
 }
