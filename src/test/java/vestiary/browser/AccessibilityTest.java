@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
@@ -33,22 +32,31 @@ class AccessibilityTest {
   /** The width in CSS pixels of a common phone held upright. */
   private static final int PHONE = 390;
 
+  private static final int HEIGHT = 900;
+
   /** A4 (ISO 216), 297 by 210 millimetres, in the points of PDF, 72 to the inch. */
   private static final double A4_LONG = 841.9;
 
   private static final double A4_SHORT = 595.3;
 
+  /** No colour depends on the width, and no width on the colours: each is looked at once. */
+  private static final List<Look> LOOKS =
+      List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK));
+
   private static PackagedServer server;
   private static OpenBrowser open;
 
-  /** Of somebody who has come in. */
-  private static String cookies;
+  /** Of somebody who has come in, and of somebody who has not. */
+  private static BrowserContext entered;
+
+  private static BrowserContext outside;
 
   @BeforeAll
   static void come_in() {
-    try (BrowserContext context = open.browser().newContext()) {
-      Enter.demo(context.newPage(), server, "/week");
-      cookies = context.storageState();
+    entered = open.browser().newContext();
+    outside = open.browser().newContext();
+    try (Page page = entered.newPage()) {
+      Enter.demo(page, server, "/week");
     }
   }
 
@@ -184,9 +192,8 @@ class AccessibilityTest {
 
   @Test
   void the_next_masses_are_shown_while_a_mass_time_is_typed() {
-    try (BrowserContext context =
-        open.browser().newContext(options(new Look(PHONE, ColorScheme.LIGHT), true))) {
-      Page page = context.newPage();
+    try (Page page = entered.newPage()) {
+      page.setViewportSize(PHONE, HEIGHT);
       page.navigate(server.address("/patterns/new?church=sa"));
 
       page.getByLabel("Begins at").fill("19:00");
@@ -203,10 +210,18 @@ class AccessibilityTest {
   @MethodSource("every_page")
   void everybody_can_use_it(Sheet sheet) {
     List<String> faults = new ArrayList<>();
-    // No colour depends on the width, and no width on the colours: each is looked at once.
-    for (Look look :
-        List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK))) {
-      faults.addAll(faults(sheet, look));
+    try (Page page = (sheet.entered() ? entered : outside).newPage()) {
+      List<String> complaints = complaints(page, sheet);
+      show(page, LOOKS.get(0));
+      Response response = page.navigate(server.address(sheet.address()));
+      if (response.status() != sheet.status()) {
+        faults.add("status " + response.status());
+      }
+      for (Look look : LOOKS) {
+        show(page, look);
+        faults(page, look, complaints).forEach(fault -> faults.add(look + ": " + fault));
+        complaints.clear();
+      }
     }
 
     assertEquals(List.of(), faults);
@@ -233,21 +248,19 @@ class AccessibilityTest {
     }
   }
 
-  private static List<String> faults(Sheet sheet, Look look) {
+  /** The server does not know how wide a screen is, or how dark: one loaded page does for both. */
+  private static void show(Page page, Look look) {
+    page.setViewportSize(look.width(), HEIGHT);
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look.scheme()));
+  }
+
+  private static List<String> faults(Page page, Look look, List<String> complaints) {
     List<String> faults = new ArrayList<>();
-    try (BrowserContext context = open.browser().newContext(options(look, sheet.entered()))) {
-      Page page = context.newPage();
-      List<String> complaints = complaints(page, sheet);
-      Response response = page.navigate(server.address(sheet.address()));
-      if (response.status() != sheet.status()) {
-        faults.add("status " + response.status());
-      }
-      if ((int) page.evaluate("document.documentElement.scrollWidth") > look.width()) {
-        faults.add(look + ": wider than the screen");
-      }
-      List.copyOf(complaints).forEach(complaint -> faults.add(look + ": " + complaint));
-      Axe.violations(page).forEach(violation -> faults.add(look + ": " + violation));
+    if ((int) page.evaluate("document.documentElement.scrollWidth") > look.width()) {
+      faults.add("wider than the screen");
     }
+    faults.addAll(complaints);
+    faults.addAll(Axe.violations(page));
     return faults;
   }
 
@@ -263,14 +276,6 @@ class AccessibilityTest {
         });
     page.onPageError(complaints::add);
     return complaints;
-  }
-
-  private static Browser.NewContextOptions options(Look look, boolean entered) {
-    Browser.NewContextOptions options =
-        new Browser.NewContextOptions()
-            .setViewportSize(look.width(), 900)
-            .setColorScheme(look.scheme());
-    return entered ? options.setStorageState(cookies) : options;
   }
 
   private static String plan(LocalDate week) {
@@ -301,9 +306,7 @@ class AccessibilityTest {
 
   /** The file waits for whoever sent it alone, so that the same person looks who sends. */
   private static String list() {
-    try (BrowserContext context =
-        open.browser().newContext(options(new Look(DESK, ColorScheme.LIGHT), true))) {
-      Page page = context.newPage();
+    try (Page page = entered.newPage()) {
       page.navigate(server.address("/import"));
       page.getByLabel("What is in it").selectOption("journeys");
       page.getByLabel("File")
