@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
@@ -46,7 +47,7 @@ record AbsenceLine(int line, String person, LocalDate from, LocalDate to, String
             cells.date("to", words, "").orElse(LocalDate.MAX),
             cells.text("reason"));
     if (absence.to().isBefore(absence.from())) {
-      cells.refuse("to", "Write a day on or after the first, " + cells.text("from") + ".");
+      cells.refuse("to", say("Write a day on or after the first, %s.", cells.text("from")));
     }
     Reading<AbsenceLine> reading = cells.reading(() -> absence);
     return reading.isGood() && from.isEmpty() ? Reading.nothing() : reading;

@@ -7,11 +7,13 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.UUID;
 import vestiary.access.CurrentCluster;
 import vestiary.plan.Errands;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.web.Speech;
 
 /** Has a kept file tried or brought in: a short one at once, a long one as a job. */
 @ApplicationScoped
@@ -53,6 +55,7 @@ class AskImport {
     row.progress = 0;
     row.cancelled = false;
     row.failure = "";
+    row.language = Speech.localeOr(Locale.ENGLISH).toLanguageTag();
     row.become(ImportState.WAITING);
     rows.flush();
     if (row.lines <= SHORT) {

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 /**
  * Why a line of a file cannot be brought in.
  *
@@ -21,8 +23,6 @@ public record BadLine(int line, String column, String reason) {
   static BadLine of(int line, String column, String text, String wanted) {
     String shown = text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "…" : text;
     return new BadLine(
-        line,
-        column,
-        text.isEmpty() ? wanted : "\"%s\" cannot stand here. %s".formatted(shown, wanted));
+        line, column, text.isEmpty() ? wanted : say("\"%s\" cannot stand here. %s", shown, wanted));
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -15,9 +17,12 @@ import java.util.stream.Stream;
  */
 record Bringing(String role, int count, List<String> kinds) {
 
-  static final String WANTED =
-      "Write a role (%s), how many of them %s if more than one, a colon and kinds of piece joined by +, for example principal:chasuble+stole. Kinds are: %s."
-          .formatted(Words.VESTED, Range.BRINGING, Words.PIECE_KINDS);
+  /** What may stand there, as a sentence. */
+  static String wanted() {
+    return say(
+        "Write a role (%s), how many of them %s if more than one, a colon and kinds of piece joined by +, for example principal:chasuble+stole. Kinds are: %s.",
+        Words.VESTED, Range.BRINGING, Words.PIECE_KINDS);
+  }
 
   private static final Pattern FORM = Pattern.compile("([\\p{L}-]+)(?: +(\\d+))? *:(.+)");
 

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import biweekly.component.VEvent;
 import biweekly.property.DateStart;
 import biweekly.property.RecurrenceProperty;
@@ -94,7 +96,8 @@ final class CalendarFile {
     }
     for (CalendarEvents.Found found : events) {
       if (masses.size() > MOST) {
-        bad.add(new BadLine(found.number(), "", "The events from here on were not looked at."));
+        bad.add(
+            new BadLine(found.number(), "", say("The events from here on were not looked at.")));
         return;
       }
       if (found.event().getRecurrenceId() == null) {
@@ -127,7 +130,7 @@ final class CalendarFile {
         break;
       }
       if (step > MOST_STEPS || masses.size() > MOST) {
-        refuse(found, "It recurs more often than can be brought in; choose fewer days.");
+        refuse(found, say("It recurs more often than can be brought in; choose fewer days."));
         break;
       }
       CalendarEvents.Found instead = moved.remove(time);
@@ -171,18 +174,18 @@ final class CalendarFile {
     VEvent event = found.event();
     DateStart start = event.getDateStart();
     if (start == null || start.getValue() == null) {
-      return Optional.of("It has no beginning (DTSTART).");
+      return Optional.of(say("It has no beginning (DTSTART)."));
     }
     if (!start.getValue().hasTime()) {
-      return Optional.of("It has a day and no hour; a Mass needs one.");
+      return Optional.of(say("It has a day and no hour; a Mass needs one."));
     }
     if (event.getUid() == null || text(event.getUid().getValue()).isEmpty()) {
-      return Optional.of("It has no name of its own (UID), by which it would be known again.");
+      return Optional.of(say("It has no name of its own (UID), by which it would be known again."));
     }
     String zoneId = start.getParameter("TZID");
     if (zoneId != null && !isKnown(found, start)) {
       return Optional.of(
-          "Its time zone \"%s\" is not known; write one such as %s.".formatted(zoneId, zone));
+          say("Its time zone \"%s\" is not known; write one such as %s.", zoneId, zone));
     }
     return Stream.concat(
             Stream.ofNullable(event.getRecurrenceRule()), event.getExceptionRules().stream())
@@ -194,14 +197,14 @@ final class CalendarFile {
   private static Optional<String> ruleFault(RecurrenceProperty property) {
     Recurrence rule = property.getValue();
     if (rule == null || !DAILY_OR_RARER.contains(rule.getFrequency())) {
-      return Optional.of("It recurs more often than daily, which no Mass does.");
+      return Optional.of(say("It recurs more often than daily, which no Mass does."));
     }
     boolean dividesDays =
         !rule.getByHour().isEmpty()
             || !rule.getByMinute().isEmpty()
             || !rule.getBySecond().isEmpty();
     return dividesDays
-        ? Optional.of("Its rule names hours; give each hour an event of its own.")
+        ? Optional.of(say("Its rule names hours; give each hour an event of its own."))
         : Optional.empty();
   }
 

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
@@ -66,13 +67,13 @@ record CareLine(
 
   private static void check(Cells cells, CareLine care) {
     if (cells.has("piece") == cells.has("set")) {
-      cells.refuse("piece", "Fill in either the column piece or the column set.");
+      cells.refuse("piece", say("Fill in either the column piece or the column set."));
     }
     if (care.to().isBefore(care.from())) {
-      cells.refuse("to", "Write a day on or after the first, " + cells.text("from") + ".");
+      cells.refuse("to", say("Write a day on or after the first, %s.", cells.text("from")));
     }
     if (care.due().isBefore(care.from())) {
-      cells.refuse("due", "Write a day on or after the first, " + cells.text("from") + ".");
+      cells.refuse("due", say("Write a day on or after the first, %s.", cells.text("from")));
     }
   }
 

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -25,8 +27,6 @@ final class Cells {
 
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("H:mm").withResolverStyle(ResolverStyle.STRICT);
-  private static final String CLOCK_WANTED =
-      "Write hours and minutes from 00:00 to 23:59, for example 18:30.";
 
   private final CsvLine line;
   private final List<BadLine> bad = new ArrayList<>();
@@ -61,12 +61,12 @@ final class Cells {
 
   /** One of those words; empty if left out. */
   String word(String column, Words words) {
-    return one(column, words::find, "Write one of: " + words + ".").orElse("");
+    return one(column, words::find, say("Write one of: %s.", words)).orElse("");
   }
 
   /** Such words between bars; none if left out. */
   List<String> words(String column, Words words) {
-    return all(column, words::find, "Write one of: " + words + ".");
+    return all(column, words::find, say("Write one of: %s.", words));
   }
 
   /** Whether the cell says yes; no if left out. */
@@ -81,12 +81,12 @@ final class Cells {
 
   /** A whole number, or that other one if left out. */
   int number(String column, Range range, int otherwise) {
-    return one(column, range::find, "Write a whole number " + range + ".").orElse(otherwise);
+    return one(column, range::find, say("Write a whole number %s.", range)).orElse(otherwise);
   }
 
   /** An angle from minus that bound to plus it, in degrees; not a number if left out. */
   double degrees(String column, int bound) {
-    String wanted = "Write degrees with a decimal point, from -%d to %d.".formatted(bound, bound);
+    String wanted = say("Write degrees with a decimal point, from -%d to %d.", bound, bound);
     return one(column, text -> degrees(text).filter(d -> Math.abs(d) <= bound), wanted)
         .orElse(Double.NaN);
   }
@@ -103,17 +103,18 @@ final class Cells {
 
   /** A day of every year or of leap years, as in 09-19; empty if left out. */
   String monthAndDay(String column) {
-    return one(column, Cells::dayOfTheYear, "Write month and day, for example 09-19.").orElse("");
+    return one(column, Cells::dayOfTheYear, say("Write month and day, for example 09-19."))
+        .orElse("");
   }
 
   /** A time of day by the 24-hour clock; midnight if left out. */
   LocalTime time(String column) {
-    return one(column, Cells::clock, CLOCK_WANTED).orElse(LocalTime.MIDNIGHT);
+    return one(column, Cells::clock, clockWanted()).orElse(LocalTime.MIDNIGHT);
   }
 
   /** Such times between bars; none if left out. */
   List<LocalTime> times(String column) {
-    return all(column, Cells::clock, CLOCK_WANTED);
+    return all(column, Cells::clock, clockWanted());
   }
 
   /** What the whole cell is read as; empty if left out. */
@@ -166,6 +167,10 @@ final class Cells {
     } catch (DateTimeException noMonthAndDay) {
       return Optional.empty();
     }
+  }
+
+  private static String clockWanted() {
+    return say("Write hours and minutes from 00:00 to 23:59, for example 18:30.");
   }
 
   private static Optional<LocalTime> clock(String text) {

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,7 +34,9 @@ public record ChosenColumns(Map<String, Integer> places, Map<String, String> sam
             .map(
                 c ->
                     new BadLine(
-                        1, c.name(), "Say which column holds this, or what holds on every line."))
+                        1,
+                        c.name(),
+                        say("Say which column holds this, or what holds on every line.")))
             .toList();
     if (!missing.isEmpty()) {
       return new CsvTable(List.of(), missing, List.of());

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
@@ -98,16 +99,16 @@ record ChurchLine(
 
   private static void checkTitle(Cells cells) {
     if (cells.has("titular") && cells.has("titularDay")) {
-      cells.refuse("titularDay", "Leave it empty where titular names a celebration.");
+      cells.refuse("titularDay", say("Leave it empty where titular names a celebration."));
     }
     if (cells.has("titularDay") != cells.has("titularColour")) {
-      cells.refuse("titularColour", "Fill in titularDay and titularColour, or neither.");
+      cells.refuse("titularColour", say("Fill in titularDay and titularColour, or neither."));
     }
   }
 
   private static void checkPlace(Cells cells) {
     if (cells.has("latitude") != cells.has("longitude")) {
-      cells.refuse("longitude", "Fill in latitude and longitude, or neither.");
+      cells.refuse("longitude", say("Fill in latitude and longitude, or neither."));
     }
   }
 }

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.ZoneId;
@@ -110,7 +111,7 @@ record ClusterLine(
 
   static Reading<ClusterLine> read(CsvTable table) {
     Reading<ClusterLine> lines = table.read(ClusterLine::parse);
-    return lines.unique("name", ClusterLine::line, line -> List.of("the cluster"));
+    return lines.unique("name", ClusterLine::line, line -> List.of(say("the cluster")));
   }
 
   static Reading<ClusterLine> parse(CsvLine line) {
@@ -132,7 +133,8 @@ record ClusterLine(
 
   private static void checkTimeZone(Cells cells) {
     if (cells.has("timeZone") && !ZoneId.getAvailableZoneIds().contains(cells.text("timeZone"))) {
-      cells.refuse("timeZone", "Write the IANA name of a time zone, for example America/Chicago.");
+      cells.refuse(
+          "timeZone", say("Write the IANA name of a time zone, for example America/Chicago."));
     }
   }
 

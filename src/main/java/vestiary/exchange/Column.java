@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,13 +29,13 @@ public record Column(String name, boolean required, String meaning) {
   List<String> faults(String text) {
     List<String> faults = new ArrayList<>();
     if (required && text.isEmpty()) {
-      faults.add("The cell is empty; it must be filled in.");
+      faults.add(say("The cell is empty; it must be filled in."));
     }
     if (text.length() > LONGEST) {
-      faults.add("Write at most %,d characters.".formatted(LONGEST));
+      faults.add(say("Write at most %,d characters.", LONGEST));
     }
     if (text.chars().anyMatch(c -> Character.isISOControl(c) && "\n\r\t".indexOf(c) < 0)) {
-      faults.add("Take out the character that cannot be printed.");
+      faults.add(say("Take out the character that cannot be printed."));
     }
     return faults;
   }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -41,7 +43,7 @@ record CsvTable(List<CsvLine> lines, List<BadLine> faults, List<String> unknownC
     List<BadLine> bad = new ArrayList<>(faults);
     for (CsvLine line : lines) {
       if (bad.size() >= MOST_FAULTS) {
-        bad.add(new BadLine(line.number(), "", "The lines from here on were not looked at."));
+        bad.add(new BadLine(line.number(), "", say("The lines from here on were not looked at.")));
         break;
       }
       Reading<T> one = parser.apply(line);

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -33,8 +35,9 @@ public interface DateWords {
 
   private static LocalDate parse(String cell, int firstYear) {
     String wanted =
-        "Write year-month-day, for example 2026-12-08, in the years %d to %d."
-            .formatted(firstYear, LAST_YEAR);
+        say(
+            "Write year-month-day, for example 2026-12-08, in the years %d to %d.",
+            firstYear, LAST_YEAR);
     LocalDate date;
     try {
       date = LocalDate.parse(cell);

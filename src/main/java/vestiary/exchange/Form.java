@@ -1,5 +1,8 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -10,17 +13,17 @@ enum Form {
   SLUG(
       "[a-z0-9]+(-[a-z0-9]+)*",
       40,
-      "Write small letters, digits and single hyphens, at most 40 characters."),
+      word("Write small letters, digits and single hyphens, at most 40 characters.")),
   /** Of a person, a celebration or a calendar. */
   KEY(
       "[a-z0-9]+(-[a-z0-9]+)*",
       60,
-      "Write small letters, digits and single hyphens, at most 60 characters."),
+      word("Write small letters, digits and single hyphens, at most 60 characters.")),
   /** Of a piece or a set. */
   CODE(
       "[A-Z0-9]+(-[A-Z0-9]+)*",
       40,
-      "Write letters without accents, digits and single hyphens, at most 40 characters.");
+      word("Write letters without accents, digits and single hyphens, at most 40 characters."));
 
   private final Pattern pattern;
   private final int longest;
@@ -40,6 +43,6 @@ enum Form {
 
   /** What may stand there, as a sentence. */
   String wanted() {
-    return wanted;
+    return say(wanted);
   }
 }

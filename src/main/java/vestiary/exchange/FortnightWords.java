@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -79,7 +81,7 @@ public final class FortnightWords implements DateWords {
         .orElseThrow(
             () ->
                 new DateTimeException(
-                    "Write year-month-day, or day or a colour with + or - so many days."));
+                    say("Write year-month-day, or day or a colour with + or - so many days.")));
   }
 
   private Stream<LocalDate> days(Colour colour, String church) {

@@ -1,5 +1,8 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalTime;
@@ -17,7 +20,7 @@ import vestiary.cluster.ReadCluster;
 import vestiary.problem.FieldFault;
 import vestiary.schedule.SaveMass;
 import vestiary.schedule.SaveMasses;
-import vestiary.web.English;
+import vestiary.web.Speech;
 
 /**
  * Brings in the Masses of somebody's calendar. Events that are no Masses, or cannot be understood,
@@ -106,7 +109,7 @@ class ImportCalendar {
       Optional<String> kind = EventWords.findKind(mass.summary());
       if (kind.isEmpty()) {
         if (noMasses.add(mass.event())) {
-          bad.add(refused(mass, "Its title names no Mass or other liturgy; it is left out."));
+          bad.add(refused(mass, say("Its title names no Mass or other liturgy; it is left out.")));
         }
         return;
       }
@@ -118,15 +121,17 @@ class ImportCalendar {
         bad.add(
             refused(
                 mass,
-                "Neither its place nor its title names a church of the cluster; choose one for all, or leave it out."));
+                say(
+                    "Neither its place nor its title names a church of the cluster; choose one for all, or leave it out.")));
         return;
       }
       if (mass.minutes() != 0 && (mass.minutes() < SHORTEST || mass.minutes() > LONGEST)) {
         bad.add(
             refused(
                 mass,
-                "It lasts %,d minutes; a Mass lasts %d to %d."
-                    .formatted(mass.minutes(), SHORTEST, LONGEST)));
+                say(
+                    "It lasts %,d minutes; a Mass lasts %d to %d.",
+                    mass.minutes(), SHORTEST, LONGEST)));
         return;
       }
       keep(mass, church.get(), kind.get());
@@ -180,15 +185,19 @@ class ImportCalendar {
     }
 
     private String sentence(CalendarMass mass, String church, MassOriginRow before) {
-      String deed = before == null ? "new" : mass.cancelled() ? "cancelled" : "changed";
-      return "%s %d, %s, %s: %s (%s)"
-          .formatted(
-              English.day(mass.start().toLocalDate()),
-              mass.start().getYear(),
-              LocalTime.of(mass.start().getHour(), mass.start().getMinute()),
-              churches.getOrDefault(church, church),
-              mass.summary(),
-              deed);
+      String pattern =
+          before == null
+              ? word("%s %d, %s, %s: %s (new)")
+              : mass.cancelled()
+                  ? word("%s %d, %s, %s: %s (cancelled)")
+                  : word("%s %d, %s, %s: %s (changed)");
+      return say(
+          pattern,
+          Speech.day(mass.start().toLocalDate()),
+          mass.start().getYear(),
+          LocalTime.of(mass.start().getHour(), mass.start().getMinute()),
+          churches.getOrDefault(church, church),
+          mass.summary());
     }
 
     private static BadLine refused(CalendarMass mass, String sentence) {

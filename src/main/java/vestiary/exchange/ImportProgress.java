@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.util.List;
 
@@ -51,7 +53,7 @@ record ImportProgress(
             .limit(ReadImport.LINES_A_PAGE)
             .toList(),
         result.unknownColumns(),
-        row.failure,
+        say(row.failure),
         row.doneAt,
         row.undoneAt);
   }

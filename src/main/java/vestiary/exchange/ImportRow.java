@@ -7,6 +7,7 @@ import jakarta.persistence.Table;
 import jakarta.persistence.Version;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.UUID;
 import org.hibernate.annotations.JdbcTypeCode;
 import org.hibernate.annotations.TenantId;
@@ -50,6 +51,10 @@ class ImportRow {
   int starts;
 
   boolean cancelled;
+
+  /** In which what came of it is said, as a BCP 47 tag: that of whoever asked last. */
+  String language = Locale.ENGLISH.toLanguageTag();
+
   String failure = "";
 
   /** {@code null} until it was tried or brought in. */

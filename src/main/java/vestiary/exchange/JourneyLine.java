@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.util.List;
@@ -40,7 +41,7 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
             cells.number("minutes", Range.JOURNEY),
             cells.flag("oneWay"));
     if (!journey.to().isEmpty() && journey.from().equals(journey.to())) {
-      cells.refuse("to", "Write another church than in the column from.");
+      cells.refuse("to", say("Write another church than in the column from."));
     }
     return cells.reading(() -> journey);
   }

@@ -1,15 +1,15 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
@@ -33,6 +33,7 @@ import vestiary.schedule.SaveMass;
 import vestiary.schedule.SaveMasses;
 import vestiary.schedule.SavePattern;
 import vestiary.sending.BringSent;
+import vestiary.web.Speech;
 
 /**
  * Hands each line to the use case that a form or the API would call; no rule is written twice. A
@@ -41,9 +42,6 @@ import vestiary.sending.BringSent;
 @ApplicationScoped
 @Transactional
 class LineKeeper {
-
-  private static final DateTimeFormatter DUE =
-      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
 
   private static final Comparator<LocalDate> NATURAL = Comparator.naturalOrder();
 
@@ -199,8 +197,9 @@ class LineKeeper {
   private static FieldFault nobody(String field, String name) {
     return new FieldFault(
         field,
-        "%s \"%s\" is nobody in this cluster; bring in the list of people first."
-            .formatted(field, name));
+        say(
+            "%s \"%s\" is nobody in this cluster; bring in the list of people first.",
+            field, name));
   }
 
   List<FieldFault> faults(AbsenceLine line) {
@@ -386,7 +385,7 @@ class LineKeeper {
         line.from().toString(),
         line.to().equals(LocalDate.MAX) ? null : line.to().toString(),
         awaited
-            ? "%s (due back %s)".formatted(line.reason(), DUE.format(line.due()))
+            ? say("%s (due back %s)", line.reason(), Speech.dateAndYear(line.due()))
             : line.reason(),
         line.kind());
   }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -15,9 +17,12 @@ import java.util.stream.Stream;
  */
 record MinistersEntry(String kind, int count, List<String> sizes) {
 
-  static final String WANTED =
-      "Write a kind of minister (%s) and how many %s, then, where sizes of albs are known, a colon and the sizes joined by +, for example server 4, or server 3:120+130+130."
-          .formatted(Words.FURTHER_MINISTERS, Range.BRINGING);
+  /** What may stand there, as a sentence. */
+  static String wanted() {
+    return say(
+        "Write a kind of minister (%s) and how many %s, then, where sizes of albs are known, a colon and the sizes joined by +, for example server 4, or server 3:120+130+130.",
+        Words.FURTHER_MINISTERS, Range.BRINGING);
+  }
 
   private static final Pattern FORM = Pattern.compile("([\\p{L}-]+)(?: +(\\d+))? *(?::(.+))?");
 

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
@@ -67,13 +68,13 @@ record OutLine(
 
   private static void check(Cells cells, OutLine out) {
     if (cells.has("piece") == cells.has("set")) {
-      cells.refuse("piece", "Fill in either the column piece or the column set.");
+      cells.refuse("piece", say("Fill in either the column piece or the column set."));
     }
     if (cells.has("church") == cells.has("whom")) {
-      cells.refuse("church", "Fill in either the column church or the column whom.");
+      cells.refuse("church", say("Fill in either the column church or the column whom."));
     }
     if (out.due().isBefore(out.from())) {
-      cells.refuse("due", "Write a day on or after the first, " + cells.text("from") + ".");
+      cells.refuse("due", say("Write a day on or after the first, %s.", cells.text("from")));
     }
   }
 

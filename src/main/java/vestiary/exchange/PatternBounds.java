@@ -1,6 +1,7 @@
 package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.DateTimeException;
@@ -33,11 +34,11 @@ final class PatternBounds {
         cells.word("days", Words.LITURGICAL_DAYS),
         cells.date("until", DateWords.ISO, "").map(LocalDate::toString).orElse(""),
         cells.words("seasons", Words.SEASONS),
-        cells.all("months", PatternBounds::month, "Write months as numbers from 1 to 12."),
+        cells.all("months", PatternBounds::month, say("Write months as numbers from 1 to 12.")),
         cells.flag("notInTriduum"),
         cells.flag("notOnHolyDays"),
         cells.word("school", Words.SCHOOL_TIMES),
-        cells.all("except", PatternBounds::date, "Write dates as 2026-12-08, between bars."));
+        cells.all("except", PatternBounds::date, say("Write dates as 2026-12-08, between bars.")));
   }
 
   private static Optional<Integer> month(String text) {

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.time.LocalDate;
@@ -88,7 +89,7 @@ record PatternLine(
             cells.number("concelebrants", Range.MINISTERS, 0),
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),
-            cells.all("ministers", MinistersEntry::find, MinistersEntry.WANTED),
+            cells.all("ministers", MinistersEntry::find, MinistersEntry.wanted()),
             cells.text("note"),
             cells.text("language"),
             PatternBounds.read(cells));
@@ -98,14 +99,14 @@ record PatternLine(
   private static String rrule(Cells cells, LocalDate starts) {
     if (!cells.has("rrule")) {
       if (!cells.has("days")) {
-        cells.refuse("rrule", "Write a rule here, or say days of the calendar.");
+        cells.refuse("rrule", say("Write a rule here, or say days of the calendar."));
       }
       return "";
     }
     try {
       Recurrence recurrence = Recurrence.parse(cells.text("rrule"));
       if (!starts.equals(LocalDate.MIN) && !recurrence.hasDate(starts)) {
-        cells.refuse("rrule", "The rule names no day on or after " + starts + ".");
+        cells.refuse("rrule", say("The rule names no day on or after %s.", starts));
       }
       return recurrence.toString();
     } catch (IllegalArgumentException unfit) {

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.util.List;
@@ -92,7 +93,7 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
   }
 
   private static List<String> all(Cells cells, String column) {
-    return cells.all(column, Optional::of, "Write them with bars between.");
+    return cells.all(column, Optional::of, say("Write them with bars between."));
   }
 
   /** Null where the file has no such column. */

@@ -2,6 +2,7 @@ package vestiary.exchange;
 
 import static vestiary.exchange.Column.optional;
 import static vestiary.exchange.Column.required;
+import static vestiary.web.Speech.say;
 import static vestiary.web.Speech.word;
 
 import java.util.List;
@@ -127,11 +128,10 @@ record PieceLine(
 
   private static void check(Cells cells, PieceLine piece) {
     if (Words.COLOURED_KINDS.all().contains(piece.kind()) && !cells.has("colours")) {
-      cells.refuse(
-          "colours", "A %s must have a colour: %s.".formatted(piece.kind(), Words.COLOURS));
+      cells.refuse("colours", say("A %s must have a colour: %s.", piece.kind(), Words.COLOURS));
     }
     if (cells.has("suit") && !cells.has("set")) {
-      cells.refuse("suit", "Fill in the column set: a suit is made of sets.");
+      cells.refuse("suit", say("Fill in the column set: a suit is made of sets."));
     }
   }
 }

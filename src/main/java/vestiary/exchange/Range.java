@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Optional;
 
 /**
@@ -43,6 +45,6 @@ record Range(int least, int most) {
   /** Such as "from 5 to 360". */
   @Override
   public String toString() {
-    return "from " + least + " to " + most;
+    return say("from %d to %d", least, most);
   }
 }

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -70,6 +72,6 @@ record Reading<T>(List<T> lines, List<BadLine> bad, List<String> unknownColumns)
   }
 
   private static String alreadyThere(String name, int first) {
-    return "\"%s\" is on line %d already; keep one of the two lines.".formatted(name, first);
+    return say("\"%s\" is on line %d already; keep one of the two lines.", name, first);
   }
 }

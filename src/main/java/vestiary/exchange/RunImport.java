@@ -6,12 +6,14 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.persistence.LockModeType;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import vestiary.access.CurrentCluster;
 import vestiary.problem.Refused;
+import vestiary.web.Speech;
 
 /**
  * Tries a list or brings it in as a job of the server, in one transaction, from the beginning each
@@ -40,27 +42,30 @@ class RunImport {
     this.changes = changes;
   }
 
-  private record Turn(UUID id, int starts, String visitor) {}
+  private record Turn(UUID id, int starts, String visitor, Locale language) {}
 
   /** Does what was asked for; nothing if it is over already. */
   @ActivateRequestContext
   void run(UUID cluster, UUID id, BooleanSupplier isStopping) {
     current.assign(cluster);
     Optional<Turn> begun = QuarkusTransaction.requiringNew().call(() -> begin(id));
-    if (begun.isEmpty()) {
-      return;
-    }
+    begun
+        .flatMap(turn -> Speech.in(turn.language(), () -> attempt(turn, isStopping)))
+        .ifPresent(failure -> note(id, failure));
+  }
+
+  /** Does it; a sentence on why it came to nothing, if it did. */
+  private Optional<String> attempt(Turn turn, BooleanSupplier isStopping) {
     try {
-      QuarkusTransaction.requiringNew()
-          .timeout(LONGEST_SECONDS)
-          .run(() -> work(begun.get(), isStopping));
+      QuarkusTransaction.requiringNew().timeout(LONGEST_SECONDS).run(() -> work(turn, isStopping));
+      return Optional.empty();
     } catch (CancellationException stopped) {
       if (isStopping.getAsBoolean()) {
         throw stopped;
       }
-      note(id, word("It was stopped; nothing was changed."));
+      return Optional.of(word("It was stopped; nothing was changed."));
     } catch (Refused refused) {
-      note(id, refused.refusal().detail());
+      return Optional.of(refused.refusal().detail());
     }
   }
 
@@ -84,7 +89,7 @@ class RunImport {
     row.starts++;
     row.progress = 0;
     row.become(ImportState.RUNNING);
-    return Optional.of(new Turn(id, row.starts, row.visitor));
+    return Optional.of(new Turn(id, row.starts, row.visitor, Locale.forLanguageTag(row.language)));
   }
 
   /** What is changed was changed by whoever sent the list, not by a job. */

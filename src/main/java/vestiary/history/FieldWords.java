@@ -313,6 +313,7 @@ final class FieldWords {
           "import.sent_at",
           "import.status",
           "import.trial",
+          "import.language",
           "import.lines",
           "import.starts",
           "import.cancelled",
