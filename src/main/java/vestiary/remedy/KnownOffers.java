@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
@@ -13,6 +14,7 @@ import vestiary.allocation.Journey;
 import vestiary.cluster.Church;
 import vestiary.planning.Clash;
 import vestiary.planning.SpanToCheck;
+import vestiary.web.Speech;
 
 /**
  * Remembers what was offered last, by all that decides it: where anything is different it is worked
@@ -36,8 +38,9 @@ class KnownOffers {
             }
           });
 
-  /** All that decides an offer; the cluster is part of it. */
-  private record Question(String clash, List<Object> span, List<Journey> journeys) {
+  /** All that decides an offer and how it is said; the cluster is part of it. */
+  private record Question(
+      String clash, List<Object> span, List<Journey> journeys, Locale language) {
 
     static Question of(Clash clash, SpanToCheck days) {
       return new Question(
@@ -55,7 +58,8 @@ class KnownOffers {
               days.accepted(),
               days.attendance(),
               days.serving().ministries()),
-          days.churches().stream().flatMap(from -> from(from, days).stream()).toList());
+          days.churches().stream().flatMap(from -> from(from, days).stream()).toList(),
+          Speech.localeOr(Locale.ENGLISH));
     }
 
     private static List<Journey> from(Church from, SpanToCheck days) {
