@@ -3,6 +3,7 @@ package vestiary.access;
 import static vestiary.access.Reach.EVERYWHERE;
 import static vestiary.access.Reach.NOWHERE;
 import static vestiary.access.Reach.OWN_CHURCHES;
+import static vestiary.web.Speech.word;
 
 import io.quarkus.qute.TemplateEnum;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.List;
 @TemplateEnum
 public enum Action {
   LOOK(
-      "Read pages, lists and answers of the API",
+      word("Read pages, lists and answers of the API"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -22,7 +23,8 @@ public enum Action {
       EVERYWHERE,
       EVERYWHERE),
   KEEP_OWN_ACCOUNT(
-      "Change one’s own password, mail address and devices, end one’s sessions, make tokens for oneself",
+      word(
+          "Change one’s own password, mail address and devices, end one’s sessions, make tokens for oneself"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -30,7 +32,7 @@ public enum Action {
       EVERYWHERE,
       EVERYWHERE),
   KEEP_PEOPLE(
-      "Enter people, what they serve and when they are away; read why",
+      word("Enter people, what they serve and when they are away; read why"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -38,7 +40,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SAY_OWN_ABSENCE(
-      "Say when one is away oneself",
+      word("Say when one is away oneself"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -46,7 +48,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SEE_CHILDREN(
-      "Read the whole name of a child who serves, and who is responsible",
+      word("Read the whole name of a child who serves, and who is responsible"),
       EVERYWHERE,
       OWN_CHURCHES,
       EVERYWHERE,
@@ -54,7 +56,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   ENTER_MASSES(
-      "Enter, change and cancel Masses",
+      word("Enter, change and cancel Masses"),
       EVERYWHERE,
       OWN_CHURCHES,
       EVERYWHERE,
@@ -62,7 +64,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SEE_INTENTIONS(
-      "See and enter the intention of a Mass",
+      word("See and enter the intention of a Mass"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -70,7 +72,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   ENTER_PATTERNS(
-      "Enter and end recurring Mass times",
+      word("Enter and end recurring Mass times"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -78,7 +80,8 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   KEEP_VESTMENTS(
-      "Enter, change and withdraw vestments, with photographs; put them in care and take them back; take stock",
+      word(
+          "Enter, change and withdraw vestments, with photographs; put them in care and take them back; take stock"),
       EVERYWHERE,
       OWN_CHURCHES,
       NOWHERE,
@@ -86,7 +89,8 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SET_OUT(
-      "Vest one more who has come, say what was worn, see and enter how tall a priest or deacon is",
+      word(
+          "Vest one more who has come, say what was worn, see and enter how tall a priest or deacon is"),
       EVERYWHERE,
       OWN_CHURCHES,
       EVERYWHERE,
@@ -94,7 +98,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SEE_VALUES(
-      "See and enter what vestments are worth",
+      word("See and enter what vestments are worth"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -102,9 +106,16 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   KEEP_SETS(
-      "Name and remove sets and suits", EVERYWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE, NOWHERE),
+      word("Name and remove sets and suits"),
+      EVERYWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
   SET_ASIDE(
-      "Set vestments aside for a Mass and give them up, ask for what another has, say yes or no to whoever asks",
+      word(
+          "Set vestments aside for a Mass and give them up, ask for what another has, say yes or no to whoever asks"),
       EVERYWHERE,
       OWN_CHURCHES,
       NOWHERE,
@@ -112,7 +123,8 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   PLAN(
-      "Ask for a plan, apply it, undo it; mend a clash; ask a carrier, note an owner’s answer; say that pieces are home",
+      word(
+          "Ask for a plan, apply it, undo it; mend a clash; ask a carrier, note an owner’s answer; say that pieces are home"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -120,7 +132,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   ANSWER_CARRYING(
-      "Say yes or no to a journey, and that the pieces are there",
+      word("Say yes or no to a journey, and that the pieces are there"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -128,9 +140,15 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SIGN_WEEKS(
-      "Sign the review of a week", EVERYWHERE, NOWHERE, EVERYWHERE, NOWHERE, NOWHERE, NOWHERE),
+      word("Sign the review of a week"),
+      EVERYWHERE,
+      NOWHERE,
+      EVERYWHERE,
+      NOWHERE,
+      NOWHERE,
+      NOWHERE),
   PUBLISH_TIMES(
-      "Publish Mass times for the people, keep the sheet for the bishop’s office",
+      word("Publish Mass times for the people, keep the sheet for the bishop’s office"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -138,7 +156,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   SEND(
-      "Say that vestments go out and come back, and undo it; note that labels are printed",
+      word("Say that vestments go out and come back, and undo it; note that labels are printed"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -146,7 +164,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   ENTER_PROPERS(
-      "Enter days of the diocese, the town or a church",
+      word("Enter days of the diocese, the town or a church"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -154,7 +172,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   LOOK_BACK(
-      "See who changed what, and when",
+      word("See who changed what, and when"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -162,7 +180,7 @@ public enum Action {
       NOWHERE,
       EVERYWHERE),
   SETTLE_CLUSTER(
-      "Change settings, churches and journeys; bring in lists; move the demo",
+      word("Change settings, churches and journeys; bring in lists; move the demo"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -170,7 +188,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   TAKE_OUT(
-      "Take lists out as files, with all that stands in them",
+      word("Take lists out as files, with all that stands in them"),
       EVERYWHERE,
       NOWHERE,
       EVERYWHERE,
@@ -178,7 +196,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   KEEP_BACKUPS(
-      "Take the whole cluster out as a backup; bring one back",
+      word("Take the whole cluster out as a backup; bring one back"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -186,7 +204,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   LET_DEVICES(
-      "Let a shared phone or computer of a sacristy stay signed in; shut it out",
+      word("Let a shared phone or computer of a sacristy stay signed in; shut it out"),
       EVERYWHERE,
       OWN_CHURCHES,
       NOWHERE,
@@ -194,7 +212,8 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   KEEP_RECORD(
-      "Take the history out as a file, remove a person for good, set how long things are kept",
+      word(
+          "Take the history out as a file, remove a person for good, set how long things are kept"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -202,7 +221,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   KEEP_USERS(
-      "Let people in, give them a role, take it away",
+      word("Let people in, give them a role, take it away"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -210,7 +229,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   LEND(
-      "Lend vestments to another cluster, answer what another offers, say that they are back",
+      word("Lend vestments to another cluster, answer what another offers, say that they are back"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -218,7 +237,7 @@ public enum Action {
       NOWHERE,
       EVERYWHERE),
   LOOK_ELSEWHERE(
-      "Look into a cluster that lets one in as overseer, and come back",
+      word("Look into a cluster that lets one in as overseer, and come back"),
       EVERYWHERE,
       EVERYWHERE,
       EVERYWHERE,
@@ -226,7 +245,7 @@ public enum Action {
       EVERYWHERE,
       EVERYWHERE),
   KEEP_OVERSEERS(
-      "Let an overseer of the diocese look in, and take that back",
+      word("Let an overseer of the diocese look in, and take that back"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -234,7 +253,7 @@ public enum Action {
       NOWHERE,
       NOWHERE),
   OPEN_CLUSTERS(
-      "Open another cluster on the server, from its first one",
+      word("Open another cluster on the server, from its first one"),
       EVERYWHERE,
       NOWHERE,
       NOWHERE,
@@ -250,7 +269,7 @@ public enum Action {
     this.byRole = List.of(byRole);
   }
 
-  /** What it is, as the table of roles says it. */
+  /** What it is in English, as the table of roles says it; pages say it in their language. */
   public String words() {
     return words;
   }

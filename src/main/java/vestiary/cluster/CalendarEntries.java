@@ -13,6 +13,7 @@ import vestiary.calendar.LiturgicalCalendar;
 import vestiary.calendar.Term;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /**
  * What stands in the fields of the calendar. An option that is left to the calendar is empty in the
@@ -121,7 +122,7 @@ public final class CalendarEntries {
   /** The calendars that can be kept, by their ids. */
   public static Stream<Choice.Option> calendars() {
     return LiturgicalCalendar.offered().stream()
-        .map(o -> Choice.Option.of(o.id(), o.name().in(Locale.ENGLISH)));
+        .map(o -> Choice.Option.of(o.id(), o.name().in(Speech.localeOr(Locale.ENGLISH))));
   }
 
   private static Stream<Choice.Option> options(

@@ -17,6 +17,7 @@ import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.Speech;
 
 /** Sets out the form of a church, with what stands in it and the journeys from it. */
 @ApplicationScoped
@@ -165,7 +166,8 @@ class ChurchSheets {
   }
 
   private static Choice.Option option(Celebration celebration) {
-    return Choice.Option.of(celebration.id(), celebration.name().in(Locale.ENGLISH));
+    return Choice.Option.of(
+        celebration.id(), celebration.name().in(Speech.localeOr(Locale.ENGLISH)));
   }
 
   /** Gold and silver are facts of a vestment; no celebration has them. */

@@ -35,8 +35,14 @@ class ClusterFacts implements FrameFacts {
         cluster.countChurches(),
         demo,
         here.zone(),
-        current.visitor().name(),
+        nameOfVisitor(),
         current.visitor() instanceof Visitor.Overseer);
+  }
+
+  private String nameOfVisitor() {
+    return current.visitor() instanceof Visitor.KeeperOfServer
+        ? Speech.say("The token of the server")
+        : current.visitor().name();
   }
 
   /** Nothing of a real cluster is told to somebody who has not signed in, not even its name. */

@@ -6,6 +6,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import vestiary.asking.Asking;
 import vestiary.asking.AskingWords;
+import vestiary.people.CarrierName;
 
 /** Says how the asking for a journey, or of an owner, stands. */
 @ApplicationScoped
@@ -40,7 +41,9 @@ class ErrandWords {
     }
     return one.trip().carrier().isEmpty()
         ? say("Nobody is asked yet. Ask somebody by name.")
-        : say("%s drives that way anyway, and is not asked yet.", one.trip().carrier());
+        : say(
+            "%s drives that way anyway, and is not asked yet.",
+            CarrierName.of(one.trip().carrier()));
   }
 
   /** For each who was asked, what came of it. */

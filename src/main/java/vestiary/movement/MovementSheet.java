@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import vestiary.asking.Asking;
 import vestiary.asking.AskingState;
+import vestiary.people.CarrierName;
 import vestiary.people.Person;
 import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
@@ -98,7 +99,7 @@ final class MovementSheet {
     String way =
         trip.carrier().isEmpty()
             ? say("A journey of its own, for the vestments alone.")
-            : say("%s drives that way anyway.", trip.carrier());
+            : say("%s drives that way anyway.", CarrierName.of(trip.carrier()));
     return (way + " " + note).strip();
   }
 

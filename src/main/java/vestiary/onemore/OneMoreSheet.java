@@ -18,6 +18,7 @@ import vestiary.web.DayWords;
 import vestiary.web.Field;
 import vestiary.web.Frames;
 import vestiary.web.Link;
+import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
 /** Sets out the page on which one more is vested. */
@@ -91,7 +92,7 @@ class OneMoreSheet {
     return new OneMoreView.Offer(
         way.id(),
         WayWords.title(way),
-        WayWords.source(way),
+        NormWords.source(WayWords.source(way)),
         WayWords.pieces(way),
         way.codes(),
         WayWords.lacking(way),

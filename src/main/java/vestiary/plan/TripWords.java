@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.cluster.Church;
+import vestiary.people.CarrierName;
 import vestiary.pool.PooledPiece;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Speech;
@@ -45,7 +46,9 @@ public final class TripWords {
         church(trip.from()),
         church(trip.to()),
         named(trip.pieces()),
-        trip.carrier().isEmpty() ? say("a journey of its own") : say("with %s", trip.carrier()),
+        trip.carrier().isEmpty()
+            ? say("a journey of its own")
+            : say("with %s", CarrierName.of(trip.carrier())),
         note(trip),
         "",
         "");
@@ -56,7 +59,9 @@ public final class TripWords {
     return say(
         "from %s, %s, leaves by %s",
         church(trip.from()),
-        trip.carrier().isEmpty() ? say("a journey of its own") : say("with %s", trip.carrier()),
+        trip.carrier().isEmpty()
+            ? say("a journey of its own")
+            : say("with %s", CarrierName.of(trip.carrier())),
         clock(trip.leaveBy()));
   }
 

@@ -167,7 +167,9 @@ final class ClashSheet {
     List<String> sources =
         clash
             .findProof()
-            .map(s -> s.needs().stream().map(Need::source).distinct().toList())
+            .map(
+                s ->
+                    s.needs().stream().map(Need::source).map(NormWords::source).distinct().toList())
             .orElse(List.of());
     return sources.isEmpty()
         ? ""

@@ -129,7 +129,8 @@ final class DaySheet {
     return new DayView.Other(
         DayWords.ribbon(celebration.colours().get(0)),
         DayWords.celebrated("", celebration, locale),
-        new DayView.Reason(NormWords.cited(celebration.colourReason()), celebration.source()));
+        new DayView.Reason(
+            NormWords.cited(celebration.colourReason()), NormWords.source(celebration.source())));
   }
 
   private Stream<DayView.OwnDay> own(Church church) {

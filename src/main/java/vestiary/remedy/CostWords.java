@@ -9,6 +9,7 @@ import java.util.Optional;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Cost;
 import vestiary.allocation.remedy.Remedy;
+import vestiary.people.CarrierName;
 import vestiary.web.Speech;
 
 /** What a remedy costs, as people would say it. */
@@ -58,6 +59,7 @@ final class CostWords {
         .map(Journey::carrier)
         .filter(carrier -> !carrier.isEmpty())
         .findFirst()
+        .map(CarrierName::of)
         .map(carrier -> say("Nothing needs to be driven: %s drives there anyway.", carrier))
         .orElse(
             journeys.isEmpty()

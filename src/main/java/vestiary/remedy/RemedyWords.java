@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import vestiary.allocation.plan.Provision;
 import vestiary.allocation.remedy.Change;
 import vestiary.allocation.remedy.Remedy;
+import vestiary.people.CarrierName;
 import vestiary.planning.ChangeValue;
 import vestiary.planning.OfferedRemedy;
 import vestiary.planning.StepWords;
@@ -89,7 +90,7 @@ final class RemedyWords {
     String takes =
         way.carrier().isEmpty()
             ? say("Somebody brings %s", named(way.pieces()))
-            : say("%s takes %s along", way.carrier(), named(way.pieces()));
+            : say("%s takes %s along", CarrierName.of(way.carrier()), named(way.pieces()));
     String ready =
         way.ready().stream()
             .map(from -> say("free from %s, ", scene.clock(from)))

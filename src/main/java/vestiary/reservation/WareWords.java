@@ -6,8 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import vestiary.calendar.Term;
 import vestiary.planning.PieceNouns;
 import vestiary.pool.PooledPiece;
+import vestiary.vesting.Grade;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Ribbon;
 import vestiary.web.Speech;
@@ -22,7 +24,7 @@ final class WareWords {
     PooledPiece main = thing.main();
     return String.join(
         ", ",
-        Stream.of(kinds(thing), main.suit(), main.grade(), size(main.size()))
+        Stream.of(kinds(thing), main.suit(), grade(main.grade()), size(main.size()))
             .filter(said -> !said.isEmpty())
             .toList());
   }
@@ -42,6 +44,18 @@ final class WareWords {
     kinds.add(Speech.noun(1, PieceNouns.of(thing.main().kind())));
     thing.pieces().forEach(piece -> kinds.add(Speech.noun(1, PieceNouns.of(piece.kind()))));
     return Speech.list(List.copyOf(kinds));
+  }
+
+  private static String grade(String id) {
+    return Term.find(Grade.class, id)
+        .map(
+            grade ->
+                switch (grade) {
+                  case FERIAL -> say("ferial");
+                  case FESTIVE -> say("festive");
+                  case SOLEMN -> say("solemn");
+                })
+        .orElse(id);
   }
 
   private static String size(String size) {

@@ -94,7 +94,7 @@ class SetOutPage {
 
   private static String days(Asked.Span span) {
     return span.first().equals(span.last())
-        ? Speech.day(span.first()) + " " + span.first().getYear()
+        ? say("%s %d", Speech.day(span.first()), span.first().getYear())
         : Speech.span(span.first(), span.last());
   }
 

@@ -79,7 +79,7 @@ final class SetOutSheets {
         .formatted(
             mass.church().name(),
             place.isEmpty() ? "" : ", " + place,
-            Speech.day(mass.date()) + " " + mass.date().getYear());
+            say("%s %d", Speech.day(mass.date()), mass.date().getYear()));
   }
 
   /** What kind of Mass it is, where the celebration does not say it. */

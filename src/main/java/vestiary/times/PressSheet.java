@@ -103,7 +103,7 @@ class PressSheet {
   private List<String> since(Published one) {
     LocalDate today = publish.today();
     PublicTimes now = gather.of(one.first(), one.last());
-    TimesWords words = new TimesWords(Tongue.of(Locale.ENGLISH));
+    TimesWords words = new TimesWords(Tongue.of(Speech.localeOr(Locale.ENGLISH)));
     List<String> since = new ArrayList<>();
     Set<PublicTimes.Mass> before = new HashSet<>(one.times().masses());
     Set<PublicTimes.Mass> after = new HashSet<>(now.masses());

@@ -144,7 +144,7 @@ class UserSheets {
             .filter(a -> a != Action.KEEP_OWN_ACCOUNT && a.reach(role) != Reach.NOWHERE)
             .map(
                 a ->
-                    a.words()
+                    say(a.words())
                         + (a.reach(role) == Reach.OWN_CHURCHES
                             ? say(" (in the churches ticked)")
                             : ""))
