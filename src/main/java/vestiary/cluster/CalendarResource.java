@@ -19,6 +19,7 @@ import vestiary.calendar.OfferedCalendar;
 import vestiary.problem.Asked;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
+import vestiary.web.Speech;
 
 /** The general calendar and the national ones, for any church that keeps them. */
 @Path("/api/calendars")
@@ -41,7 +42,7 @@ class CalendarResource {
       CalendarSettings defaults = offered.defaults();
       return new CalendarBody(
           offered.id(),
-          offered.name().in(Locale.ENGLISH),
+          offered.name().in(Speech.localeOr(Locale.ENGLISH)),
           defaults.epiphany().id(),
           defaults.ascension().id(),
           defaults.corpusChristi().id());
@@ -75,16 +76,20 @@ class CalendarResource {
     Asked.Span span = span(from, to);
     Locale locale = locale(language);
     Map<Integer, LiturgicalCalendar> years = new HashMap<>();
-    return span.first()
-        .datesUntil(span.last().plusDays(1))
-        .map(
-            date ->
-                DayBody.from(
-                    years
-                        .computeIfAbsent(date.getYear(), year -> calendar(id, year, options))
-                        .day(date),
-                    locale))
-        .toList();
+    return Speech.in(
+        locale,
+        () ->
+            span.first()
+                .datesUntil(span.last().plusDays(1))
+                .map(
+                    date ->
+                        DayBody.from(
+                            years
+                                .computeIfAbsent(
+                                    date.getYear(), year -> calendar(id, year, options))
+                                .day(date),
+                            locale))
+                .toList());
   }
 
   /** An option that is not asked for is the one that the bishops had in that year. */
@@ -122,10 +127,13 @@ class CalendarResource {
     return span;
   }
 
-  /** English unless another language is asked for; names without it stay in English. */
+  /**
+   * That of the request unless another language is asked for; names without it stay in English, and
+   * so do sentences in a language that pages are not written in.
+   */
   static Locale locale(String language) {
     return language == null || language.isBlank()
-        ? Locale.ENGLISH
-        : Locale.forLanguageTag(language);
+        ? Speech.localeOr(Locale.ENGLISH)
+        : Locale.forLanguageTag(Locale.forLanguageTag(language).getLanguage());
   }
 }

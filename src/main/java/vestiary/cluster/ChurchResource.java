@@ -12,11 +12,13 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.List;
+import java.util.Locale;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
 import vestiary.calendar.LiturgicalCalendar;
 import vestiary.problem.Asked;
+import vestiary.web.Speech;
 
 /** Churches and the days that each of them keeps. */
 @Path("/api/churches")
@@ -72,7 +74,8 @@ class ChurchResource {
       @QueryParam("to") String to,
       @QueryParam("language") String language) {
     LiturgicalCalendar calendar = calendars.of(cluster.cluster(), cluster.getChurch(slug));
-    return DayBody.list(
-        calendar, CalendarResource.span(from, to), CalendarResource.locale(language));
+    Asked.Span span = CalendarResource.span(from, to);
+    Locale locale = CalendarResource.locale(language);
+    return Speech.in(locale, () -> DayBody.list(calendar, span, locale));
   }
 }

@@ -11,8 +11,12 @@ import vestiary.calendar.Omission;
 import vestiary.calendar.Reason;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
+import vestiary.web.NormWords;
 
-/** A day of a calendar as the API writes it; the first celebration is kept unless one is chosen. */
+/**
+ * A day of a calendar as the API writes it; the first celebration is kept unless one is chosen.
+ * Sentences are in the language of the request.
+ */
 record DayBody(
     LocalDate date,
     String season,
@@ -30,7 +34,7 @@ record DayBody(
 
   record ReasonBody(String sentence, String source) {
     static ReasonBody from(Reason reason) {
-      return new ReasonBody(reason.sentence(), reason.source());
+      return new ReasonBody(NormWords.of(reason.said()), reason.source());
     }
   }
 
@@ -50,21 +54,22 @@ record DayBody(
           c.precedence().number(),
           c.colours().stream().map(Term::id).toList(),
           c.source(),
-          c.colourReason().cited());
+          NormWords.cited(c.colourReason()));
     }
   }
 
   record OmissionBody(String id, String name, LocalDate keptOn, String reason, String source) {
     static OmissionBody from(Omission o, Locale locale) {
       LocalDate keptOn = o.keptOn().stream().findFirst().orElse(null);
-      return new OmissionBody(o.id(), o.name().in(locale), keptOn, o.reason(), o.source());
+      return new OmissionBody(
+          o.id(), o.name().in(locale), keptOn, NormWords.of(o.why()), o.source());
     }
   }
 
   record EveningBody(String belongsTo, String leeway, String reason, String source) {
     static EveningBody from(Evening e) {
       String day = e.tomorrow() ? "tomorrow" : "today";
-      return new EveningBody(day, e.leeway().id(), e.reason(), e.source());
+      return new EveningBody(day, e.leeway().id(), NormWords.of(e.why()), e.source());
     }
   }
 
@@ -84,7 +89,7 @@ record DayBody(
         day.celebrations().stream().map(c -> CelebrationBody.from(c, locale)).toList(),
         day.omitted().stream().map(o -> OmissionBody.from(o, locale)).toList(),
         EveningBody.from(day.evening()),
-        day.reason(),
+        NormWords.of(day.why()),
         day.reasons().stream().map(ReasonBody::from).toList(),
         day.isByPresentNorms());
   }

@@ -1,5 +1,7 @@
 package vestiary.planning;
 
+import static vestiary.web.Speech.say;
+
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -70,7 +72,7 @@ class NeedResource {
   record StepBody(String step, String sentence, String source) {
 
     static StepBody from(Step step) {
-      return new StepBody(step.id(), step.sentence(), step.source());
+      return new StepBody(step.id(), say(step.sentence()), step.source());
     }
   }
 

@@ -3,10 +3,12 @@ package vestiary.schedule;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import vestiary.calendar.Term;
 import vestiary.people.Person;
+import vestiary.web.Speech;
 
 /**
  * A Mass as the API writes it. What was not chosen follows from the calendar and is answered, too;
@@ -78,7 +80,7 @@ record MassBody(
         given(chosen.note()),
         given(chosen.intention()),
         given(chosen.language()),
-        mass.option().celebration().name().english(),
+        mass.option().celebration().name().in(Speech.localeOr(Locale.ENGLISH)),
         mass.ruling().permission().verdict().id(),
         chosenOf(chosen),
         chosen.cancelled() ? true : null,

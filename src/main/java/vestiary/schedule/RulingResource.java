@@ -19,6 +19,7 @@ import vestiary.calendar.Term;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Asked;
+import vestiary.web.NormWords;
 
 /** Which Masses may be said in a church at an hour, before one is entered. */
 @Path("/api/rulings")
@@ -49,7 +50,7 @@ class RulingResource {
       return new RulingBody(
           ruling.kind().id(),
           ruling.permission().verdict().id(),
-          ruling.permission().sentence(),
+          NormWords.of(ruling.permission().said()),
           ruling.permission().source(),
           ruling.options().stream().map(CelebrationBody::from).toList());
     }
@@ -61,7 +62,7 @@ class RulingResource {
       return new CelebrationBody(
           option.celebration().id(),
           option.colours().stream().map(Term::id).toList(),
-          option.reason(),
+          NormWords.of(option.why()),
           option.source());
     }
   }

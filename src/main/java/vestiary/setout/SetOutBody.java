@@ -1,5 +1,7 @@
 package vestiary.setout;
 
+import static vestiary.web.Speech.say;
+
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -110,7 +112,7 @@ record SetOutBody(
   }
 
   private static StepBody step(Step step) {
-    return new StepBody(step.id(), step.sentence(), step.source());
+    return new StepBody(step.id(), say(step.sentence()), step.source());
   }
 
   private static String local(Instant moment, ZoneId zone) {
