@@ -100,7 +100,7 @@ class HousePlanTest {
   void only_what_comes_before_a_cluster_is_known_or_waits_for_all_reads_past_hibernate() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("vestiary.access..", "vestiary.backup..")
+        .resideOutsideOfPackages("vestiary.access..", "vestiary.backup..", "vestiary.regrouping..")
         .and()
         .doNotHaveFullyQualifiedName("vestiary.exchange.FirstStart")
         .and()

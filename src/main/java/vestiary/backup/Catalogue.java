@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What tables there are, asked of the database itself. */
-final class Catalogue {
+public final class Catalogue {
 
   private static final String TABLES =
       """
@@ -43,22 +43,31 @@ final class Catalogue {
    *
    * @throws IllegalStateException if two tables name each other: a bug of ours
    */
-  static List<KeptTable> tables(Connection connection) throws SQLException {
-    List<KeptTable> left = new ArrayList<>();
+  public static List<KeptTable> tables(Connection connection) throws SQLException {
+    return all(connection).stream()
+        .filter(table -> !LeftOut.TABLES.containsKey(table.name()))
+        .toList();
+  }
+
+  /**
+   * All tables with rows of clusters, those that no backup holds among them, in the same order.
+   *
+   * @throws IllegalStateException as {@link #tables}
+   */
+  public static List<KeptTable> all(Connection connection) throws SQLException {
+    List<KeptTable> found = new ArrayList<>();
     try (PreparedStatement query = connection.prepareStatement(TABLES);
-        ResultSet found = query.executeQuery()) {
-      while (found.next()) {
-        if (!LeftOut.TABLES.containsKey(found.getString(1))) {
-          left.add(
-              new KeptTable(
-                  found.getString(1),
-                  texts(found.getArray(2)),
-                  texts(found.getArray(3)),
-                  Set.copyOf(texts(found.getArray(4)))));
-        }
+        ResultSet row = query.executeQuery()) {
+      while (row.next()) {
+        found.add(
+            new KeptTable(
+                row.getString(1),
+                texts(row.getArray(2)),
+                texts(row.getArray(3)),
+                Set.copyOf(texts(row.getArray(4)))));
       }
     }
-    return inOrder(left);
+    return inOrder(found);
   }
 
   /** The version of the newest migration, for example 72. */

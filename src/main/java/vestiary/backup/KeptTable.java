@@ -10,9 +10,9 @@ import java.util.Set;
  * @param key columns of its primary key, in order
  * @param pointsTo tables whose rows its rows name, itself among them where one names another
  */
-record KeptTable(String name, List<String> columns, List<String> key, Set<String> pointsTo) {
+public record KeptTable(String name, List<String> columns, List<String> key, Set<String> pointsTo) {
 
-  KeptTable {
+  public KeptTable {
     columns = List.copyOf(columns);
     key = List.copyOf(key);
     pointsTo = Set.copyOf(pointsTo);

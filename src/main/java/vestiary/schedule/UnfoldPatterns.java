@@ -13,7 +13,7 @@ import vestiary.cluster.ReadCluster;
  * never again: what people did with it afterwards stands.
  */
 @ApplicationScoped
-class UnfoldPatterns {
+public class UnfoldPatterns {
 
   /** Patterns reach this far ahead and no farther: nobody fixes Mass times for longer. */
   private static final int MOST_YEARS_AHEAD = 3;
@@ -60,6 +60,18 @@ class UnfoldPatterns {
       PatternDates dates = readDates.read();
       patterns.listAll().forEach(p -> unfold(p, dates, done.plusDays(1), target, zone));
       horizon.moveTo(target);
+    }
+  }
+
+  /** Sees to it that all Masses up to that date are there, and yields none beyond it. */
+  @Transactional
+  public void exactlyUntil(LocalDate date) {
+    LocalDate done = horizon.lock();
+    if (done.isBefore(date)) {
+      PatternDates dates = readDates.read();
+      ZoneId zone = cluster.cluster().zone();
+      patterns.listAll().forEach(p -> unfold(p, dates, done.plusDays(1), date, zone));
+      horizon.moveTo(date);
     }
   }
 

@@ -10,6 +10,7 @@ import vestiary.feed.AskingForFeeds;
 import vestiary.oversight.Granting;
 import vestiary.photo.Photographs;
 import vestiary.pool.NoteConsent;
+import vestiary.regrouping.Regroupings;
 import vestiary.reservation.Wishing;
 import vestiary.retention.Nights;
 import vestiary.scenario.Asking;
@@ -25,7 +26,7 @@ import vestiary.vesting.MassId;
 
 /** Fills the present cluster so that every table has a row of it, as its people would. */
 @ApplicationScoped
-class FullCluster {
+public class FullCluster {
 
   private final Scenario scenario;
   private final LettingIn letting;
@@ -35,6 +36,7 @@ class FullCluster {
   private final Chasing chasing;
   private final Lettering lettering;
   private final AskingForFeeds feeds;
+  private final Regroupings regroupings;
 
   FullCluster(
       Scenario scenario,
@@ -44,7 +46,9 @@ class FullCluster {
       Granting granting,
       Chasing chasing,
       Lettering lettering,
-      AskingForFeeds feeds) {
+      AskingForFeeds feeds,
+      Regroupings regroupings) {
+    this.regroupings = regroupings;
     this.feeds = feeds;
     this.lettering = lettering;
     this.chasing = chasing;
@@ -56,7 +60,7 @@ class FullCluster {
   }
 
   /** The invented scenario, a week of it mended, planned, carried and answered for. */
-  void load() {
+  public void load() {
     scenario.load();
     letting.leaveTracesEverywhere(letting.user(Role.SACRISTAN, "ht"));
     Map<String, Object> clash = Mending.clash("2026-12-08", "dalmatic");
@@ -129,6 +133,7 @@ class FullCluster {
         .leadsTo("/patterns/terms?done=kept");
     tellPeople();
     BringingIn.leaveTraces();
+    regroupings.leaveTraces(scenario.ours());
     RestAssured.get("/api/backups/newest.zip").then().statusCode(200);
   }
 

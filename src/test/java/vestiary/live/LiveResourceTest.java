@@ -60,6 +60,7 @@ class LiveResourceTest {
           "photo_picture",
           "piece_value",
           "plan_basis",
+          "regrouping",
           "retention",
           "sacristy_change",
           "sacristy_told",
