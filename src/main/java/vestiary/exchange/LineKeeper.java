@@ -33,6 +33,7 @@ import vestiary.schedule.SaveMass;
 import vestiary.schedule.SaveMasses;
 import vestiary.schedule.SavePattern;
 import vestiary.sending.BringSent;
+import vestiary.serving.NameServing;
 
 /**
  * Hands each line to the use case that a form or the API would call; no rule is written twice. A
@@ -61,6 +62,7 @@ class LineKeeper {
   private final PutInCare care;
   private final NoteInventory inventories;
   private final BringSent out;
+  private final NameServing serving;
 
   LineKeeper(
       ChangeSettings settings,
@@ -76,7 +78,9 @@ class LineKeeper {
       SavePiece pieces,
       PutInCare care,
       NoteInventory inventories,
-      BringSent out) {
+      BringSent out,
+      NameServing serving) {
+    this.serving = serving;
     this.inventories = inventories;
     this.settings = settings;
     this.churches = churches;
@@ -174,11 +178,24 @@ class LineKeeper {
       line.named().stream()
           .filter(name -> !isKnown(name))
           .forEach(name -> all.add(nobody("named", name)));
+      line.serving().stream()
+          .map(ServingEntry::person)
+          .filter(name -> !isKnown(name))
+          .forEach(name -> all.add(nobody("serving", name)));
+      if (all.isEmpty()) {
+        serving
+            .findFaults(line.serving().stream().map(ServingEntry::toWanted).toList())
+            .forEach(fault -> all.add(new FieldFault("serving", fault.sentence())));
+      }
       return all;
     }
 
     UUID keep(MassLine line) {
-      return lot.enterOrChange(request(line), line.replaces());
+      UUID mass = lot.enterOrChange(request(line), line.replaces());
+      if (!line.serving().isEmpty()) {
+        serving.bringIn(mass, line.serving().stream().map(ServingEntry::toWanted).toList());
+      }
+      return mass;
     }
 
     private boolean isKnown(String name) {

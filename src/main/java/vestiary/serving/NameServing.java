@@ -1,0 +1,196 @@
+package vestiary.serving;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import vestiary.access.Action;
+import vestiary.access.CurrentVisitor;
+import vestiary.people.FindPeople;
+import vestiary.people.Person;
+import vestiary.problem.Asked;
+import vestiary.problem.FieldFault;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
+import vestiary.schedule.DatedMass;
+import vestiary.schedule.ReadMasses;
+import vestiary.schedule.ServesAs;
+import vestiary.schedule.TouchMass;
+import vestiary.web.Speech;
+
+/**
+ * Names who serves at a Mass and takes names off. A Mass that a pattern yielded is left alone by it
+ * from then on; one that is moved or cancelled keeps its names, so that they are there if it is put
+ * back.
+ */
+@ApplicationScoped
+@Transactional
+public class NameServing {
+
+  /** As many as vest in one role at most. */
+  private static final int MOST = 200;
+
+  private static final int LONGEST_NAME = 200;
+
+  private final ServingRows rows;
+  private final ReadMasses masses;
+  private final TouchMass touch;
+  private final FindPeople people;
+  private final CurrentVisitor visitor;
+
+  NameServing(
+      ServingRows rows,
+      ReadMasses masses,
+      TouchMass touch,
+      FindPeople people,
+      CurrentVisitor visitor) {
+    this.rows = rows;
+    this.masses = masses;
+    this.touch = touch;
+    this.people = people;
+    this.visitor = visitor;
+  }
+
+  /**
+   * One of those who are to serve.
+   *
+   * @param person short name in addresses, or the name that people use
+   * @param role id of a {@link ServesAs}; blank for what that person usually is
+   */
+  public record Wanted(String person, String role) {}
+
+  /** Who was taken off, and what he was named as. */
+  record Off(Person person, ServesAs as) {}
+
+  /**
+   * Names one more, or another role for one who is named.
+   *
+   * @throws Refused if there is no such Mass or person, it is cancelled, the role is not known, he
+   *     is ordained, or the church is none of one’s own
+   */
+  public Person add(String massId, Wanted wanted) {
+    DatedMass mass = mine(massId);
+    Asked asked = new Asked();
+    Map<Person, ServesAs> read = read(List.of(wanted), asked);
+    asked.refuseIfFaulty();
+    touch.touch(mass.id());
+    read.forEach((person, as) -> keep(mass.id().value(), person, as));
+    rows.flush();
+    return read.keySet().iterator().next();
+  }
+
+  /**
+   * Takes one off.
+   *
+   * @param slug of the person
+   * @throws Refused if he is not named there, or as {@link #add}
+   */
+  Off takeOff(String massId, String slug) {
+    DatedMass mass = mine(massId);
+    Person person = people.get(slug);
+    touch.touch(mass.id());
+    ServingRow row =
+        rows.find(mass.id().value(), person.id())
+            .orElseThrow(() -> new Refused(new Refusal.NotThere("person", slug)));
+    Off off = new Off(person, row.as());
+    rows.delete(row);
+    rows.flush();
+    return off;
+  }
+
+  /** These and no others serve; as {@link #add} otherwise. */
+  public void set(String massId, List<Wanted> wanted) {
+    DatedMass mass = mine(massId);
+    Asked asked = new Asked();
+    Map<Person, ServesAs> read = read(wanted, asked);
+    asked.refuseIfFaulty();
+    touch.touch(mass.id());
+    keepOnly(mass.id().value(), read);
+  }
+
+  /** What is wrong with such names; empty if they can be kept. Nothing is changed. */
+  public List<FieldFault> findFaults(List<Wanted> wanted) {
+    Asked asked = new Asked();
+    read(wanted, asked);
+    return asked.faults();
+  }
+
+  /**
+   * The same as {@link #set} for a list that is brought in: its Masses are left alone by patterns
+   * already.
+   *
+   * @param wanted without faults
+   */
+  public void bringIn(UUID mass, List<Wanted> wanted) {
+    Asked asked = new Asked();
+    Map<Person, ServesAs> read = read(wanted, asked);
+    asked.refuseIfFaulty();
+    keepOnly(mass, read);
+  }
+
+  private void keepOnly(UUID mass, Map<Person, ServesAs> read) {
+    Set<UUID> stay = read.keySet().stream().map(Person::id).collect(Collectors.toSet());
+    rows.list("massId", mass).stream()
+        .filter(row -> !stay.contains(row.personId))
+        .forEach(rows::delete);
+    read.forEach((person, as) -> keep(mass, person, as));
+    rows.flush();
+  }
+
+  private void keep(UUID mass, Person person, ServesAs as) {
+    ServingRow row = rows.find(mass, person.id()).orElseGet(ServingRow::new);
+    row.massId = mass;
+    row.personId = person.id();
+    row.role = as.id();
+    rows.persist(row);
+  }
+
+  private DatedMass mine(String massId) {
+    DatedMass mass = masses.get(massId);
+    visitor.refuseOutsideOwn(Action.ENTER_MASSES, mass.church().id().value());
+    return mass;
+  }
+
+  private Map<Person, ServesAs> read(List<Wanted> wanted, Asked asked) {
+    Map<Person, ServesAs> read = new LinkedHashMap<>();
+    if (wanted.size() > MOST) {
+      asked.fault("serving", Speech.say("serving names %d; %d is the most.", wanted.size(), MOST));
+      return read;
+    }
+    for (Wanted one : wanted) {
+      String name = asked.needed("person", one == null ? null : one.person(), LONGEST_NAME);
+      Optional<ServesAs> as =
+          asked.findTerm(ServesAs.class, "role", one == null ? null : one.role());
+      Optional<Person> found = name.isEmpty() ? Optional.empty() : people.findCalled(name);
+      if (found.isEmpty() && !name.isEmpty()) {
+        asked.fault(
+            "person",
+            Speech.say("person \"%s\" is nobody of this cluster; enter them under People.", name));
+      }
+      found.ifPresent(
+          person -> {
+            refuseOrdained(person, asked);
+            if (read.put(person, as.orElse(ServesAs.usual(person.role()))) != null) {
+              asked.fault("person", Speech.say("person %s is named twice.", person.name()));
+            }
+          });
+    }
+    return read;
+  }
+
+  /** Priests and deacons exercise their own order (GIRM 92 to 94, from memory). */
+  private static void refuseOrdained(Person person, Asked asked) {
+    if (person.role().isOrdained()) {
+      asked.fault(
+          "person",
+          Speech.say(
+              "person %s is ordained; name him with the Mass, as celebrant, concelebrant or deacon.",
+              person.calledName()));
+    }
+  }
+}
