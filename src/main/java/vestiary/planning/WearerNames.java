@@ -5,8 +5,6 @@ import java.util.Optional;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
 import vestiary.schedule.DatedMass;
-import vestiary.schedule.ServesAs;
-import vestiary.schedule.WhoServes;
 import vestiary.vesting.Role;
 import vestiary.vesting.Wearer;
 import vestiary.web.Speech;
@@ -22,8 +20,6 @@ public final class WearerNames {
       case PRINCIPAL, MINISTER -> mass.findCelebrant();
       case CONCELEBRANT -> nth(named(mass, false), wearer.ordinal());
       case DEACON -> nth(named(mass, true), wearer.ordinal());
-      case SERVER -> nth(serving(mass, ServesAs.SERVER, Role.SERVER), wearer.ordinal());
-      case ACOLYTE -> nth(serving(mass, ServesAs.ACOLYTE, Role.ACOLYTE), wearer.ordinal());
       default -> Optional.empty();
     };
   }
@@ -49,16 +45,6 @@ public final class WearerNames {
         .filter(person -> (person.role() == PersonRole.DEACON) == deacons)
         .filter(person -> !mass.celebrants().contains(person))
         .toList();
-  }
-
-  /** Where sizes of albs are known, nobody has said whose they are. */
-  private static List<Person> serving(DatedMass mass, ServesAs as, Role role) {
-    boolean areSized =
-        mass.ministers().further().stream()
-            .anyMatch(one -> one.role() == role && !one.sizes().isEmpty());
-    return areSized
-        ? List.of()
-        : mass.serving().stream().filter(one -> one.as() == as).map(WhoServes::person).toList();
   }
 
   private static Optional<Person> nth(List<Person> people, int ordinal) {

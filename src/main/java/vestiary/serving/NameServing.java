@@ -143,7 +143,14 @@ public class NameServing {
   }
 
   private void keep(UUID mass, Person person, ServesAs as) {
-    ServingRow row = rows.find(mass, person.id()).orElseGet(ServingRow::new);
+    Optional<ServingRow> before = rows.find(mass, person.id());
+    if (before.filter(row -> row.as() == as).isPresent()) {
+      return;
+    }
+    // The history of the Mass and of the person tells by whom and where only what is entered anew.
+    before.ifPresent(rows::delete);
+    rows.flush();
+    ServingRow row = new ServingRow();
     row.massId = mass;
     row.personId = person.id();
     row.role = as.id();

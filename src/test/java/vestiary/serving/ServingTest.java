@@ -87,7 +87,7 @@ class ServingTest {
     Page named =
         follow(Browsing.send(page, Map.of("person", List.of("tamsin-q"), "role", List.of(""))));
 
-    named.says("Tamsin Q. is named.", "Servers", "Albs are counted for one server.");
+    named.says("Tamsin Q. is named.", "Server Tamsin Q.", "Albs are counted for one server.");
     Browsing.page("/day/" + DAY).says("Server: Tamsin Q.").links(page);
     Browsing.page("/masses/" + mass).says("Server: Tamsin Q.").links(page);
 
@@ -176,16 +176,12 @@ class ServingTest {
   }
 
   @Test
-  void the_set_out_sheet_names_who_wears_an_alb_unless_its_size_is_said() {
-    serve(mass, named("tamsin-q", "server"));
-    Browsing.page("/masses/" + mass + "/set-out").says("Tamsin Q.");
+  void the_set_out_sheet_names_them_and_asks_nobody_how_tall_a_child_is() {
+    serve(mass, named("tamsin-q", "server"), named("odo-larkspire", "reader"));
 
-    Asking.change(
-        change(),
-        Map.of(
-            "ministers", List.of(Map.of("kind", "server", "count", 2, "sizes", List.of("130")))));
-
-    Browsing.page("/masses/" + mass + "/set-out").keepsSilentOn("Tamsin Q.");
+    Browsing.page("/masses/" + mass + "/set-out")
+        .says("Server: Tamsin Q.; reader: Odo Larkspire.", "One server")
+        .keepsSilentOn("How tall is Tamsin");
   }
 
   @Test
