@@ -26,10 +26,13 @@ public class TouchMass {
    */
   @Transactional(Transactional.TxType.MANDATORY)
   public void touch(MassId mass) {
-    MassRow row =
-        Optional.ofNullable(masses.findById(mass.value(), LockModeType.PESSIMISTIC_WRITE))
-            .filter(found -> !found.cancelled)
-            .orElseThrow(() -> new Refused(new Refusal.NotThere("Mass", mass.value().toString())));
-    row.touched = true;
+    locked(mass).touched = true;
+  }
+
+  /** The same without a sign that something was entered. */
+  MassRow locked(MassId mass) {
+    return Optional.ofNullable(masses.findById(mass.value(), LockModeType.PESSIMISTIC_WRITE))
+        .filter(row -> !row.cancelled)
+        .orElseThrow(() -> new Refused(new Refusal.NotThere("Mass", mass.value().toString())));
   }
 }

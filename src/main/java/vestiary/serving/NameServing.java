@@ -2,7 +2,6 @@ package vestiary.serving;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +20,6 @@ import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 import vestiary.schedule.ServesAs;
 import vestiary.schedule.TouchMass;
-import vestiary.web.Speech;
 
 /**
  * Names who serves at a Mass and takes names off. A Mass that a pattern yielded is left alone by it
@@ -32,23 +30,21 @@ import vestiary.web.Speech;
 @Transactional
 public class NameServing {
 
-  /** As many as vest in one role at most. */
-  private static final int MOST = 200;
-
-  private static final int LONGEST_NAME = 200;
-
   private final ServingRows rows;
   private final ReadMasses masses;
   private final TouchMass touch;
   private final FindPeople people;
   private final CurrentVisitor visitor;
+  private final AskedServing asks;
 
   NameServing(
       ServingRows rows,
       ReadMasses masses,
       TouchMass touch,
       FindPeople people,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      AskedServing asks) {
+    this.asks = asks;
     this.rows = rows;
     this.masses = masses;
     this.touch = touch;
@@ -76,7 +72,7 @@ public class NameServing {
   public Person add(String massId, Wanted wanted) {
     DatedMass mass = mine(massId);
     Asked asked = new Asked();
-    Map<Person, ServesAs> read = read(List.of(wanted), asked);
+    Map<Person, ServesAs> read = asks.read(List.of(wanted), asked);
     asked.refuseIfFaulty();
     touch.touch(mass.id());
     read.forEach((person, as) -> keep(mass.id().value(), person, as));
@@ -103,11 +99,15 @@ public class NameServing {
     return off;
   }
 
-  /** These and no others serve; as {@link #add} otherwise. */
+  /**
+   * These and no others serve; as {@link #add} otherwise.
+   *
+   * @param wanted {@code null} if nothing was said, which is refused
+   */
   public void set(String massId, List<Wanted> wanted) {
     DatedMass mass = mine(massId);
     Asked asked = new Asked();
-    Map<Person, ServesAs> read = read(wanted, asked);
+    Map<Person, ServesAs> read = asks.read(wanted, asked);
     asked.refuseIfFaulty();
     touch.touch(mass.id());
     keepOnly(mass.id().value(), read);
@@ -116,7 +116,7 @@ public class NameServing {
   /** What is wrong with such names; empty if they can be kept. Nothing is changed. */
   public List<FieldFault> findFaults(List<Wanted> wanted) {
     Asked asked = new Asked();
-    read(wanted, asked);
+    asks.read(wanted, asked);
     return asked.faults();
   }
 
@@ -128,7 +128,7 @@ public class NameServing {
    */
   public void bringIn(UUID mass, List<Wanted> wanted) {
     Asked asked = new Asked();
-    Map<Person, ServesAs> read = read(wanted, asked);
+    Map<Person, ServesAs> read = asks.read(wanted, asked);
     asked.refuseIfFaulty();
     keepOnly(mass, read);
   }
@@ -161,43 +161,5 @@ public class NameServing {
     DatedMass mass = masses.get(massId);
     visitor.refuseOutsideOwn(Action.ENTER_MASSES, mass.church().id().value());
     return mass;
-  }
-
-  private Map<Person, ServesAs> read(List<Wanted> wanted, Asked asked) {
-    Map<Person, ServesAs> read = new LinkedHashMap<>();
-    if (wanted.size() > MOST) {
-      asked.fault("serving", Speech.say("serving names %d; %d is the most.", wanted.size(), MOST));
-      return read;
-    }
-    for (Wanted one : wanted) {
-      String name = asked.needed("person", one == null ? null : one.person(), LONGEST_NAME);
-      Optional<ServesAs> as =
-          asked.findTerm(ServesAs.class, "role", one == null ? null : one.role());
-      Optional<Person> found = name.isEmpty() ? Optional.empty() : people.findCalled(name);
-      if (found.isEmpty() && !name.isEmpty()) {
-        asked.fault(
-            "person",
-            Speech.say("person \"%s\" is nobody of this cluster; enter them under People.", name));
-      }
-      found.ifPresent(
-          person -> {
-            refuseOrdained(person, asked);
-            if (read.put(person, as.orElse(ServesAs.usual(person.role()))) != null) {
-              asked.fault("person", Speech.say("person %s is named twice.", person.name()));
-            }
-          });
-    }
-    return read;
-  }
-
-  /** Priests and deacons exercise their own order (GIRM 92 to 94, from memory). */
-  private static void refuseOrdained(Person person, Asked asked) {
-    if (person.role().isOrdained()) {
-      asked.fault(
-          "person",
-          Speech.say(
-              "person %s is ordained; name him with the Mass, as celebrant, concelebrant or deacon.",
-              person.calledName()));
-    }
   }
 }

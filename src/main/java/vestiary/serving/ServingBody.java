@@ -1,5 +1,6 @@
 package vestiary.serving;
 
+import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import vestiary.schedule.WhoServes;
 
@@ -22,5 +23,16 @@ record ServingBody(
 
   NameServing.Wanted toWanted() {
     return new NameServing.Wanted(person, role);
+  }
+
+  /** Those who are to serve, and no others. */
+  record Wanted(List<ServingBody> serving) {
+
+    /** {@code null} if nothing was said of it. */
+    List<NameServing.Wanted> toWanted() {
+      return serving == null
+          ? null
+          : serving.stream().map(one -> one == null ? null : one.toWanted()).toList();
+    }
   }
 }

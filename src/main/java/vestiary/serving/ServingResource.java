@@ -43,9 +43,8 @@ class ServingResource {
       summary = "Says who serves at a Mass: these and no others",
       description =
           "Servers and acolytes count as at least those who are named, and so do the albs that they need.")
-  public List<ServingBody> set(@RestPath String id, List<ServingBody> body) {
-    name.set(
-        id, Asked.body(body).stream().map(one -> one == null ? null : one.toWanted()).toList());
+  public List<ServingBody> set(@RestPath String id, ServingBody.Wanted body) {
+    name.set(id, Asked.body(body).toWanted());
     return all(id);
   }
 }

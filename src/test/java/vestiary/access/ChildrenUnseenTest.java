@@ -50,7 +50,7 @@ class ChildrenUnseenTest {
         .statusCode(201);
     Sending.put(
             "/api/masses/%s/serving".formatted(Asking.mass("sa", "2026-12-08T18:30").get("id")),
-            List.of(Map.of("person", "tamsin-q", "role", "server")))
+            Map.of("serving", List.of(Map.of("person", "tamsin-q", "role", "server"))))
         .then()
         .statusCode(200);
     Sending.put("/api/people/tamsin-q", Map.of("name", "Tamsin Quillfeather", "role", "reader"))

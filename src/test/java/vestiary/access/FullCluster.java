@@ -118,7 +118,7 @@ class FullCluster {
         .leadsTo("/people/silas-umberley/arrivals?done=saved");
     Sending.put(
             "/api/masses/%s/serving".formatted(theirs),
-            List.of(Map.of("person", "tamsin-q", "role", "server")))
+            Map.of("serving", List.of(Map.of("person", "tamsin-q", "role", "server"))))
         .then()
         .statusCode(200);
     nameSomebodyElse();

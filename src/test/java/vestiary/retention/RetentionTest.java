@@ -53,7 +53,7 @@ class RetentionTest {
         .statusCode(204);
     Sending.put(
             "/api/masses/%s/serving".formatted(Asking.mass("sa", "2026-12-06T10:45").get("id")),
-            List.of(Map.of("person", "odo-larkspire")))
+            Map.of("serving", List.of(Map.of("person", "odo-larkspire"))))
         .then()
         .statusCode(200);
     Planning.applied("2026-12-07", "2026-12-13");

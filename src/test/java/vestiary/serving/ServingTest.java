@@ -70,12 +70,15 @@ class ServingTest {
             List.of(named("", "server")),
             List.of(named("ambrose-tarnwick", "server")),
             List.of(named("odo-larkspire", "reader"), named("odo-larkspire", "server")))) {
-      Response refused = Sending.put(address(mass), wrong);
+      Response refused = Sending.put(address(mass), Map.of("serving", wrong));
       assertEquals(400, refused.statusCode(), wrong + ": " + refused.asString());
       assertTrue(refused.contentType().startsWith("application/problem+json"));
     }
+    Sending.put(address(mass), Map.of()).then().statusCode(400);
     Sending.delete("/api/masses/" + mass).then().statusCode(204);
-    Sending.put(address(mass), List.of(named("odo-larkspire", ""))).then().statusCode(404);
+    Sending.put(address(mass), Map.of("serving", List.of(named("odo-larkspire", ""))))
+        .then()
+        .statusCode(404);
 
     assertEquals(1, serving(mass).size());
   }
@@ -277,7 +280,7 @@ class ServingTest {
   private Response put(String token) {
     return LettingIn.program(token)
         .contentType("application/json")
-        .body(List.of(named("tamsin-q", "server")))
+        .body(Map.of("serving", List.of(named("tamsin-q", "server"))))
         .put(address(mass));
   }
 
@@ -327,7 +330,7 @@ class ServingTest {
 
   @SafeVarargs
   private static void serve(String mass, Map<String, String>... people) {
-    Sending.put(address(mass), List.of(people)).then().statusCode(200);
+    Sending.put(address(mass), Map.of("serving", List.of(people))).then().statusCode(200);
   }
 
   private static List<Map<String, Object>> serving(String mass) {

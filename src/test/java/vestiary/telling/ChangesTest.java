@@ -93,7 +93,7 @@ class ChangesTest {
     for (String date : List.of("2026-12-06T10:45", "2026-12-13T10:45")) {
       Sending.put(
               "/api/masses/%s/serving".formatted(mass("sa", date).get("id")),
-              List.of(Map.of("person", "odo-larkspire", "role", "reader")))
+              Map.of("serving", List.of(Map.of("person", "odo-larkspire", "role", "reader"))))
           .then()
           .statusCode(200);
     }

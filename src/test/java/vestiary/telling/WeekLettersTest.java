@@ -138,7 +138,7 @@ class WeekLettersTest {
         .statusCode(204);
     Sending.put(
             "/api/masses/%s/serving".formatted(Asking.mass("ht", "2026-12-05T10:30").get("id")),
-            List.of(Map.of("person", "odo-larkspire")))
+            Map.of("serving", List.of(Map.of("person", "odo-larkspire"))))
         .then()
         .statusCode(200);
 
