@@ -74,7 +74,7 @@ class WhatItTouches {
 
   private static boolean isNamed(DatedMass mass, Absence absence) {
     return absence.meets(mass.start().toInstant(), mass.end().toInstant())
-        && mass.people().stream().anyMatch(person -> person.id().equals(absence.person()));
+        && mass.isNamed(absence.person());
   }
 
   private static Instant later(Instant a, Instant b) {

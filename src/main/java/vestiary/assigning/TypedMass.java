@@ -93,6 +93,7 @@ class TypedMass {
         new DatedMass.Chosen(
             "", "", "", "", "", -1, "", "", language(input), false, false, false, false, 0),
         new Usual(false, begin, church),
+        List.of(),
         List.of());
   }
 

@@ -33,6 +33,7 @@ import vestiary.schedule.SaveMass;
 import vestiary.schedule.SaveMasses;
 import vestiary.schedule.SavePattern;
 import vestiary.sending.BringSent;
+import vestiary.serving.NameServing;
 import vestiary.web.Speech;
 
 /**
@@ -59,6 +60,7 @@ class LineKeeper {
   private final PutInCare care;
   private final NoteInventory inventories;
   private final BringSent out;
+  private final NameServing serving;
 
   LineKeeper(
       ChangeSettings settings,
@@ -74,7 +76,9 @@ class LineKeeper {
       SavePiece pieces,
       PutInCare care,
       NoteInventory inventories,
-      BringSent out) {
+      BringSent out,
+      NameServing serving) {
+    this.serving = serving;
     this.inventories = inventories;
     this.settings = settings;
     this.churches = churches;
@@ -172,11 +176,24 @@ class LineKeeper {
       line.named().stream()
           .filter(name -> !isKnown(name))
           .forEach(name -> all.add(nobody("named", name)));
+      line.serving().stream()
+          .map(ServingEntry::person)
+          .filter(name -> !isKnown(name))
+          .forEach(name -> all.add(nobody("serving", name)));
+      if (all.isEmpty()) {
+        serving
+            .findFaults(line.serving().stream().map(ServingEntry::toWanted).toList())
+            .forEach(fault -> all.add(new FieldFault("serving", fault.sentence())));
+      }
       return all;
     }
 
     UUID keep(MassLine line) {
-      return lot.enterOrChange(request(line), line.replaces());
+      UUID mass = lot.enterOrChange(request(line), line.replaces());
+      if (!line.serving().isEmpty()) {
+        serving.bringIn(mass, line.serving().stream().map(ServingEntry::toWanted).toList());
+      }
+      return mass;
     }
 
     private boolean isKnown(String name) {

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param named keys of concelebrants and deacons who are known by name
  * @param ministers who else vests
  * @param also what whoever presides puts on besides: cope, humeral-veil
+ * @param serving who serves, by name; none leaves it as it is
  * @param setOutMinutes {@link Cells#NOT_SAID} where the usual number holds
  * @param replaces times of the regular Masses of that church and day that do not take place; where
  *     there is none at such a time, nothing is asked
@@ -52,7 +53,8 @@ record MassLine(
     List<LocalTime> replaces,
     String note,
     String intention,
-    String language) {
+    String language,
+    List<ServingEntry> serving) {
 
   static final List<Column> COLUMNS =
       List.of(
@@ -102,7 +104,11 @@ record MassLine(
           optional(
               "intention",
               word("Intention; seen by the administrator, the pastor and the celebrant only")),
-          optional("language", word("Language tag, one of the cluster's; empty for its first")));
+          optional("language", word("Language tag, one of the cluster's; empty for its first")),
+          optional(
+              "serving",
+              word(
+                  "Keys of those who serve, with bars between, each with a colon and the role where it is not the usual one; empty leaves whoever is named")));
 
   MassLine {
     named = List.copyOf(named);
@@ -110,6 +116,7 @@ record MassLine(
     ministers = List.copyOf(ministers);
     also = List.copyOf(also);
     replaces = List.copyOf(replaces);
+    serving = List.copyOf(serving);
   }
 
   static Reading<MassLine> read(CsvTable table, DateWords words) {
@@ -149,7 +156,8 @@ record MassLine(
         cells.times("replaces"),
         cells.text("note"),
         cells.text("intention"),
-        cells.text("language"));
+        cells.text("language"),
+        cells.all("serving", ServingEntry::find, ServingEntry.WANTED));
   }
 
   private List<String> start() {

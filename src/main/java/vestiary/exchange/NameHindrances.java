@@ -46,6 +46,7 @@ class NameHindrances {
           Map.entry("printed_label", word("a printed label")),
           Map.entry("reservation", word("vestments that are set aside")),
           Map.entry("user_church", word("a user of a church")),
+          Map.entry("serving", word("who serves at a Mass")),
           Map.entry("worn", word("what was worn at a Mass")));
 
   private static final String UNNAMED = word("something that needs what it entered");

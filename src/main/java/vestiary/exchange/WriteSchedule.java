@@ -10,6 +10,7 @@ import vestiary.schedule.MinistersValue;
 import vestiary.schedule.SaveMass;
 import vestiary.schedule.SavePattern;
 import vestiary.schedule.TypedAgain;
+import vestiary.schedule.WhoServes;
 
 /** Recurring Mass times and single Masses as lists. */
 @ApplicationScoped
@@ -28,7 +29,11 @@ class WriteSchedule {
 
   List<WrittenLine> masses() {
     return schedule.massesByHand().stream()
-        .map(typed -> mass(typed.mass()).withAll("replaces", typed.replaces().stream()))
+        .map(
+            typed ->
+                mass(typed.mass())
+                    .withAll("replaces", typed.replaces().stream())
+                    .withAll("serving", typed.serving().stream().map(WriteSchedule::text)))
         .toList();
   }
 
@@ -90,6 +95,11 @@ class WriteSchedule {
   /** For example concelebrant 2:alb+stole. */
   private static String text(BringsValue brings) {
     return "%s %d:%s".formatted(brings.role(), brings.count(), String.join("+", brings.kinds()));
+  }
+
+  /** For example odo-larkspire:reader. */
+  private static String text(WhoServes one) {
+    return "%s:%s".formatted(one.person().slug(), one.as().id());
   }
 
   /** For example server 3:120+130. */

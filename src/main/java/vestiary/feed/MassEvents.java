@@ -32,7 +32,7 @@ final class MassEvents {
   /** One of that person's own: he is engaged. */
   CalendarEvent ofPerson(ReadStamped.Stamped one, UUID person) {
     DatedMass mass = one.mass();
-    String role = tongue.say("role." + RoleAt.of(mass, person).id());
+    String role = tongue.say("role." + RoleAt.word(mass, person));
     return event(one, what(mass), role + ". " + setOut(mass), true);
   }
 

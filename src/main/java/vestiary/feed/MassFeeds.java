@@ -143,13 +143,12 @@ class MassFeeds {
   private Stream<CalendarEvent> ofPerson(UUID person, Cluster here, Tongue tongue) {
     MassEvents events = new MassEvents(here, tongue);
     List<ReadStamped.Stamped> theirs =
-        stamped(here).stream()
-            .filter(one -> one.mass().people().stream().anyMatch(p -> p.id().equals(person)))
-            .toList();
+        stamped(here).stream().filter(one -> one.mass().isNamed(person)).toList();
     List<DatedMass> standing =
         theirs.stream()
             .map(ReadStamped.Stamped::mass)
             .filter(mass -> !mass.chosen().cancelled())
+            .filter(mass -> mass.people().stream().anyMatch(p -> p.id().equals(person)))
             .toList();
     return Stream.concat(
         theirs.stream().map(one -> events.ofPerson(one, person)),

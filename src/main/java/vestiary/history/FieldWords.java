@@ -24,6 +24,7 @@ final class FieldWords {
           entry("person_church", word("Where somebody serves")),
           entry("child", word("Whole name of")),
           entry("arrival", word("Arrival from outside")),
+          entry("serving", word("Who serves")),
           entry("worn", word("What was worn")),
           entry("pattern", word("Recurring Mass")),
           entry("school_term", word("School term")),

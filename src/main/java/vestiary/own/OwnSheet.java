@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
@@ -17,6 +18,7 @@ import vestiary.planning.SpanToCheck;
 import vestiary.pool.PlannedWear;
 import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.ServesAs;
 import vestiary.vesting.Need;
 import vestiary.vesting.Role;
 import vestiary.web.DayWords;
@@ -37,10 +39,7 @@ final class OwnSheet {
   }
 
   List<OwnView.Own> masses() {
-    return span.asked().stream()
-        .filter(mass -> mass.people().stream().anyMatch(p -> p.id().equals(person)))
-        .map(this::own)
-        .toList();
+    return span.asked().stream().filter(mass -> mass.isNamed(person)).map(this::own).toList();
   }
 
   private OwnView.Own own(DatedMass mass) {
@@ -57,6 +56,20 @@ final class OwnSheet {
   }
 
   private String deed(DatedMass mass) {
+    return RoleAt.serves(mass, person).map(OwnSheet::deed).orElseGet(() -> deedOfClergy(mass));
+  }
+
+  private static String deed(ServesAs as) {
+    return switch (as) {
+      case SERVER -> say("You serve");
+      case ACOLYTE -> say("You serve as acolyte");
+      case READER -> say("You read");
+      case COMMUNION_MINISTER -> say("You help to give Communion");
+      case SACRISTAN -> say("You prepare and clear away");
+    };
+  }
+
+  private String deedOfClergy(DatedMass mass) {
     return switch (RoleAt.of(mass, person)) {
       case PRINCIPAL -> say("You celebrate");
       case MINISTER -> say("You lead");
@@ -66,13 +79,16 @@ final class OwnSheet {
   }
 
   private String wears(DatedMass mass) {
-    Role role = RoleAt.of(mass, person);
+    Optional<Role> vests = RoleAt.findVests(mass, person);
     List<Need> asked =
-        span.needs(mass).stream().filter(n -> n.role() == role && n.ordinal() == 1).toList();
+        span.needs(mass).stream()
+            .filter(n -> vests.stream().anyMatch(role -> role == n.role()) && n.ordinal() == 1)
+            .toList();
     if (asked.isEmpty()) {
       return say("Nothing is asked of the vestments of the cluster.");
     }
     List<String> kinds = asked.stream().map(n -> PieceNouns.of(n.kind())).distinct().toList();
+    Role role = vests.orElseThrow();
     Set<String> named = named(mass, role);
     return "%s.%s"
         .formatted(
@@ -85,6 +101,7 @@ final class OwnSheet {
     return switch (role) {
       case CONCELEBRANT -> say(" Set out for the concelebrants: %s.", codes);
       case DEACON -> say(" Set out for the deacons: %s.", codes);
+      case SERVER, ACOLYTE, READER -> say(" Set out for those who serve: %s.", codes);
       default -> say(" Set out for you: %s.", codes);
     };
   }

@@ -13,6 +13,8 @@ import vestiary.people.AbsenceWords;
 import vestiary.people.Arrival;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.WhoServes;
+import vestiary.web.Link;
 import vestiary.web.Speech;
 
 /**
@@ -45,10 +47,12 @@ final class AwayFromMass {
     if (isOpen() && isNobodyLeft()) {
       clashes.add(nobodyLeft());
     }
-    List<Person> away = mass.named().stream().filter(one -> find(one).isPresent()).toList();
-    if (!away.isEmpty()) {
-      clashes.add(companyAway(away));
-    }
+    companyAway(mass.named(), "away", List.of()).ifPresent(clashes::add);
+    companyAway(
+            mass.serving().stream().map(WhoServes::person).toList(),
+            "serving away",
+            List.of(WhoElse.serving(mass)))
+        .ifPresent(clashes::add);
     span.attendance().to(mass.id().value()).stream()
         .filter(one -> one.arrives().isAfter(begin))
         .flatMap(one -> ArrivalWords.find(mass, one).map(who -> late(one, who)).stream())
@@ -90,7 +94,12 @@ final class AwayFromMass {
             "All are away at that time, and nobody is named. Ask somebody from outside, choose another time, or cancel it."));
   }
 
-  private Clash companyAway(List<Person> away) {
+  private Optional<Clash> companyAway(List<Person> named, String because, List<Link> ways) {
+    List<Person> away = named.stream().filter(one -> find(one).isPresent()).toList();
+    return away.isEmpty() ? Optional.empty() : Optional.of(away(away, because, ways));
+  }
+
+  private Clash away(List<Person> away, String because, List<Link> ways) {
     List<String> names = away.stream().map(Person::calledName).toList();
     String when =
         away.stream()
@@ -104,7 +113,9 @@ final class AwayFromMass {
             away.size() == 1 ? word("%s is not available") : word("%s are not available"),
             Speech.list(names)),
         away.size() == 1 ? say("%s away", away.get(0).tightName()) : say("%d away", away.size()),
-        when + say(" Name somebody else, or do without."));
+        when + say(" Name somebody else, or do without."),
+        because,
+        ways);
   }
 
   private Clash late(Arrival arrival, Person who) {
@@ -116,12 +127,13 @@ final class AwayFromMass {
             who.calledName(), Speech.clock(arrival.arrives().atZone(span.cluster().zone()))),
         say("%s late", who.tightName()),
         say("Ask whether he can come sooner, or name somebody else."),
-        "late " + who.id());
+        "late " + who.id(),
+        List.of());
   }
 
   private Clash clash(
       ClashKind kind, ClashSeverity severity, String title, String tight, String more) {
-    return clash(kind, severity, title, tight, more, "away");
+    return clash(kind, severity, title, tight, more, "away", List.of());
   }
 
   private Clash clash(
@@ -130,14 +142,16 @@ final class AwayFromMass {
       String title,
       String tight,
       String more,
-      String because) {
+      String because,
+      List<Link> ways) {
     return new Clash(
         ClashId.of(kind, List.of(mass), because),
         kind,
         severity,
         List.of(mass),
         new ClashWords(CheckClashes.about(mass), title, tight, more, ""),
-        List.of());
+        List.of(),
+        ways);
   }
 
   private Optional<Absence> find(Person person) {

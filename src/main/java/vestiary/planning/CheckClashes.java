@@ -127,6 +127,7 @@ public class CheckClashes {
         .map(CheckClashes::withoutCelebrant)
         .forEach(clashes::add);
     clashes.addAll(WhatPeopleServe.of(span));
+    clashes.addAll(ServingTwice.of(span));
     span.asked().stream().map(m -> AwayFromMass.of(m, span)).forEach(clashes::addAll);
     span.masses().stream().map(m -> SubstituteWords.of(m, span)).forEach(clashes::addAll);
     Map<MassId, DatedMass> byId =

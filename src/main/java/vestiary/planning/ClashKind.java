@@ -14,7 +14,7 @@ public enum ClashKind implements Term {
   NOT_PERMITTED,
   /** The celebrant was removed for good or is away, and nobody is named in his place. */
   NO_CELEBRANT,
-  /** Somebody who is named to concelebrate or assist cannot be there. */
+  /** Somebody who is named to concelebrate, assist or serve cannot be there. */
   MINISTER,
   /** Somebody is named at two liturgies that he cannot both serve. */
   DOUBLE_BOOKED,

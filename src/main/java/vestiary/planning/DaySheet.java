@@ -18,6 +18,7 @@ import vestiary.cluster.Church;
 import vestiary.cluster.ChurchCalendars;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.DepartureWords;
+import vestiary.schedule.ServingWords;
 import vestiary.vesting.Need;
 import vestiary.vesting.Window;
 import vestiary.web.DayWords;
@@ -167,6 +168,7 @@ final class DaySheet {
         MassWords.whole(mass, locale),
         MassWords.celebrant(mass),
         company(mass),
+        Speech.sentence(ServingWords.of(mass)),
         MassWords.needs(needs),
         clashes.stream()
             .filter(c -> c.concerns(mass))

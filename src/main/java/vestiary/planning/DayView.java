@@ -81,6 +81,7 @@ public record DayView(
    * @param what the Mass and its celebration, for example "of Sunday, Advent II"
    * @param celebrant for example "Bishop Fenwarden" or "no celebrant"
    * @param company for example "five concelebrants, deacons Greywater and Pellmoor"; may be empty
+   * @param serving for example "servers: Anna K., Tom L.; reader: Odo Larkspire"; may be empty
    * @param needs for example "six chasubles with stole, two dalmatics with stole"
    * @param reason why this colour
    * @param otherChoices lawful colours that would fall short, for example "White would be two
@@ -96,6 +97,7 @@ public record DayView(
       String what,
       String celebrant,
       String company,
+      String serving,
       String needs,
       List<Clash> clashes,
       Reason reason,

@@ -46,6 +46,12 @@ final class WhoElse {
         .toList();
   }
 
+  /** To the page that names who serves at a Mass. */
+  static Link serving(DatedMass mass) {
+    return new Link(
+        say("Who serves ") + which(mass), "/masses/%s/serving".formatted(mass.id().value()));
+  }
+
   /** For example "at 11:00 at Saint Joseph". */
   static String which(DatedMass mass) {
     return say("at %s at %s", Speech.clock(mass.start()), mass.church().name());

@@ -33,6 +33,7 @@ record CoverageBody(
       String colour,
       String celebrant,
       String company,
+      String serving,
       List<String> vestments,
       List<String> journeys) {}
 
@@ -70,6 +71,7 @@ record CoverageBody(
         mass.colour().id(),
         mass.celebrants().stream().map(reader::called).findFirst().orElse(""),
         mass.company(),
+        reader.serving(mass),
         mass.vestments(),
         mass.journeys());
   }

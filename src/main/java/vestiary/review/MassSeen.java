@@ -17,6 +17,8 @@ import vestiary.calendar.Colour;
  * @param company for example "three concelebrants and one deacon"; empty if he is alone
  * @param vestments codes of sets and single pieces, planned or set aside, in order
  * @param journeys for example "HT-W1, chasuble and stole, from Holy Trinity, there by 17:46"
+ * @param serving lay ministers who are named, by role; none in weeks that were signed before any
+ *     were kept
  */
 record MassSeen(
     UUID id,
@@ -30,11 +32,13 @@ record MassSeen(
     boolean bishop,
     String company,
     List<String> vestments,
-    List<String> journeys) {
+    List<String> journeys,
+    List<ServingSeen> serving) {
 
   MassSeen {
     celebrants = List.copyOf(celebrants);
     vestments = List.copyOf(vestments);
     journeys = List.copyOf(journeys);
+    serving = serving == null ? List.of() : List.copyOf(serving);
   }
 }

@@ -71,6 +71,7 @@ record ReviewView(
    * @param redLetter a Sunday or a holy day
    * @param what the celebration, or which Mass is said
    * @param who the celebrant and whom he has with him
+   * @param serving for example "servers: Anna K., Tom L."; may be empty
    * @param worn sets and pieces; empty where nothing is planned
    * @param journeys that bring them
    * @param marks of the notes that concern it
@@ -84,6 +85,7 @@ record ReviewView(
       String what,
       String celebrant,
       String company,
+      String serving,
       String worn,
       List<String> journeys,
       List<Mark> marks) {

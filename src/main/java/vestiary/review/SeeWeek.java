@@ -76,7 +76,10 @@ final class SeeWeek {
         mass.ministers().bishop(),
         MassWords.company(mass),
         words.names(pieces),
-        journeys(mass, pieces));
+        journeys(mass, pieces),
+        mass.serving().stream()
+            .map(one -> new ServingSeen(one.as().id(), one.person().id()))
+            .toList());
   }
 
   /** A weekday need not say its week on every line. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -73,6 +74,9 @@ final class WeekDifference {
     instead(said, say("the colour is"), Speech.colour(is.colour()), Speech.colour(was.colour()));
     instead(said, say("the celebrant is"), celebrant(is), celebrant(was));
     instead(said, say("with him"), alone(is.company()), alone(was.company()));
+    if (!Set.copyOf(was.serving()).equals(Set.copyOf(is.serving()))) {
+      said.add(say("those who serve are others"));
+    }
     instead(said, say("they wear"), worn(is), worn(was));
     if (was.vestments().equals(is.vestments()) && !was.journeys().equals(is.journeys())) {
       said.add(

@@ -86,6 +86,7 @@ final class WeekTable {
             .findFirst()
             .orElse(mass.bishop() ? say("a bishop") : say("no celebrant")),
         mass.company(),
+        reader.serving(mass),
         Speech.list(mass.vestments()),
         mass.journeys(),
         marks(mass));

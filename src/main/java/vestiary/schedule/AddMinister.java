@@ -3,11 +3,9 @@ package vestiary.schedule;
 import static vestiary.web.Speech.say;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -20,8 +18,10 @@ import vestiary.vesting.Role;
 public class AddMinister {
 
   private final MassRows masses;
+  private final TouchMass touch;
 
-  AddMinister(MassRows masses) {
+  AddMinister(MassRows masses, TouchMass touch) {
+    this.touch = touch;
     this.masses = masses;
   }
 
@@ -33,7 +33,7 @@ public class AddMinister {
    */
   @Transactional(Transactional.TxType.MANDATORY)
   public void lock(MassId mass) {
-    get(mass);
+    touch.locked(mass);
   }
 
   /**
@@ -46,7 +46,7 @@ public class AddMinister {
    */
   @Transactional(Transactional.TxType.MANDATORY)
   public void add(MassId mass, Role role, boolean bringsOwn) {
-    MassRow row = get(mass);
+    MassRow row = touch.locked(mass);
     count(row, role, 1);
     if (bringsOwn) {
       List<BringsValue> brings = new ArrayList<>(row.brings);
@@ -59,7 +59,7 @@ public class AddMinister {
   /** Takes one away in the present transaction; where nobody is left, nothing. */
   @Transactional(Transactional.TxType.MANDATORY)
   public void remove(MassId mass, Role role, boolean broughtOwn) {
-    MassRow row = get(mass);
+    MassRow row = touch.locked(mass);
     count(row, role, -1);
     if (broughtOwn) {
       List<BringsValue> brings = new ArrayList<>(row.brings);
@@ -91,11 +91,5 @@ public class AddMinister {
               "role", say("%d is the most that can be entered.", AskedMinisters.MOST)));
     }
     return Math.max(0, count);
-  }
-
-  private MassRow get(MassId mass) {
-    return Optional.ofNullable(masses.findById(mass.value(), LockModeType.PESSIMISTIC_WRITE))
-        .filter(row -> !row.cancelled)
-        .orElseThrow(() -> new Refused(new Refusal.NotThere("Mass", mass.value().toString())));
   }
 }

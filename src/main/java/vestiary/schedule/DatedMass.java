@@ -7,6 +7,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
@@ -38,6 +39,8 @@ import vestiary.vesting.VestedMass;
  * @param usual when and where its pattern has it
  * @param takenOver the Mass for whose sake it is cancelled; at most one, empty if it is said or
  *     simply not said
+ * @param serving lay ministers who are known by name, in the order of their roles; servers and
+ *     acolytes among them are counted in the numbers
  */
 public record DatedMass(
     MassId id,
@@ -52,7 +55,8 @@ public record DatedMass(
     Ministers ministers,
     Chosen chosen,
     Usual usual,
-    List<TakenOver> takenOver) {
+    List<TakenOver> takenOver,
+    List<WhoServes> serving) {
 
   private static final Set<Rank> FESTIVE =
       Set.of(Rank.SOLEMNITY, Rank.FEAST_OF_THE_LORD, Rank.FEAST);
@@ -61,6 +65,7 @@ public record DatedMass(
     celebrants = List.copyOf(celebrants);
     named = List.copyOf(named);
     takenOver = List.copyOf(takenOver);
+    serving = List.copyOf(serving);
   }
 
   /**
@@ -121,6 +126,25 @@ public record DatedMass(
     return Stream.concat(celebrants.stream(), named.stream()).distinct().toList();
   }
 
+  /** As what somebody serves; empty if not named as a lay minister. */
+  public Optional<ServesAs> findServing(UUID person) {
+    return serving.stream()
+        .filter(one -> one.person().id().equals(person))
+        .map(WhoServes::as)
+        .findFirst();
+  }
+
+  /** Whether somebody is named at all, to celebrate, assist or serve. */
+  public boolean isNamed(UUID person) {
+    return people().stream().anyMatch(one -> one.id().equals(person))
+        || findServing(person).isPresent();
+  }
+
+  /** Whether any moment belongs to both. */
+  public boolean overlaps(DatedMass other) {
+    return start.isBefore(other.end()) && other.start.isBefore(end());
+  }
+
   public ZonedDateTime end() {
     return start.plus(length);
   }
@@ -170,7 +194,8 @@ public record DatedMass(
         ministers,
         chosen,
         usual,
-        takenOver);
+        takenOver,
+        serving);
   }
 
   /** The same Mass, one more of that role vesting in what the pool gives. */
@@ -194,7 +219,8 @@ public record DatedMass(
             ministers.also()),
         chosen,
         usual,
-        takenOver);
+        takenOver,
+        serving);
   }
 
   /** How many concelebrate, 0 or more, the principal celebrant not among them. */

@@ -22,6 +22,7 @@ import vestiary.web.Link;
  * @param unfit the plan of its day, if it does not fit any more
  * @param turn back to the day and the week
  * @param churchId of the church that has it; empty for a new one
+ * @param serving who serves, for example "Servers: Anna K., Tom L."; empty if nobody is named
  * @param church slugs and names
  * @param date ISO 8601
  * @param time 24 hours, {@code HH:mm}
@@ -49,6 +50,7 @@ public record MassForm(
     List<PlanFit.Unfit> unfit,
     List<Link> turn,
     String churchId,
+    String serving,
     Choice church,
     Field date,
     Field time,

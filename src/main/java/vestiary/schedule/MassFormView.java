@@ -73,6 +73,7 @@ class MassFormView {
         List.of(),
         weekOf(input),
         "",
+        "",
         "");
   }
 
@@ -105,11 +106,13 @@ class MassFormView {
         fit.within(mass.date(), mass.date()),
         List.of(
             new Link(say("Who wears what"), address + "/vesture"),
+            new Link(say("Who serves"), address + "/serving"),
             new Link(say("Set-out sheet"), address + "/set-out"),
             new Link(say("Set vestments aside"), cancelled ? "" : setAside(mass)),
             new Link(say("The day"), "/day/" + mass.date()),
             new Link(say("The week"), "/week/" + mass.date())),
         mass.church().id().value().toString(),
+        Speech.sentence(ServingWords.of(mass)),
         input.text("version"));
   }
 
@@ -163,6 +166,7 @@ class MassFormView {
       List<PlanFit.Unfit> unfit,
       List<Link> turn,
       String churchId,
+      String serving,
       String version) {
     Policies policies = cluster.cluster().policies();
     return new MassForm(
@@ -178,6 +182,7 @@ class MassFormView {
         unfit,
         turn,
         churchId,
+        serving,
         churches(input),
         input.field("date"),
         input.field("time"),

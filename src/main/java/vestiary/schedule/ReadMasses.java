@@ -52,6 +52,7 @@ public class ReadMasses {
   private final ChurchCalendars calendars;
   private final FindPeople people;
   private final CurrentVisitor visitor;
+  private final ReadServing serving;
 
   ReadMasses(
       MassRows masses,
@@ -59,7 +60,9 @@ public class ReadMasses {
       ReadCluster cluster,
       ChurchCalendars calendars,
       FindPeople people,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      ReadServing serving) {
+    this.serving = serving;
     this.masses = masses;
     this.patterns = patterns;
     this.cluster = cluster;
@@ -83,13 +86,11 @@ public class ReadMasses {
       LocalDate first, LocalDate last, Cluster here, List<Church> churches) {
     patterns.until(last);
     ZoneId zone = here.zone();
-    Reading reading = reading(here, churches);
-    return masses
-        .between(
-            first.atStartOfDay(zone).toInstant(), last.plusDays(1).atStartOfDay(zone).toInstant())
-        .stream()
-        .map(reading::dated)
-        .toList();
+    return dated(
+        masses.between(
+            first.atStartOfDay(zone).toInstant(), last.plusDays(1).atStartOfDay(zone).toInstant()),
+        here,
+        churches);
   }
 
   /**
@@ -120,11 +121,12 @@ public class ReadMasses {
         rows.apply(
             first.atStartOfDay(here.zone()).toInstant(),
             last.plusDays(1).atStartOfDay(here.zone()).toInstant());
-    if (found.isEmpty()) {
-      return List.of();
-    }
-    Reading reading = reading(here, cluster.churches());
-    return found.stream().map(reading::dated).toList();
+    return found.isEmpty() ? List.of() : dated(found, here, cluster.churches());
+  }
+
+  private List<DatedMass> dated(List<MassRow> rows, Cluster here, List<Church> churches) {
+    Reading reading = reading(here, churches, rows);
+    return rows.stream().map(reading::dated).toList();
   }
 
   /**
@@ -142,7 +144,7 @@ public class ReadMasses {
 
   /** That of a row, whether it is kept or not. */
   DatedMass dated(MassRow row) {
-    return reading(cluster.cluster(), cluster.churches()).dated(row);
+    return dated(List.of(row), cluster.cluster(), cluster.churches()).get(0);
   }
 
   /**
@@ -181,7 +183,8 @@ public class ReadMasses {
             ministers.also()),
         chosen.in(change.colour()),
         mass.usual(),
-        mass.takenOver());
+        mass.takenOver(),
+        mass.serving());
   }
 
   /**
@@ -216,11 +219,13 @@ public class ReadMasses {
         .replaceAll("[^a-z0-9]+", "-");
   }
 
-  private Reading reading(Cluster here, List<Church> churches) {
+  private Reading reading(Cluster here, List<Church> churches, List<MassRow> rows) {
+    Map<UUID, Person> known = people.byId();
     return new Reading(
         here,
         churches.stream().collect(Collectors.toMap(c -> c.id().value(), c -> c)),
-        people.byId(),
+        known,
+        serving.at(rows.stream().map(row -> row.id).filter(Objects::nonNull).toList(), known),
         visitor.visitor().may(Action.SEE_INTENTIONS));
   }
 
@@ -230,13 +235,16 @@ public class ReadMasses {
     private final Cluster cluster;
     private final Map<UUID, Church> churches;
     private final Map<UUID, Person> people;
+    private final Map<UUID, List<WhoServes>> serving;
     private final boolean showsIntentions;
 
     Reading(
         Cluster cluster,
         Map<UUID, Church> churches,
         Map<UUID, Person> people,
+        Map<UUID, List<WhoServes>> serving,
         boolean showsIntentions) {
+      this.serving = serving;
       this.showsIntentions = showsIntentions;
       this.cluster = cluster;
       this.churches = churches;
@@ -258,6 +266,7 @@ public class ReadMasses {
       Colour colour = Term.find(Colour.class, row.colour).orElse(option.colours().get(0));
       List<Person> celebrants =
           Optional.ofNullable(row.celebrantId).map(people::get).stream().toList();
+      List<WhoServes> named = row.id == null ? List.of() : serving.getOrDefault(row.id, List.of());
       return new DatedMass(
           new MassId(row.id),
           church,
@@ -268,10 +277,11 @@ public class ReadMasses {
           colour,
           celebrants,
           Stream.of(row.namedIds).map(people::get).filter(Objects::nonNull).toList(),
-          ministers(row, celebrants),
+          ministers(row, celebrants, named),
           chosen(row),
           usual(row, start, church),
-          takenOver(row));
+          takenOver(row),
+          named);
     }
 
     private Usual usual(MassRow row, ZonedDateTime start, Church church) {
@@ -303,13 +313,14 @@ public class ReadMasses {
               .orElseGet(() -> calendar.kindAt(start.toLocalDateTime())));
     }
 
-    private static Ministers ministers(MassRow row, List<Person> celebrants) {
+    private static Ministers ministers(
+        MassRow row, List<Person> celebrants, List<WhoServes> named) {
       return new Ministers(
           presider(row, celebrants),
           row.concelebrants,
           row.deacons,
           row.brings.stream().map(BringsValue::toBrings).toList(),
-          row.ministers.stream().map(MinistersValue::toMinisters).toList(),
+          AtLeastNamed.of(row.ministers.stream().map(MinistersValue::toMinisters).toList(), named),
           Stream.of(row.also)
               .map(kind -> Term.find(PieceKind.class, kind).orElseThrow())
               .collect(Collectors.toUnmodifiableSet()));

@@ -32,13 +32,16 @@ public class TypedAgain {
   private final ReadCluster cluster;
   private final FindPeople people;
   private final CurrentVisitor visitor;
+  private final ReadServing serving;
 
   TypedAgain(
       PatternRows patterns,
       MassRows masses,
       ReadCluster cluster,
       FindPeople people,
-      CurrentVisitor visitor) {
+      CurrentVisitor visitor,
+      ReadServing serving) {
+    this.serving = serving;
     this.patterns = patterns;
     this.masses = masses;
     this.cluster = cluster;
@@ -51,10 +54,13 @@ public class TypedAgain {
    *
    * @param replaces local times of regular Masses of the same church and day that are not said for
    *     its sake
+   * @param serving who serves, by name
    */
-  public record TypedMass(SaveMass.Request mass, List<LocalTime> replaces) {
+  public record TypedMass(
+      SaveMass.Request mass, List<LocalTime> replaces, List<WhoServes> serving) {
     public TypedMass {
       replaces = List.copyOf(replaces);
+      serving = List.copyOf(serving);
     }
   }
 
@@ -84,7 +90,10 @@ public class TypedAgain {
     Map<UUID, List<MassRow>> gaveWay =
         masses.list("cancelled and takenOverBy is not null order by starts, id").stream()
             .collect(Collectors.groupingBy(row -> row.takenOverBy));
-    return masses.list("touched and not cancelled order by starts, id").stream()
+    List<MassRow> touched = masses.list("touched and not cancelled order by starts, id");
+    Map<UUID, List<WhoServes>> serve =
+        serving.at(touched.stream().map(row -> row.id).toList(), people.byId());
+    return touched.stream()
         .map(
             row ->
                 new TypedMass(
@@ -92,7 +101,8 @@ public class TypedAgain {
                     gaveWay.getOrDefault(row.id, List.of()).stream()
                         .filter(other -> isSameDay(row, other, zone))
                         .map(other -> local(other, zone).toLocalTime())
-                        .toList()))
+                        .toList(),
+                    serve.getOrDefault(row.id, List.of())))
         .sorted(
             Comparator.comparing((TypedMass typed) -> typed.mass().start())
                 .thenComparing(typed -> typed.mass().church()))

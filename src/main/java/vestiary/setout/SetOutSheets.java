@@ -19,6 +19,7 @@ import vestiary.planning.PieceNouns;
 import vestiary.planning.RoleWords;
 import vestiary.planning.WearerNames;
 import vestiary.schedule.DatedMass;
+import vestiary.schedule.ServingWords;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.web.DayWords;
@@ -59,6 +60,7 @@ final class SetOutSheets {
         what(mass),
         NormWords.of(mass.option().why()),
         mass.chosen().note(),
+        Speech.sentence(ServingWords.of(mass)),
         found.named() ? "" : say(NOTHING_NAMED),
         piles(found),
         beside(found),

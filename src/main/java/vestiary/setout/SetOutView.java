@@ -51,6 +51,7 @@ public record SetOutView(
    * @param what kind of Mass where it is not that of the day; may be empty
    * @param why this colour
    * @param note for the sacristan; may be empty
+   * @param serving who serves, for example "Servers: Anna K., Tom L."; empty if nobody is named
    * @param open what is said where nothing is planned; else empty
    * @param also what else must be ready
    * @param heights those who are asked how tall they are
@@ -68,6 +69,7 @@ public record SetOutView(
       String what,
       String why,
       String note,
+      String serving,
       String open,
       List<Pile> piles,
       List<Pile> beside,

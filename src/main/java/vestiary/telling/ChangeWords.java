@@ -41,7 +41,7 @@ final class ChangeWords {
    * @param now the Mass as it is; none if it is there no more
    */
   Optional<LetterView.Item> item(MassBefore before, Optional<DatedMass> now) {
-    boolean was = !before.absent() && !before.wasCancelled() && before.people().contains(reader);
+    boolean was = !before.absent() && !before.wasCancelled() && wasNamed(before, now);
     boolean stands = now.filter(mass -> !mass.chosen().cancelled()).isPresent();
     boolean is = stands && PersonWeek.concerns(now.orElseThrow(), reader);
     List<String> lines = new ArrayList<>();
@@ -59,6 +59,12 @@ final class ChangeWords {
         : Optional.of(new LetterView.Item(head(before, now), lines));
   }
 
+  /** What lay ministers were before is not noted; they serve as they did. */
+  private boolean wasNamed(MassBefore before, Optional<DatedMass> now) {
+    return before.people().contains(reader)
+        || now.filter(mass -> RoleAt.serves(mass, reader).isPresent()).isPresent();
+  }
+
   private void changed(MassBefore before, DatedMass mass, boolean was, List<String> lines) {
     if (!was) {
       lines.add(
@@ -66,7 +72,7 @@ final class ChangeWords {
               ? tongue.say("change.restored")
               : tongue.say(before.absent() ? "change.new" : "change.given"));
       lines.add(
-          tongue.say("role." + RoleAt.of(mass, reader).id())
+          tongue.say("role." + RoleAt.word(mass, reader))
               + ": "
               + tongue.say("what", tongue.whole(mass), tongue.colour(mass.colour())));
       return;

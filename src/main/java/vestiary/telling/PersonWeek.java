@@ -2,6 +2,7 @@ package vestiary.telling;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import vestiary.people.Person;
 import vestiary.plan.PlanResult;
@@ -33,7 +34,7 @@ final class PersonWeek {
 
   /** Whether that Mass is one of his. */
   static boolean concerns(DatedMass mass, UUID person) {
-    return mass.people().stream().anyMatch(one -> one.id().equals(person));
+    return mass.isNamed(person);
   }
 
   /** None where nothing concerns him. */
@@ -59,22 +60,23 @@ final class PersonWeek {
   }
 
   private LetterView.Item item(DatedMass mass) {
-    Role role = RoleAt.of(mass, person.id());
     List<String> lines = new ArrayList<>();
     lines.add(
-        tongue.say("role." + role.id())
+        tongue.say("role." + RoleAt.word(mass, person.id()))
             + ": "
             + tongue.say("what", tongue.whole(mass), tongue.colour(mass.colour())));
-    lines.add(wears(mass, role));
-    named(mass, role, lines);
+    Optional<Role> vests = RoleAt.findVests(mass, person.id());
+    lines.add(wears(mass, vests));
+    vests.ifPresent(role -> named(mass, role, lines));
     return new LetterView.Item(
         "%s, %s".formatted(tongue.moment(mass.start()), MassPlace.of(mass)), lines);
   }
 
-  private String wears(DatedMass mass, Role role) {
+  private String wears(DatedMass mass, Optional<Role> vests) {
     List<String> kinds =
         week.span().needs(mass).stream()
-            .filter(need -> need.role() == role && need.ordinal() == 1)
+            .filter(need -> vests.stream().anyMatch(role -> role == need.role()))
+            .filter(need -> need.ordinal() == 1)
             .map(Need::kind)
             .distinct()
             .map(tongue::piece)
@@ -94,6 +96,7 @@ final class PersonWeek {
           switch (role) {
             case CONCELEBRANT -> "named.concelebrants";
             case DEACON -> "named.deacons";
+            case SERVER, ACOLYTE, READER -> "named.serving";
             default -> "named.you";
           };
       lines.add(tongue.say(words, tongue.list(week.names(pieces))));

@@ -117,6 +117,7 @@ class TellChanges {
         one -> {
           concerned.addAll(one.before().people());
           one.now().ifPresent(mass -> mass.people().forEach(p -> concerned.add(p.id())));
+          one.now().ifPresent(mass -> mass.serving().forEach(s -> concerned.add(s.person().id())));
         });
     for (UUID reader : concerned) {
       LetterWish wish = choices.of(reader);

@@ -21,6 +21,7 @@ import vestiary.people.Person;
 import vestiary.plan.ReadMovements;
 import vestiary.planning.CheckClashes;
 import vestiary.problem.RaceLost;
+import vestiary.schedule.DatedMass;
 import vestiary.users.MailReaders;
 
 /**
@@ -117,7 +118,10 @@ class WriteWeekLetters {
   /** Everybody of the schedule whom something of the week may concern. */
   private Set<Person> named(WeekSeen week) {
     Set<Person> named = new LinkedHashSet<>();
-    week.span().asked().forEach(mass -> named.addAll(mass.people()));
+    for (DatedMass mass : week.span().asked()) {
+      named.addAll(mass.people());
+      mass.serving().forEach(one -> named.add(one.person()));
+    }
     if (!week.trips().isEmpty()) {
       named.addAll(people.all());
     }

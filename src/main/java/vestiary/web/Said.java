@@ -57,6 +57,7 @@ final class Said {
           "schedule",
           "sending",
           "sentonce",
+          "serving",
           "setout",
           "telling",
           "times",

@@ -48,6 +48,11 @@ class ChildrenUnseenTest {
     Sending.post("/api/people/tamsin-q/absences", Map.of("from", "2026-12-01"))
         .then()
         .statusCode(201);
+    Sending.put(
+            "/api/masses/%s/serving".formatted(Asking.mass("sa", "2026-12-08T18:30").get("id")),
+            Map.of("serving", List.of(Map.of("person", "tamsin-q", "role", "server"))))
+        .then()
+        .statusCode(200);
     Sending.put("/api/people/tamsin-q", Map.of("name", "Tamsin Quillfeather", "role", "reader"))
         .then()
         .statusCode(200);

@@ -120,6 +120,11 @@ public class FullCluster {
             .toString();
     Browsing.send("/people/silas-umberley/arrivals/" + theirs, Map.of("arrives", List.of("14:40")))
         .leadsTo("/people/silas-umberley/arrivals?done=saved");
+    Sending.put(
+            "/api/masses/%s/serving".formatted(theirs),
+            Map.of("serving", List.of(Map.of("person", "tamsin-q", "role", "server"))))
+        .then()
+        .statusCode(200);
     nameSomebodyElse();
     chasing.note();
     Browsing.send("/churches/sj/closing", Map.of("from", List.of("2099-12-07")))

@@ -253,6 +253,11 @@ class SchemaTest {
           """);
       statement.execute(
           """
+          insert into serving (cluster_id, id, mass_id, person_id, role, version)
+          select m.cluster_id, gen_random_uuid(), m.id, p.id, 'server', 0 from mass m, person p limit 1
+          """);
+      statement.execute(
+          """
           insert into asked_celebrant (cluster_id, id, asked_id, named_id, version)
           select m.cluster_id, m.id, p.id, p.id, 0 from mass m, person p limit 1
           """);

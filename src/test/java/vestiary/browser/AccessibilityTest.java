@@ -128,6 +128,7 @@ class AccessibilityTest {
         Sheet.of("a Mass", "/masses/" + mass),
         Sheet.of(
             "an ordination", "/masses/new?church=ht&time=15:00&mass=ordination&date=" + nextWeek),
+        Sheet.of("who serves at a Mass", "/masses/" + mass + "/serving"),
         Sheet.of("who wears what", "/masses/" + mass + "/vesture"),
         Sheet.of("the regular Mass times", "/patterns"),
         Sheet.of("a new Mass time", "/patterns/new?church=ht"),

@@ -90,6 +90,27 @@ class MassLineTest {
   }
 
   @Test
+  void who_serves_is_told_by_key_and_where_need_be_by_role() {
+    assertEquals(
+        List.of(
+            new ServingEntry("tamsin-q", ""),
+            new ServingEntry("odo-larkspire", "communion-minister")),
+        only(masses(
+                MASSES + "serving",
+                "sa,2026-12-08,18:30,90,Tamsin-Q|odo-larkspire : Communion-Minister"))
+            .serving());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Tamsin Quillfeather", "odo-larkspire:organist", ":reader", "a:b:c"})
+  void who_serves_is_told_how_to_be_written_where_it_is_not_understood(String cell) {
+    Reading<MassLine> reading = masses(MASSES + "serving", "sa,2026-12-08,18:30,90," + cell);
+
+    assertEquals(List.of("serving"), reading.bad().stream().map(BadLine::column).toList());
+    assertTrue(reading.bad().get(0).reason().contains("for example odo-larkspire:reader"));
+  }
+
+  @Test
   void two_masses_cannot_begin_in_one_church_at_one_time() {
     Reading<MassLine> reading =
         masses(

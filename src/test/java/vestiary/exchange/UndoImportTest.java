@@ -84,6 +84,28 @@ class UndoImportTest {
   }
 
   @Test
+  void who_serves_is_brought_in_with_a_mass_and_gone_with_it() {
+    String head = "church,date,time,minutes,serving\r\n";
+    String id =
+        bringIn("masses", head + "ht,2026-12-09,21:15,30,tamsin-q|odo-larkspire:server\r\n");
+    String mass = Asking.mass("ht", "2026-12-09T21:15").get("id").toString();
+    assertEquals(2, Asking.list("/api/masses/%s/serving".formatted(mass)).size());
+    String other = bringIn("masses", head + "ht,2026-12-09,21:15,30,odo-larkspire\r\n");
+    assertEquals(
+        "reader", Asking.only(Asking.list("/api/masses/%s/serving".formatted(mass))).get("role"));
+
+    undo(other).then().statusCode(204);
+
+    assertEquals(2, Asking.list("/api/masses/%s/serving".formatted(mass)).size());
+    undo(id).then().statusCode(204);
+    assertEquals(
+        List.of(),
+        Asking.masses("ht", "2026-12-09").stream()
+            .filter(one -> one.get("id").equals(mass))
+            .toList());
+  }
+
+  @Test
   void it_stands_in_the_history_under_whoever_pressed() {
     String id = bringIn("pieces", "code,kind,home\r\nNEW-1,alb,ht\r\n");
 

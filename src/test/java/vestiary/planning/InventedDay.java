@@ -211,6 +211,7 @@ final class InventedDay {
         what,
         celebrant,
         company,
+        what.equals("funeral") ? "Servers: Ida F., Rollo T.; reader: Ada Fennimore" : "",
         needs,
         List.of(clashes),
         new Reason("Colour of Advent:", "GIRM 346"),

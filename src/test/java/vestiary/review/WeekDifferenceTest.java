@@ -101,6 +101,7 @@ class WeekDifferenceTest {
         false,
         company,
         vestments,
+        List.of(),
         List.of());
   }
 

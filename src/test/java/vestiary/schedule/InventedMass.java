@@ -88,6 +88,7 @@ final class InventedMass {
                 "2026-12-06")),
         List.of(new Link("The day", "/day/2026-12-05"), new Link("The week", "/week/2026-11-30")),
         "",
+        "Servers: Ida F., Rollo T.; reader: Ada Fennimore",
         choice("Holy Trinity", "Saint Anne"),
         Field.of("2026-12-05"),
         time,

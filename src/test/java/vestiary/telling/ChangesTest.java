@@ -86,6 +86,28 @@ class ChangesTest {
   }
 
   @Test
+  void who_serves_hears_that_the_mass_is_moved_or_cancelled() {
+    Sending.put("/api/people/odo-larkspire/mail", Map.of("address", "odo@home.example"))
+        .then()
+        .statusCode(204);
+    for (String date : List.of("2026-12-06T10:45", "2026-12-13T10:45")) {
+      Sending.put(
+              "/api/masses/%s/serving".formatted(mass("sa", date).get("id")),
+              Map.of("serving", List.of(Map.of("person", "odo-larkspire", "role", "reader"))))
+          .then()
+          .statusCode(200);
+    }
+    Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
+    Sending.delete("/api/masses/" + mass("sa", "2026-12-13T10:45").get("id"));
+
+    look(Duration.ofMinutes(6));
+
+    String words = to("odo@home.example").words();
+    assertTrue(words.contains("Moved: was Sunday 6 December, 10:45, Saint Anne"), words);
+    assertTrue(words.contains("Cancelled"), words);
+  }
+
+  @Test
   void ten_changes_are_one_letter() {
     for (String date : List.of("2026-12-02", "2026-12-09", "2026-12-16")) {
       Asking.change(mass("sa", date + "T08:00"), Map.of("start", date + "T08:15"));

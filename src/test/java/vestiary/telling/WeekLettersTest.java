@@ -132,6 +132,29 @@ class WeekLettersTest {
   }
 
   @Test
+  void who_serves_at_a_mass_of_the_week_has_a_letter_too() {
+    Sending.put("/api/people/odo-larkspire/mail", Map.of("address", "odo@home.example"))
+        .then()
+        .statusCode(204);
+    Sending.put(
+            "/api/masses/%s/serving".formatted(Asking.mass("ht", "2026-12-05T10:30").get("id")),
+            Map.of("serving", List.of(Map.of("person", "odo-larkspire"))))
+        .then()
+        .statusCode(200);
+
+    look(DUE);
+
+    String words = only("odo@home.example").words();
+    for (String part :
+        List.of(
+            "* Saturday 5 December, 10:30, Holy Trinity",
+            "You read: confirmation; colour: red.",
+            "Nothing is asked of the vestments of the cluster.")) {
+      assertTrue(words.contains(part), part + " not in: " + words);
+    }
+  }
+
+  @Test
   void whoever_chose_spanish_has_it_in_spanish() {
     send(PRIEST);
     choose(stop(PRIEST), Map.of("week", "true", "changes", "true", "language", "es"));
