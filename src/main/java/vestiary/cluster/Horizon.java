@@ -1,7 +1,6 @@
 package vestiary.cluster;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import vestiary.access.CurrentCluster;
@@ -26,9 +25,7 @@ public class Horizon {
   /** The date, which stays as it is for others until this transaction ends. */
   @Transactional(Transactional.TxType.MANDATORY)
   public LocalDate lock() {
-    ClusterRow row = clusters.findById(current.id());
-    clusters.getEntityManager().refresh(row, LockModeType.PESSIMISTIC_WRITE);
-    return row.unfoldedUntil;
+    return clusters.lockedAnew(current.id()).unfoldedUntil;
   }
 
   /** Moves the date on; {@link #lock} comes first. */

@@ -1,7 +1,6 @@
 package vestiary.cluster;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import vestiary.access.CurrentCluster;
 import vestiary.proper.ReadPropers;
@@ -24,17 +23,14 @@ public class OneByOne {
   }
 
   /**
-   * Waits until nobody else is at it; everybody else waits until this transaction ends. What was
-   * changed so far is written first, since the cluster's row is then read anew.
+   * Waits until nobody else is at it; everybody else waits until this transaction ends.
    *
-   * @throws jakarta.persistence.OptimisticLockException if somebody else changed the same meanwhile
+   * @throws jakarta.persistence.OptimisticLockException if somebody else changed meanwhile what was
+   *     changed here so far
    */
   @Transactional(Transactional.TxType.MANDATORY)
   public void waitForTurn() {
-    clusters.flush();
-    clusters
-        .getEntityManager()
-        .refresh(clusters.findById(current.id()), LockModeType.PESSIMISTIC_WRITE);
+    clusters.lockedAnew(current.id());
     propers.forget();
   }
 }

@@ -21,6 +21,7 @@ class OneByOneTest {
   @Inject ClusterRows clusters;
   @Inject ReadCluster cluster;
   @Inject OneByOne oneByOne;
+  @Inject Horizon horizon;
 
   @BeforeEach
   void begin() {
@@ -29,13 +30,22 @@ class OneByOneTest {
 
   @Test
   void what_was_changed_before_the_wait_is_kept() {
+    assertKept(oneByOne::waitForTurn);
+  }
+
+  @Test
+  void what_was_changed_before_mass_times_are_unfolded_is_kept() {
+    assertKept(horizon::lock);
+  }
+
+  private void assertKept(Runnable readingAnew) {
     UUID another = scenario.openAnother();
 
     scenario.within(
         another,
         () -> {
           clusters.findById(another).demoMonday = MONDAY;
-          oneByOne.waitForTurn();
+          readingAnew.run();
         });
 
     scenario.within(another, () -> assertEquals(Optional.of(MONDAY), cluster.findDemoMonday()));
