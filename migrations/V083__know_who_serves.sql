@@ -41,6 +41,54 @@ $$;
 CREATE TRIGGER stamp_serving AFTER INSERT OR UPDATE OR DELETE ON serving
   FOR EACH ROW EXECUTE FUNCTION stamp_serving();
 
+-- Whoever is named or taken off hears of it as of any change of theirs (V068): with what a Mass was
+-- goes who served at it.
+CREATE FUNCTION serving_at(cluster uuid, mass uuid) RETURNS jsonb
+LANGUAGE sql STABLE SET search_path = public, pg_temp AS $$
+    SELECT coalesce(jsonb_agg(person_id ORDER BY person_id), '[]') FROM serving
+    WHERE cluster_id = cluster AND mass_id = mass
+$$;
+
+CREATE OR REPLACE FUNCTION note_change_of_mass() RETURNS trigger
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = public, pg_temp AS $$
+BEGIN
+    IF coalesce(NEW.starts, OLD.starts) > now() - interval '1 year' THEN
+        INSERT INTO mass_change (cluster_id, id, mass_id, at, before)
+        VALUES (
+            coalesce(NEW.cluster_id, OLD.cluster_id), gen_random_uuid(), coalesce(NEW.id, OLD.id), now(),
+            CASE WHEN TG_OP = 'INSERT' THEN '{}' ELSE jsonb_build_object(
+                'church', OLD.church_id, 'starts', to_char(OLD.starts AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"'),
+                'celebrant', OLD.celebrant_id, 'named', to_jsonb(OLD.named_ids), 'colour', OLD.colour,
+                'cancelled', OLD.cancelled, 'serving', serving_at(OLD.cluster_id, OLD.id)) END);
+    END IF;
+    RETURN NULL;
+END
+$$;
+
+-- Several are named in one moment, and the first change of it tells what was: hence the clock and not
+-- the moment of the transaction.
+CREATE FUNCTION note_change_of_serving() RETURNS trigger
+LANGUAGE plpgsql SECURITY DEFINER SET search_path = public, pg_temp AS $$
+DECLARE
+    of uuid := coalesce(NEW.mass_id, OLD.mass_id);
+    served jsonb := serving_at(coalesce(NEW.cluster_id, OLD.cluster_id), of);
+BEGIN
+    served := CASE TG_OP WHEN 'INSERT' THEN served - NEW.person_id::text
+                         ELSE served || to_jsonb(OLD.person_id) END;
+    INSERT INTO mass_change (cluster_id, id, mass_id, at, before)
+    SELECT m.cluster_id, gen_random_uuid(), m.id, clock_timestamp(), jsonb_build_object(
+        'church', m.church_id, 'starts', to_char(m.starts AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"'),
+        'celebrant', m.celebrant_id, 'named', to_jsonb(m.named_ids), 'colour', m.colour,
+        'cancelled', m.cancelled, 'serving', served)
+    FROM mass m
+    WHERE m.cluster_id = coalesce(NEW.cluster_id, OLD.cluster_id) AND m.id = of
+        AND m.starts > now() - interval '1 year';
+    RETURN NULL;
+END
+$$;
+CREATE TRIGGER note_change AFTER INSERT OR DELETE ON serving
+  FOR EACH ROW EXECUTE FUNCTION note_change_of_serving();
+
 -- Whoever is removed for good serves nowhere any more. It runs before carry_out_erasure, which takes
 -- the names out of the history as well; triggers run in the order of their names (PostgreSQL
 -- documentation, 37.1).

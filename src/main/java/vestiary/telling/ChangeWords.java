@@ -50,7 +50,7 @@ final class ChangeWords {
     } else if (was && !stands) {
       lines.add(tongue.say("change.cancelled", tongue.whole(now.orElseThrow())));
     } else if (was && !is) {
-      lines.add(taken(now.orElseThrow()));
+      lines.add(taken(before, now.orElseThrow()));
     } else if (is) {
       changed(before, now.orElseThrow(), was, lines);
     }
@@ -59,10 +59,11 @@ final class ChangeWords {
         : Optional.of(new LetterView.Item(head(before, now), lines));
   }
 
-  /** What lay ministers were before is not noted; they serve as they did. */
+  /** Where nobody noted who served, whoever serves now is taken to have done so. */
   private boolean wasNamed(MassBefore before, Optional<DatedMass> now) {
     return before.people().contains(reader)
-        || now.filter(mass -> RoleAt.serves(mass, reader).isPresent()).isPresent();
+        || !before.knowsWhoServed()
+            && now.filter(mass -> RoleAt.serves(mass, reader).isPresent()).isPresent();
   }
 
   private void changed(MassBefore before, DatedMass mass, boolean was, List<String> lines) {
@@ -96,9 +97,10 @@ final class ChangeWords {
                         "change.colour", tongue.colour(colour), tongue.colour(mass.colour()))));
   }
 
-  private String taken(DatedMass mass) {
+  private String taken(MassBefore before, DatedMass mass) {
     String instead =
         mass.findCelebrant()
+            .filter(person -> before.findCelebrant().filter(reader::equals).isPresent())
             .map(person -> tongue.say("change.taken.by", tongue.called(person)))
             .orElse("");
     return tongue.say("change.taken", instead);

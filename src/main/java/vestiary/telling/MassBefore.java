@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  *
  * @param celebrant id; {@code null} for nobody
  * @param named ids of concelebrants and deacons who are known by name
+ * @param serving ids of those who served by name; {@code null} where it was not noted
  * @param colour the one that was chosen; empty for the usual one
  */
 record MassBefore(
@@ -19,11 +20,13 @@ record MassBefore(
     Instant starts,
     UUID celebrant,
     List<UUID> named,
+    List<UUID> serving,
     String colour,
     Boolean cancelled) {
 
   MassBefore {
     named = named == null ? List.of() : List.copyOf(named);
+    serving = serving == null ? null : List.copyOf(serving);
   }
 
   /** Whether the Mass was entered by the change. */
@@ -39,8 +42,20 @@ record MassBefore(
     return Optional.ofNullable(celebrant);
   }
 
-  /** Whoever was named there, by id. */
+  /** Whether it is known who served by name. */
+  boolean knowsWhoServed() {
+    return serving != null;
+  }
+
+  /** Whoever was named there, by id; those who served too, where that was noted. */
   List<UUID> people() {
-    return Stream.concat(Stream.ofNullable(celebrant), named.stream()).distinct().toList();
+    return Stream.of(Stream.ofNullable(celebrant), named.stream(), served())
+        .flatMap(ids -> ids)
+        .distinct()
+        .toList();
+  }
+
+  private Stream<UUID> served() {
+    return Stream.ofNullable(serving).flatMap(List::stream);
   }
 }

@@ -32,6 +32,9 @@ class ChangesTest {
 
   private static final String COSMAS = "cosmas@home.example";
   private static final Instant NOON = Instant.parse("2026-11-30T12:00:00Z");
+  private static final String ODO = "odo@home.example";
+  private static final List<Map<String, String>> READER =
+      List.of(Map.of("person", "odo-larkspire", "role", "reader"));
   private static final String AMBROSE = "ambrose@home.example";
 
   @Inject Scenario scenario;
@@ -87,22 +90,17 @@ class ChangesTest {
 
   @Test
   void who_serves_hears_that_the_mass_is_moved_or_cancelled() {
-    Sending.put("/api/people/odo-larkspire/mail", Map.of("address", "odo@home.example"))
-        .then()
-        .statusCode(204);
+    Sending.put("/api/people/odo-larkspire/mail", Map.of("address", ODO)).then().statusCode(204);
     for (String date : List.of("2026-12-06T10:45", "2026-12-13T10:45")) {
-      Sending.put(
-              "/api/masses/%s/serving".formatted(mass("sa", date).get("id")),
-              Map.of("serving", List.of(Map.of("person", "odo-larkspire", "role", "reader"))))
-          .then()
-          .statusCode(200);
+      serve(mass("sa", date), READER);
     }
+    letters.keepSilentOnChanges();
     Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("start", "2026-12-06T11:15"));
     Sending.delete("/api/masses/" + mass("sa", "2026-12-13T10:45").get("id"));
 
     look(Duration.ofMinutes(6));
 
-    String words = to("odo@home.example").words();
+    String words = to(ODO).words();
     assertTrue(words.contains("Moved: was Sunday 6 December, 10:45, Saint Anne"), words);
     assertTrue(words.contains("Cancelled"), words);
   }
@@ -141,6 +139,28 @@ class ChangesTest {
         to(COSMAS).words().contains("You are named here no more; Father Ambrose Tarnwick is."),
         to(COSMAS).words());
     assertTrue(to(AMBROSE).words().contains("You are named here now."), to(AMBROSE).words());
+  }
+
+  @Test
+  void whoever_is_to_read_hears_that_he_is_named_and_that_he_is_no_more() {
+    Sending.put("/api/people/odo-larkspire/mail", Map.of("address", ODO)).then().statusCode(204);
+    Map<String, Object> mass = mass("sa", "2026-12-06T10:45");
+
+    serve(mass, READER);
+    look(Duration.ofMinutes(6));
+    serve(mass, List.of());
+    look(Duration.ofMinutes(30));
+
+    List<MailServerOfTests.Received> told = smtp.received();
+    assertEquals(List.of(ODO, ODO), told.stream().map(m -> m.to()).toList());
+    assertTrue(told.get(0).words().contains("You are named here now."), told.get(0).words());
+    assertTrue(told.get(1).words().contains("You are named here no more."), told.get(1).words());
+  }
+
+  private static void serve(Map<String, Object> mass, List<Map<String, String>> who) {
+    Sending.put("/api/masses/%s/serving".formatted(mass.get("id")), Map.of("serving", who))
+        .then()
+        .statusCode(200);
   }
 
   @Test
