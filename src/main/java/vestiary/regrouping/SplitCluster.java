@@ -9,6 +9,7 @@ import java.util.List;
 import vestiary.access.CurrentCluster;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
+import vestiary.telling.KeepSilent;
 import vestiary.users.LetInAdministrator;
 
 /**
@@ -25,13 +26,16 @@ class SplitCluster {
   private final ReadCluster cluster;
   private final CurrentCluster current;
   private final LetInAdministrator letIn;
+  private final KeepSilent letters;
 
   SplitCluster(
       CopyCluster copy,
       LeaveChurches leave,
       ReadCluster cluster,
       CurrentCluster current,
-      LetInAdministrator letIn) {
+      LetInAdministrator letIn,
+      KeepSilent letters) {
+    this.letters = letters;
     this.copy = copy;
     this.leave = leave;
     this.cluster = cluster;
@@ -82,10 +86,18 @@ class SplitCluster {
     return copy.copy(side, word, archive);
   }
 
-  /** Gives up in each what is the other's; what was given up before stays so. */
+  /**
+   * Gives up in each what is the other's; what was given up before stays so. Nobody is written that
+   * a Mass does not stand any more: it does, in the other.
+   */
   void part(Side side, Side made, Division division) {
-    in(side, () -> leave.leave(division.going(), made.name()));
-    in(made, () -> leave.leave(division.staying(), side.name()));
+    in(side, () -> leave(division.going(), made));
+    in(made, () -> leave(division.staying(), side));
+  }
+
+  private void leave(List<String> slugs, Side to) {
+    leave.leave(slugs, to.name());
+    letters.onMasses();
   }
 
   /** By which the administrator of the second chooses a password. */

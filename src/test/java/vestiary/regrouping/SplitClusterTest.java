@@ -104,6 +104,9 @@ class SplitClusterTest {
     UUID made = side("river").id();
     assertEquals(Set.of("ol", "pp"), homes(made));
     assertEquals(Set.of("ht", "sa", "sj", "sm"), homes(ours));
+    // Nobody is written that a Mass is cancelled: it is celebrated in the other.
+    assertEquals(List.of(), AllRows.of(owner, ours).of("mass_change"));
+    assertEquals(List.of(), AllRows.of(owner, made).of("mass_change"));
     assertTrue(
         AllRows.of(owner, made).of("audit").containsAll(entered(AllRows.of(owner, ours))),
         "what was entered before is in the history of both");
