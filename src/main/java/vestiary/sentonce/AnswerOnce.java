@@ -15,8 +15,12 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jboss.resteasy.reactive.server.ServerResponseFilter;
+import org.jboss.resteasy.reactive.server.core.CurrentRequestManager;
+import org.jboss.resteasy.reactive.server.core.ResteasyReactiveRequestContext;
+import vestiary.access.CurrentCluster;
 import vestiary.access.CurrentVisitor;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
@@ -39,10 +43,12 @@ final class AnswerOnce {
 
   private final SentForms forms;
   private final CurrentVisitor visitor;
+  private final CurrentCluster cluster;
 
-  AnswerOnce(SentForms forms, CurrentVisitor visitor) {
+  AnswerOnce(SentForms forms, CurrentVisitor visitor, CurrentCluster cluster) {
     this.forms = forms;
     this.visitor = visitor;
+    this.cluster = cluster;
   }
 
   /** The answer of the first time, or {@code null} to let the request go on. */
@@ -69,20 +75,40 @@ final class AnswerOnce {
                   "This was sent before, and the server was stopped meanwhile. Look whether it is there; if it is not, enter it once more.")));
     }
     request.setProperty(KEY, key.get());
+    noteEvenIfCutOff(request, key.get());
     return null;
   }
 
+  /** Before it is answered, so that whoever has the answer and sends again is answered alike. */
   @ServerResponseFilter
   void note(ContainerRequestContext request, ContainerResponseContext response) {
     if (request.getProperty(KEY) instanceof String key) {
-      boolean ledOn =
-          response.getStatus() >= FIRST_REDIRECTION && response.getStatus() < FIRST_REFUSAL;
-      if (ledOn && response.getLocation() != null) {
-        forms.answer(key, way(response.getLocation()));
-      } else {
-        forms.forget(key);
-      }
+      request.removeProperty(KEY);
+      forms.end(key, leadsTo(response.getStatus(), response.getLocation()));
     }
+  }
+
+  /** An answer that nobody is there to take any more passes no filter. */
+  private void noteEvenIfCutOff(ContainerRequestContext request, String key) {
+    UUID here = cluster.id();
+    ResteasyReactiveRequestContext context = CurrentRequestManager.get();
+    context.registerCompletionCallback(
+        failure -> {
+          if (request.getProperty(KEY) != null) {
+            forms.endAfterwards(here, key, leadsTo(context.getResult()));
+          }
+        });
+  }
+
+  private static Optional<String> leadsTo(Object result) {
+    return result instanceof Response answer
+        ? leadsTo(answer.getStatus(), answer.getLocation())
+        : Optional.empty();
+  }
+
+  private static Optional<String> leadsTo(int status, URI location) {
+    boolean ledOn = status >= FIRST_REDIRECTION && status < FIRST_REFUSAL;
+    return ledOn ? Optional.ofNullable(location).map(AnswerOnce::way) : Optional.empty();
   }
 
   /** Path and query alone: the host is whatever the browser came by. */

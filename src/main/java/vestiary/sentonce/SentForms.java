@@ -2,11 +2,14 @@ package vestiary.sentonce;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.context.control.ActivateRequestContext;
 import jakarta.persistence.PersistenceException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.UUID;
+import vestiary.access.CurrentCluster;
 
 /** Remembers which forms were sent and how they were answered, each in a transaction of its own. */
 @ApplicationScoped
@@ -19,10 +22,12 @@ public class SentForms {
   private static final Duration LONGEST = Duration.ofMinutes(2);
 
   private final SentFormRows rows;
+  private final CurrentCluster current;
   private final Clock clock;
 
-  SentForms(SentFormRows rows, Clock clock) {
+  SentForms(SentFormRows rows, CurrentCluster current, Clock clock) {
     this.rows = rows;
+    this.current = current;
     this.clock = clock;
   }
 
@@ -70,14 +75,21 @@ public class SentForms {
     return new Known.Fresh();
   }
 
-  /** Notes where its answer led. */
-  void answer(String key, String leadsTo) {
-    QuarkusTransaction.requiringNew().run(() -> rows.answer(key, leadsTo));
+  /**
+   * Notes where its answer led.
+   *
+   * @param leadsTo empty if it changed nothing, so that it may be sent again
+   */
+  void end(String key, Optional<String> leadsTo) {
+    QuarkusTransaction.requiringNew()
+        .run(() -> leadsTo.ifPresentOrElse(way -> rows.answer(key, way), () -> rows.forget(key)));
   }
 
-  /** It changed nothing, so that it may be sent again. */
-  void forget(String key) {
-    QuarkusTransaction.requiringNew().run(() -> rows.forget(key));
+  /** Notes it when the request that carried it out is over. */
+  @ActivateRequestContext
+  void endAfterwards(UUID cluster, String key, Optional<String> leadsTo) {
+    current.assign(cluster);
+    end(key, leadsTo);
   }
 
   /** Forgets what no browser sends any more, in the present transaction. */

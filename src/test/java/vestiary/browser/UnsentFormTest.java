@@ -13,6 +13,7 @@ import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -83,6 +84,60 @@ class UnsentFormTest {
       assertThat(page.locator("main")).containsText("Saved.");
       assertEquals(2, sent.get());
       assertEquals(1, masses("04:20"));
+    }
+  }
+
+  @Test
+  void whoever_turns_to_another_page_before_the_answer_is_there_hears_of_it_on_that_one() {
+    try (BrowserContext phone = phone()) {
+      Page page = phone.newPage();
+      Enter.demo(page, server, "/masses/new?date=" + DAY);
+      fill(page, "04:30", "");
+      AtomicInteger sent = new AtomicInteger();
+      page.route(
+          "**/masses",
+          route -> {
+            if (sent.incrementAndGet() == 1) {
+              route.fetch(new Route.FetchOptions().setMaxRedirects(0));
+            } else {
+              route.resume();
+            }
+          });
+
+      save(page);
+      page.waitForCondition(() -> masses("04:30") == 1);
+      page.navigate(server.address("/week"));
+
+      assertThat(page.locator("#unsent")).containsText("Sent now: what you typed at");
+      assertEquals(2, sent.get());
+      assertEquals(1, masses("04:30"));
+    }
+  }
+
+  @Test
+  void while_the_server_is_at_work_on_it_nobody_is_told_that_there_is_no_connection() {
+    try (BrowserContext phone = phone()) {
+      Page page = phone.newPage();
+      Enter.demo(page, server, "/masses/new?date=" + DAY);
+      fill(page, "04:40", "");
+      AtomicInteger sent = new AtomicInteger();
+      page.route(
+          "**/masses",
+          route -> {
+            if (sent.incrementAndGet() == 1) {
+              route.fulfill(
+                  new Route.FulfillOptions().setStatus(409).setHeaders(Map.of("Retry-After", "3")));
+            } else {
+              route.resume();
+            }
+          });
+
+      save(page);
+
+      assertThat(page.locator("#unsent")).containsText("The server has it and is still at work");
+      page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Ask now")).click();
+      assertThat(page.locator("main")).containsText("Saved.");
+      assertEquals(1, masses("04:40"));
     }
   }
 

@@ -5,19 +5,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.RestAssured;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.io.IOException;
+import java.net.Socket;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.scenario.Asking;
+import vestiary.scenario.Credentials;
 import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
@@ -28,6 +36,9 @@ class SentOnceTest {
 
   private static final String KEY = "0123456789abcdef0123456789abcdef";
   private static final String DAY = "2026-12-09";
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+  private static final long PAUSE_MS = 100;
+  private static final long LONG_ENOUGH_TO_NOTICE_MS = 500;
 
   @Inject Scenario scenario;
   @Inject OwnerDatabase database;
@@ -92,6 +103,61 @@ class SentOnceTest {
     enter(KEY, "10:00").then().statusCode(409);
 
     assertEquals(1, Asking.masses("ht", DAY).size());
+  }
+
+  @Test
+  void what_was_carried_out_after_its_sender_was_cut_off_is_answered_when_it_is_sent_again()
+      throws Exception {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement()) {
+      connection.setAutoCommit(false);
+      statement.execute("LOCK TABLE mass IN EXCLUSIVE MODE");
+      try (Socket phone = sendAndHearNothing()) {
+        until(() -> waitsForMasses(statement));
+      }
+      Thread.sleep(LONG_ENOUGH_TO_NOTICE_MS);
+      connection.commit();
+    }
+    until(() -> enter(KEY, "10:00").header("Retry-After") == null);
+
+    assertEquals(303, enter(KEY, "10:00").statusCode());
+    assertEquals(1, Asking.masses("ht", DAY).size());
+  }
+
+  private static boolean waitsForMasses(Statement statement) throws SQLException {
+    try (ResultSet waiting =
+        statement.executeQuery(
+            "SELECT FROM pg_locks WHERE NOT granted AND relation = 'mass'::regclass")) {
+      return waiting.next();
+    }
+  }
+
+  private static void until(Callable<Boolean> isSo) throws Exception {
+    long patience = System.nanoTime() + PATIENCE.toNanos();
+    while (!isSo.call()) {
+      assertTrue(System.nanoTime() < patience, "It never came to be so");
+      Thread.sleep(PAUSE_MS);
+    }
+  }
+
+  private static Socket sendAndHearNothing() throws IOException {
+    String body = "church=ht&date=" + DAY + "&time=10%3A00&minutes=30";
+    Socket phone = new Socket("localhost", RestAssured.port);
+    phone
+        .getOutputStream()
+        .write(
+            ("POST /masses HTTP/1.1\r\nHost: localhost:"
+                    + RestAssured.port
+                    + "\r\nAuthorization: Bearer "
+                    + Credentials.SERVER_TOKEN
+                    + "\r\nAccept: text/html\r\nIdempotency-Key: "
+                    + KEY
+                    + "\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: "
+                    + body.length()
+                    + "\r\n\r\n"
+                    + body)
+                .getBytes(StandardCharsets.US_ASCII));
+    return phone;
   }
 
   private void forgetAnswer() {

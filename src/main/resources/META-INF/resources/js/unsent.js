@@ -20,6 +20,7 @@ const store = isShared ? sessionStorage : localStorage;
 const main = () => document.getElementById("main");
 const token = () => document.querySelector("input[name=form-token]")?.value ?? "";
 const busy = new Set();
+const onTheWay = new Set();
 let pause = FIRST_PAUSE;
 let due = 0;
 
@@ -79,7 +80,7 @@ function typed(form, presser) {
   };
 }
 
-// Null where the server cannot be reached, or is busy with this very form.
+// Null where the server cannot be reached.
 async function post(item) {
   try {
     const answer = await fetch(item.action, {
@@ -88,12 +89,14 @@ async function post(item) {
       headers: { Accept: "text/html", "Idempotency-Key": item.key },
       signal: AbortSignal.timeout(PATIENCE),
     });
-    const isWorking = answer.status === 409 && answer.headers.has("Retry-After");
-    return AWAY.includes(answer.status) || isWorking ? null : answer;
+    return AWAY.includes(answer.status) ? null : answer;
   } catch {
     return null;
   }
 }
+
+// It has this very form, and is not done with it.
+const isAtWork = (answer) => answer?.status === 409 && answer.headers.has("Retry-After");
 
 async function show(answer) {
   if (answer.ok && answer.redirected) {
@@ -164,6 +167,14 @@ const formOf = (item) => location.pathname + location.search === item.page
   ? [...document.forms].find((form) => isOurs(form) && path(form.action) === item.action) ?? null
   : null;
 
+function tellAtWork(item) {
+  tell(
+    formOf(item),
+    say("The server has it and is still at work on it. The answer comes by itself."),
+    press(say("Ask now"), () => again()),
+  );
+}
+
 function tellUnsent(item) {
   tell(
     formOf(item),
@@ -196,6 +207,15 @@ function fill(form, fields) {
   }
 }
 
+function wait(item, answer) {
+  if (isAtWork(answer)) {
+    tellAtWork(item);
+  } else {
+    tellUnsent(item);
+  }
+  later();
+}
+
 function later() {
   clearTimeout(due);
   due = setTimeout(again, pause);
@@ -210,9 +230,8 @@ async function resend(item) {
   const answer = await post(item);
   busy.delete(item.key);
   const form = formOf(item);
-  if (answer === null) {
-    tellUnsent(item);
-    later();
+  if (answer === null || isAtWork(answer)) {
+    wait(item, answer);
     return;
   }
   pause = FIRST_PAUSE;
@@ -268,16 +287,20 @@ document.addEventListener("submit", async (event) => {
   const item = typed(form, event.submitter);
   // What was waiting from this form is sent as it is now, or not at all.
   mine().filter((other) => formOf(other) === form).forEach(forget);
+  onTheWay.add(item);
   const answer = await post(item);
+  onTheWay.delete(item);
   busy.delete(form);
-  if (answer === null) {
+  if (answer === null || isAtWork(answer)) {
     keep(item);
-    tellUnsent(item);
-    later();
+    wait(item, answer);
   } else {
     await show(answer);
   }
 });
+
+// Whoever turns to another page before the answer is there hears of it on that one.
+window.addEventListener("pagehide", () => onTheWay.forEach(keep));
 
 // What was typed before the page was read anew stands in its form again.
 function offer() {

@@ -4,6 +4,9 @@ const spanish = {
     "Todavía sin enviar: no hay conexión. Se guarda en este teléfono y se envía cuando vuelva la conexión.",
   "Not sent yet: no connection. It is kept until this window is closed and is sent when the connection is back.":
     "Todavía sin enviar: no hay conexión. Se guarda hasta que se cierre esta ventana y se envía cuando vuelva la conexión.",
+  "The server has it and is still at work on it. The answer comes by itself.":
+    "El servidor lo tiene y todavía trabaja en ello. La respuesta llega sola.",
+  "Ask now": "Preguntar ahora",
   "Try now": "Probar ahora",
   "Do not send it": "No enviarlo",
   "Sent now: what you typed at {0}.": "Enviado ahora: lo que escribió a las {0}.",
