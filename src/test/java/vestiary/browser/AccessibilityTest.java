@@ -39,6 +39,11 @@ class AccessibilityTest {
 
   private static final double A4_SHORT = 595.3;
 
+  /** Axe leaves these alone (rule duplicate-id is off by itself; from memory). */
+  private static final String DOUBLE_IDS =
+      "[...document.querySelectorAll('[id]')].map(e => e.id)"
+          + ".filter((id, place, all) => all.indexOf(id) !== place)";
+
   /** No colour depends on the width, and no width on the colours: each is looked at once. */
   private static final List<Look> LOOKS =
       List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK));
@@ -259,6 +264,9 @@ class AccessibilityTest {
     List<String> faults = new ArrayList<>();
     if ((int) page.evaluate("document.documentElement.scrollWidth") > look.width()) {
       faults.add("wider than the screen");
+    }
+    if (page.evaluate(DOUBLE_IDS) instanceof List<?> ids && !ids.isEmpty()) {
+      faults.add("ids that stand twice, so that a label may miss its field: " + ids);
     }
     faults.addAll(complaints);
     faults.addAll(Axe.violations(page));
