@@ -34,7 +34,7 @@ class ArrivalsSheet {
     String page = "/people/" + person.slug();
     return new ArrivalsView(
         frames.of("settings", page + "/arrivals"),
-        person.calledName(),
+        person.inWords(),
         done,
         problem,
         found.coming().stream().map(one -> coming(one, page)).toList(),

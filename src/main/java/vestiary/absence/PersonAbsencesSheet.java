@@ -85,7 +85,7 @@ class PersonAbsencesSheet {
         coming.stream().filter(one -> one.id().toString().equals(note.entered())).toList();
     return new PersonAbsencesView(
         frames.of(own ? "mine" : "settings", action),
-        person.calledName(),
+        person.inWords(),
         own,
         entered.stream().findFirst().map(one -> kept(person, one, zone)).orElse(note.done()),
         entered.isEmpty() ? "" : "%s/%s/removal".formatted(action, note.entered()),
@@ -104,7 +104,7 @@ class PersonAbsencesSheet {
   }
 
   private static String kept(Person person, Absence one, ZoneId zone) {
-    return say("Kept: %s is not available %s.", person.calledName(), AbsenceWords.span(one, zone));
+    return say("Kept: %s is not available %s.", person.inWords(), AbsenceWords.span(one, zone));
   }
 
   private PersonAbsencesView.Touching touching(Person person, Absence one, ZoneId zone) {

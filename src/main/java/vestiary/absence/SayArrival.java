@@ -49,7 +49,7 @@ class SayArrival {
     if (mass.people().stream().noneMatch(named -> named.id().equals(person.id()))) {
       throw new Refused(
           new Refusal.AgainstRule(
-              "mass", Speech.say("%s is not named at that Mass.", person.calledName())));
+              "mass", Speech.say("%s is not named at that Mass.", person.inWords())));
     }
     Asked asked = new Asked();
     boolean isForgotten = asked.text("arrives", time).isEmpty();

@@ -25,10 +25,10 @@ record TouchedWords(Person person, WhatItTouches.Touched touched, ZoneId zone) {
                 " Looked at until %s; later ones show it when their time comes.",
                 Speech.dateAndYear(touched.lookedUntil()));
     return count == 0
-        ? say("%s is down for no Mass in that time.%s", person.calledName(), until)
+        ? say("%s is down for no Mass in that time.%s", person.inWords(), until)
         : say(
             "%s is down for %s in that time.%s",
-            person.calledName(), Speech.count(count, "Mass"), until);
+            person.inWords(), Speech.count(count, "Mass"), until);
   }
 
   /** That nobody is left, in one sentence; empty while somebody is. */

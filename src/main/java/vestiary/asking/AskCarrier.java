@@ -98,7 +98,7 @@ public class AskCarrier {
               "carrier",
               say(
                   "%s has said no to this journey. Ask somebody else, or plan anew.",
-                  person.calledName())));
+                  person.inWords())));
     }
   }
 

@@ -59,7 +59,7 @@ class AdviceSheet {
     List<String> able =
         advice.able().stream()
             .filter(one -> named.filter(p -> isOf(one.priest(), p)).isEmpty())
-            .map(one -> advice.scene().person(one.priest()).calledName())
+            .map(one -> advice.scene().person(one.priest()).inWords())
             .toList();
     String others =
         able.isEmpty()
@@ -78,11 +78,11 @@ class AdviceSheet {
     Optional<Advice.Advised> advised = advice.find(new PriestId(named.id()));
     if (advised.isEmpty()) {
       return say(
-          "%s comes from outside, so nothing is known of what else he does.", named.calledName());
+          "%s comes from outside, so nothing is known of what else he does.", named.inWords());
     }
     return advised.get().can()
-        ? say("%s can take it.", named.calledName())
-        : "%s %s.".formatted(named.calledName(), sentence(advice, advised.get()));
+        ? say("%s can take it.", named.inWords())
+        : Speech.sentence("%s %s.".formatted(named.inWords(), sentence(advice, advised.get())));
   }
 
   private static boolean isOf(PriestId priest, Person person) {

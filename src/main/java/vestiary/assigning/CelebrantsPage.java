@@ -108,7 +108,7 @@ class CelebrantsPage {
     return Templates.proposal(
         proposal.of(
             propose.proposeWithout(person.id(), dates.first(), dates.last()),
-            say("Without %s, %s", person.calledName(), span),
+            say("Without %s, %s", person.inWords(), span),
             address + "&without=" + person.slug()));
   }
 

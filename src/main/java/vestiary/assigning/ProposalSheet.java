@@ -91,7 +91,7 @@ class ProposalSheet {
         when(dated),
         what(dated, scene),
         scene.person(celebrant).calledName(),
-        dated.findCelebrant().map(one -> say("in place of ") + one.calledName()).orElse(""),
+        dated.findCelebrant().map(one -> say("in place of %s", one.inWords())).orElse(""),
         words.of(mass, celebrant, Beside.all(found.question(), found.proposal().given(), mass)),
         value(mass, found),
         "/masses/%s/celebrant".formatted(mass.id().value()));
@@ -112,7 +112,7 @@ class ProposalSheet {
         what(dated, scene),
         dated
             .findCelebrant()
-            .map(one -> one.calledName() + say(" is named for it and cannot be there."))
+            .map(one -> say("%s is named for it and cannot be there.", one.inWords()))
             .orElse(""),
         new WantWords(scene).of(want),
         AdviceSheet.reasons(advice, why),

@@ -52,8 +52,8 @@ final class StandInWords {
         say(
             "%s: %s, in place of %s",
             ProposalSheet.when(dated),
-            found.scene().person(celebrant).calledName(),
-            dated.findCelebrant().orElseThrow().calledName()),
+            found.scene().person(celebrant).inWords(),
+            dated.findCelebrant().orElseThrow().inWords()),
         address(mass.id()));
   }
 

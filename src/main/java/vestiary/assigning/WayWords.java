@@ -61,7 +61,7 @@ final class WayWords {
         say(
             "Begin at %s: then %s can take it.",
             Speech.clock(time.start().atZone(scene.cluster().zone())),
-            scene.person(time.priest()).calledName()),
+            scene.person(time.priest()).inWords()),
         new Link(say("Change the Mass"), address()),
         List.of());
   }
@@ -73,10 +73,7 @@ final class WayWords {
     return new ProposalView.Way(
         say(
             "Let %s take it, and %s the Mass of %s at %s in his place.",
-            taker.calledName(),
-            other.calledName(),
-            Speech.clock(left.start()),
-            left.church().name()),
+            taker.inWords(), other.inWords(), Speech.clock(left.start()), left.church().name()),
         Link.NONE,
         List.of(Assigned.value(dated, taker.id()), Assigned.value(left, other.id())));
   }

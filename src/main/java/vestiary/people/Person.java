@@ -3,6 +3,7 @@ package vestiary.people;
 import static vestiary.web.Speech.say;
 
 import java.util.UUID;
+import vestiary.web.Speech;
 
 /**
  * Somebody who appears in a schedule.
@@ -24,6 +25,14 @@ public record Person(
   /** With the title as it is spoken, for example "Father Cosmas Ilverton". */
   public String calledName() {
     return (spokenTitle() + " " + name).strip();
+  }
+
+  /**
+   * The same within a sentence: "Father Cosmas Ilverton", "el padre Cosmas Ilverton". Sentences
+   * that begin with it get their capital from {@link Speech}.
+   */
+  public String inWords() {
+    return spokenTitle().equals(title) ? calledName() : Speech.titled(spokenTitle()) + " " + name;
   }
 
   /** Short name, with the title where a bishop's is due. */

@@ -67,7 +67,8 @@ final class AwayFromMass {
                 clash(
                     ClashKind.NO_CELEBRANT,
                     ClashSeverity.MUST,
-                    say("%s is not available, and nobody else is named", celebrant.calledName()),
+                    Speech.sentence(
+                        say("%s is not available, and nobody else is named", celebrant.inWords())),
                     say("%s away", celebrant.tightName()),
                     "%s %s%s"
                         .formatted(
@@ -122,9 +123,10 @@ final class AwayFromMass {
     return clash(
         ClashKind.MINISTER,
         ClashSeverity.DECIDE,
-        say(
-            "%s arrives only at %s",
-            who.calledName(), Speech.clock(arrival.arrives().atZone(span.cluster().zone()))),
+        Speech.sentence(
+            say(
+                "%s arrives only at %s",
+                who.inWords(), Speech.clock(arrival.arrives().atZone(span.cluster().zone())))),
         say("%s late", who.tightName()),
         say("Ask whether he can come sooner, or name somebody else."),
         "late " + who.id(),

@@ -48,11 +48,12 @@ final class InTwoPlaces {
         masses,
         new ClashWords(
             CheckClashes.about(first),
-            say(
-                "%s is named here and %s, and %s",
-                person.calledName(),
-                there(),
-                both.overlap() ? say("the two overlap") : say("cannot be there in time")),
+            Speech.sentence(
+                say(
+                    "%s is named here and %s, and %s",
+                    person.inWords(),
+                    there(),
+                    both.overlap() ? say("the two overlap") : say("cannot be there in time"))),
             person.tightName() + say(" twice"),
             more(),
             ""),

@@ -58,14 +58,15 @@ final class OverTheLimit {
   }
 
   private String title() {
-    return say(
-        "%s has %s %s, and %s",
-        person.calledName(),
-        Speech.count(many.number(), "Mass"),
-        on(many.day(), people.countBy()),
-        many.own()
-            ? say("takes %s a day", Speech.count(many.most()))
-            : say("the leave on file is for ") + Speech.count(many.most()));
+    return Speech.sentence(
+        say(
+            "%s has %s %s, and %s",
+            person.inWords(),
+            Speech.count(many.number(), "Mass"),
+            on(many.day(), people.countBy()),
+            many.own()
+                ? say("takes %s a day", Speech.count(many.most()))
+                : say("the leave on file is for ") + Speech.count(many.most())));
   }
 
   private String more() {
@@ -85,7 +86,7 @@ final class OverTheLimit {
       more.add(
           say(
               "If the bishop has given leave for more, enter it with %s under People, or in Settings if all have it.",
-              person.calledName()));
+              person.inWords()));
     }
     return String.join(" ", more);
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.WhoServes;
+import vestiary.web.Speech;
 
 /**
  * Finds who serves at a liturgy while named at another. Either can be celebrated without, so
@@ -69,9 +70,10 @@ final class ServingTwice {
         masses,
         new ClashWords(
             CheckClashes.about(first),
-            say(
-                "%s is named here and %s, and %s",
-                person.calledName(), WhoElse.which(second), say("the two overlap")),
+            Speech.sentence(
+                say(
+                    "%s is named here and %s, and %s",
+                    person.inWords(), WhoElse.which(second), say("the two overlap"))),
             person.tightName() + say(" twice"),
             say("Name somebody else at one of the two, or do without."),
             ""),

@@ -102,7 +102,7 @@ class TouchedThings {
                   entry ->
                       "%s (%s)"
                           .formatted(
-                              known.get(entry.getKey()).calledName(),
+                              known.get(entry.getKey()).inWords(),
                               Speech.count(entry.getValue(), "Mass")))
               .toList();
       sentences.add(say("Named at these Masses, and to be told: %s.", Speech.list(names)));

@@ -128,7 +128,7 @@ class MayGo {
             found ->
                 say(
                     " for %s%s",
-                    found.findCelebrant().map(c -> c.calledName() + ", ").orElse(""),
+                    found.findCelebrant().map(c -> c.inWords() + ", ").orElse(""),
                     SendingWords.Said.mass(found)))
         .orElse("");
   }

@@ -66,7 +66,7 @@ class AskedServing {
           "person",
           say(
               "person %s is ordained; name him with the Mass, as celebrant, concelebrant or deacon.",
-              person.calledName()));
+              person.inWords()));
     }
   }
 }

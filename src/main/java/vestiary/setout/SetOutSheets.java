@@ -71,7 +71,7 @@ final class SetOutSheets {
             .map(
                 person ->
                     new SetOutView.Asked(
-                        person.slug(), say("How tall is %s, in cm?", person.calledName())))
+                        person.slug(), say("How tall is %s, in cm?", person.inWords())))
             .toList());
   }
 

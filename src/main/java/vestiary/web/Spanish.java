@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** How pages say counts, dates and lists in Spanish. */
 final class Spanish {
@@ -48,7 +49,30 @@ final class Spanish {
   private static final DateTimeFormatter MONTH_AND_YEAR = pattern("MMMM 'de' uuuu");
   private static final DateTimeFormatter WEEKDAY = pattern("EEEE");
 
+  private static final Pattern ENDED = Pattern.compile("\\.(%s)?$");
+  private static final Pattern UNCONTRACTED = Pattern.compile("\\b([Dd]e|[Aa]) el (?=\\p{Ll})");
+
   private Spanish() {}
+
+  /**
+   * That sentence with the values in their places. A value may bring its article, which grows
+   * together with the word before it and takes the capital of a sentence that it begins.
+   */
+  static String say(String sentence, Object... values) {
+    if (values.length == 0) {
+      return sentence;
+    }
+    String said =
+        UNCONTRACTED.matcher(String.format(Locale.ROOT, sentence, values)).replaceAll("$1l ");
+    return said.startsWith("el ") && sentence.startsWith("%") && ENDED.matcher(sentence).find()
+        ? English.sentence(said)
+        : said;
+  }
+
+  /** {@code el padre}: titles of people are written small (Ortografía 2010, from memory). */
+  static String titled(String title) {
+    return "el " + title.toLowerCase(LOCALE);
+  }
 
   /** In words up to twenty, in digits beyond, of nothing in particular. */
   static String count(int number) {

@@ -29,8 +29,10 @@ public final class Speech {
    * @param english the sentence, which is written out here or marked by {@link #word}
    */
   public static String say(String english, Object... values) {
-    String sentence = isSpanish() ? Said.inSpanish(english) : english;
-    return values.length == 0 ? sentence : String.format(Locale.ROOT, sentence, values);
+    if (isSpanish()) {
+      return Spanish.say(Said.inSpanish(english), values);
+    }
+    return values.length == 0 ? english : String.format(Locale.ROOT, english, values);
   }
 
   /**
@@ -39,7 +41,7 @@ public final class Speech {
    */
   public static String sayOf(int number, String english, Object... values) {
     return number == 1 && isSpanish()
-        ? String.format(Locale.ROOT, Said.inSpanish(english + " (1)"), values)
+        ? Spanish.say(Said.inSpanish(english + " (1)"), values)
         : say(english, values);
   }
 
@@ -92,6 +94,11 @@ public final class Speech {
   /** {@code the celebrant}. */
   public static String the(String noun) {
     return isSpanish() ? Spanish.the(Said.noun(noun)) : "the " + noun;
+  }
+
+  /** The title that stands before a name within a sentence: {@code Father}, {@code el padre}. */
+  public static String titled(String title) {
+    return isSpanish() ? Spanish.titled(title) : title;
   }
 
   /** {@code white sets}: the colour stands where the language has it. */
