@@ -101,22 +101,24 @@ class StopPage {
     LetterWish wish = choices.of(letter.reader());
     Tongue tongue = ChooseLetters.tongue(wish, here);
     String kind = letter.kind().id();
-    return Templates.stop(
-        new StopView(
-            Frame.empty(),
-            tongue.tag(),
-            tongue.say("stop.title", here.name()),
-            done.isEmpty() ? "" : tongue.say(done),
-            tongue.say("stop.known." + kind),
-            tongue.say("stop.press." + kind),
-            wish.wants(letter.kind()),
-            ADDRESS + link,
-            ChoiceWords.of(
-                wish,
-                settings.read(),
-                tongue,
-                "stop.choose",
-                ADDRESS + link + "/choice",
-                readers.isSacristan(letter.reader()))));
+    TemplateInstance page =
+        Templates.stop(
+            new StopView(
+                Frame.empty(),
+                tongue.tag(),
+                tongue.say("stop.title", here.name()),
+                done.isEmpty() ? "" : tongue.say(done),
+                tongue.say("stop.known." + kind),
+                tongue.say("stop.press." + kind),
+                wish.wants(letter.kind()),
+                ADDRESS + link,
+                ChoiceWords.of(
+                    wish,
+                    settings.read(),
+                    tongue,
+                    "stop.choose",
+                    ADDRESS + link + "/choice",
+                    readers.isSacristan(letter.reader()))));
+    return page.setLocale(tongue.tag());
   }
 }

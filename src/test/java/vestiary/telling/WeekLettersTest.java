@@ -196,6 +196,18 @@ class WeekLettersTest {
   }
 
   @Test
+  void the_page_that_stops_letters_speaks_as_they_do_whatever_the_device_is_set_to() {
+    send(PRIEST);
+    String link = stop(PRIEST);
+    choose(link, Map.of("week", "true", "language", "es"));
+
+    String page = nobody().header("Accept-Language", "en").get(link).asString();
+
+    Page.of(page).says("Deciden el obispo diocesano");
+    assertTrue(page.contains("<html lang=\"es\""), page);
+  }
+
+  @Test
   void a_link_that_nobody_was_sent_opens_nothing() {
     send(PRIEST);
     String link = stop(PRIEST);
