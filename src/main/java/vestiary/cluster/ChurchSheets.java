@@ -174,6 +174,6 @@ class ChurchSheets {
   private static Stream<Choice.Option> colours() {
     return Arrays.stream(Colour.values())
         .filter(c -> c != Colour.GOLD && c != Colour.SILVER)
-        .map(c -> Choice.Option.of(c.id(), c.id()));
+        .map(c -> Choice.Option.of(c.id(), Speech.colour(c)));
   }
 }

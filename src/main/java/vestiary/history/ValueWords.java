@@ -89,7 +89,7 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
   private static String word(String kind, String column, String said) {
     return column.equals("rrule")
         ? findWeekly(said).orElse(said)
-        : FieldWords.isTerm(kind, column) ? Speech.say(said.replace('-', ' ')) : said;
+        : FieldWords.isTerm(kind, column) ? Speech.term(said.replace('-', ' ')) : said;
   }
 
   private static Optional<String> findWeekly(String rule) {

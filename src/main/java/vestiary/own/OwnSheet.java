@@ -87,7 +87,8 @@ final class OwnSheet {
     if (asked.isEmpty()) {
       return say("Nothing is asked of the vestments of the cluster.");
     }
-    List<String> kinds = asked.stream().map(n -> PieceNouns.of(n.kind())).distinct().toList();
+    List<String> kinds =
+        asked.stream().map(n -> Speech.noun(1, PieceNouns.of(n.kind()))).distinct().toList();
     Role role = vests.orElseThrow();
     Set<String> named = named(mass, role);
     return "%s.%s"

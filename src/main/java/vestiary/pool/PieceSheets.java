@@ -235,7 +235,7 @@ class PieceSheets {
   private static Stream<Choice.Option> colours() {
     return Stream.concat(
         Stream.of(Choice.Option.of("", say("none, as for albs"))),
-        PieceEntries.allColours().map(c -> Choice.Option.of(c.id(), c.id())));
+        PieceEntries.allColours().map(c -> Choice.Option.of(c.id(), Speech.colour(c))));
   }
 
   private static Stream<Choice.Option> grades() {

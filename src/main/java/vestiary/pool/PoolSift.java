@@ -11,6 +11,7 @@ import vestiary.cluster.Church;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /**
  * Which pieces the reader wants to see. What is not known counts as not asked for.
@@ -56,7 +57,7 @@ record PoolSift(List<Church> churches, String church, String colour, String kind
     return choice(
         say("All colours"),
         colour,
-        Arrays.stream(Colour.values()).map(c -> Choice.Option.of(c.id(), c.id())));
+        Arrays.stream(Colour.values()).map(c -> Choice.Option.of(c.id(), Speech.colour(c))));
   }
 
   Choice kindChoice() {

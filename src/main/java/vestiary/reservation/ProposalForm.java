@@ -40,7 +40,7 @@ final class ProposalForm {
         shown.choice(
             "colour",
             Stream.concat(
-                Stream.of(Colour.values()).map(c -> Choice.Option.of(c.id(), c.id())),
+                Stream.of(Colour.values()).map(c -> Choice.Option.of(c.id(), Speech.colour(c))),
                 Stream.of(Choice.Option.of(ALL, say("all colours"))))),
         typed.isTicked("matching"));
   }

@@ -83,7 +83,7 @@ class ToBeForm {
             Stream.concat(
                 Stream.of(Choice.Option.of("", say("That of the day or of the rite"))),
                 Stream.of(Colour.values())
-                    .map(colour -> Choice.Option.of(colour.id(), colour.id())))),
+                    .map(colour -> Choice.Option.of(colour.id(), Speech.colour(colour))))),
         typed.field("celebrant"),
         typed.isTicked("bishop"),
         typed.field("concelebrants"),

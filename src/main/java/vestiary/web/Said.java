@@ -82,6 +82,11 @@ final class Said {
     return noun == null ? new Spanish.Noun(english, english + "s", false) : noun;
   }
 
+  /** A sentence or a noun alone, whichever it is; as it stands where it is neither. */
+  static String term(String english) {
+    return SENTENCES.containsKey(english) ? inSpanish(english) : noun(english).one();
+  }
+
   static Map<String, Spanish.Noun> nouns() {
     return Map.copyOf(NOUNS);
   }

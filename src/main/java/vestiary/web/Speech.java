@@ -64,6 +64,11 @@ public final class Speech {
     return isSpanish() ? Spanish.count(number, Said.noun(noun)) : English.count(number, noun);
   }
 
+  /** A word that is kept as a term, such as the kind of a piece; as it stands if it is none. */
+  public static String term(String english) {
+    return isSpanish() ? Said.term(english) : english;
+  }
+
   /** The noun as it follows that number. */
   public static String noun(int number, String noun) {
     if (isSpanish()) {

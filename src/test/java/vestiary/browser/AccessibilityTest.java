@@ -44,6 +44,15 @@ class AccessibilityTest {
       "[...document.querySelectorAll('[id]')].map(e => e.id)"
           + ".filter((id, place, all) => all.indexOf(id) !== place)";
 
+  /** Words of which a letter or two stand on each line. */
+  private static final String SQUEEZED =
+      "[...document.querySelectorAll('main *')]"
+          + ".filter(e => [...e.childNodes].some("
+          + "n => n.nodeType === Node.TEXT_NODE && n.textContent.trim().length > 3))"
+          + ".filter(e => { const box = e.getBoundingClientRect();"
+          + " return e.checkVisibility() && box.width > 2 && box.height > 4 * box.width; })"
+          + ".map(e => e.textContent.trim())";
+
   /** No colour depends on the width, and no width on the colours: each is looked at once. */
   private static final List<Look> LOOKS =
       List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK));
@@ -267,6 +276,9 @@ class AccessibilityTest {
     }
     if (page.evaluate(DOUBLE_IDS) instanceof List<?> ids && !ids.isEmpty()) {
       faults.add("ids that stand twice, so that a label may miss its field: " + ids);
+    }
+    if (page.evaluate(SQUEEZED) instanceof List<?> words && !words.isEmpty()) {
+      faults.add("too narrow for its words: " + words);
     }
     faults.addAll(complaints);
     faults.addAll(Axe.violations(page));

@@ -109,6 +109,17 @@ class OwnPageTest {
     return entered.path("id");
   }
 
+  @Test
+  void what_he_wears_is_told_in_his_language() {
+    Response answer =
+        LettingIn.program(userWho("cosmas-ilverton"))
+            .accept("text/html")
+            .header("Accept-Language", "es")
+            .get("/mine");
+
+    Page.of(answer.asString()).says("Casulla y estola.");
+  }
+
   private static String mine(String token) {
     Response answer = LettingIn.program(token).accept("text/html").get("/mine");
     answer.then().statusCode(200);

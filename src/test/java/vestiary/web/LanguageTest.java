@@ -120,6 +120,17 @@ class LanguageTest {
   }
 
   @Test
+  void what_is_chosen_from_and_what_is_kept_as_a_term_is_told_in_spanish_too() {
+    for (String form : List.of("/vestments", "/vestments/new", "/churches/new")) {
+      Page.of(browser("es").get(form).asString()).says("blanco").keepsSilentOn(">white<");
+    }
+    Sending.piece("HT-X9", "dalmatic", "white", "ht");
+
+    Page.of(browser("es").get("/history").asString())
+        .says("clase dalmática", "clase estola diaconal", "clase casulla");
+  }
+
+  @Test
   void programs_are_told_in_the_language_that_they_ask_for() {
     given()
         .header("Accept-Language", "es")
