@@ -2,6 +2,7 @@ package vestiary.planning;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.open;
 import static vestiary.scenario.Browsing.page;
@@ -190,7 +191,8 @@ class PlanningPagesTest {
     scenario.empty();
     Sending.put("/api/settings", Map.of("name", "Valley")).then().statusCode(200);
 
-    page("/week").says("No church is entered yet.");
+    Page week = page("/week").says("No church is entered yet.").links("/churches/new");
+    assertFalse(week.html().contains("/masses/new"), "a Mass needs a church to be said in");
     page("/day/2026-12-08").says("No Mass is entered for this day.");
     page("/clashes");
   }
