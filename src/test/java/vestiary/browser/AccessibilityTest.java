@@ -44,6 +44,30 @@ class AccessibilityTest {
       "[...document.querySelectorAll('[id]')].map(e => e.id)"
           + ".filter((id, place, all) => all.indexOf(id) !== place)";
 
+  /** Names that stand alone and are broken over lines: too narrow a column leaves letters of them. */
+  private static final String BROKEN_WORDS =
+      """
+      (() => {
+        const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        const broken = [];
+        while (texts.nextNode()) {
+          const text = texts.currentNode;
+          const word = text.data.trim();
+          if (!/^\\p{L}{4,}$/u.test(word)
+              || text.parentElement.closest('.unseen, option, script, style')) {
+            continue;
+          }
+          const range = document.createRange();
+          range.selectNodeContents(text);
+          const lines = new Set([...range.getClientRects()].map(line => Math.round(line.top)));
+          if (lines.size > 1) {
+            broken.push(word);
+          }
+        }
+        return broken;
+      })()
+      """;
+
   /** No colour depends on the width, and no width on the colours: each is looked at once. */
   private static final List<Look> LOOKS =
       List.of(new Look(DESK, ColorScheme.LIGHT), new Look(PHONE, ColorScheme.DARK));
@@ -267,6 +291,9 @@ class AccessibilityTest {
     }
     if (page.evaluate(DOUBLE_IDS) instanceof List<?> ids && !ids.isEmpty()) {
       faults.add("ids that stand twice, so that a label may miss its field: " + ids);
+    }
+    if (page.evaluate(BROKEN_WORDS) instanceof List<?> words && !words.isEmpty()) {
+      faults.add("words broken into letters: " + words);
     }
     faults.addAll(complaints);
     faults.addAll(Axe.violations(page));
