@@ -44,7 +44,9 @@ class AccessibilityTest {
       "[...document.querySelectorAll('[id]')].map(e => e.id)"
           + ".filter((id, place, all) => all.indexOf(id) !== place)";
 
-  /** Names that stand alone and are broken over lines: too narrow a column leaves letters of them. */
+  /**
+   * Names that stand alone and are broken over lines: too narrow a column leaves letters of them.
+   */
   private static final String BROKEN_WORDS =
       """
       (() => {

@@ -182,6 +182,16 @@ class PlanningPagesTest {
   }
 
   @Test
+  void what_is_no_more_in_the_way_was_not_removed_or_renamed_nor_was_a_day() {
+    open("/clashes/2026-12-08/2026-12-08-aaaaaaaaaaaaaaaa")
+        .is(404)
+        .says("This stands in the way no more")
+        .keepsSilentOn("renamed");
+    open("/week/1850-01-01").is(404).says("is no day that the calendar knows");
+    open("/day/1850-01-01").is(404).says("is no day that the calendar knows");
+  }
+
+  @Test
   void a_list_that_ends_before_it_begins_shows_a_fortnight() {
     page("/clashes?from=2026-12-07&to=2026-11-30").isHeaded("7 to 20 December 2026");
   }
