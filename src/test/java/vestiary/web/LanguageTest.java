@@ -59,6 +59,15 @@ class LanguageTest {
   }
 
   @Test
+  void a_spanish_browser_reads_in_the_history_what_a_piece_was() {
+    Sending.delete("/api/pieces/HT-G1-C").then().statusCode(204);
+
+    Page.of(browser("es").get("/history").asString())
+        .says("casulla", "libremente")
+        .keepsSilentOn("clase chasuble", "freely");
+  }
+
+  @Test
   void a_spanish_browser_is_told_why_a_day_is_as_it_is() {
     Page.of(browser("es").get("/day/2026-12-07").asString())
         .says(
