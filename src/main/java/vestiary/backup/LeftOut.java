@@ -17,7 +17,8 @@ final class LeftOut {
               Speech.word("Who is signed in just now: it opens the door to whoever has it")),
           Map.entry("user_link", Speech.word("Links that open the door; they are made anew")),
           Map.entry(
-              "user_token", Speech.word("Tokens of programs open the door; they are made anew")),
+              "user_token",
+              Speech.word("Tokens of programs, which open the door; they are made anew")),
           Map.entry(
               "user_device", Speech.word("Browsers that are known; they are asked once more")),
           Map.entry(
@@ -41,7 +42,7 @@ final class LeftOut {
           Map.entry(
               "letter", Speech.word("Letters on their way, which must not go out a second time")),
           Map.entry(
-              "oversight", Speech.word("Lets somebody of another cluster look in; given anew")));
+              "oversight", Speech.word("Who of another cluster may look in; it is given anew")));
 
   /** Tables of the server, which have no cluster, each with the reason. */
   static final Map<String, String> OF_THE_SERVER =
@@ -53,7 +54,8 @@ final class LeftOut {
   static final Map<String, String> COLUMNS =
       Map.of(
           "app_user.password",
-          Speech.word("Could be guessed at by whoever has the file; chosen anew by a link"));
+          Speech.word(
+              "Passwords, which whoever has the file could guess at; they are chosen anew by a link"));
 
   private LeftOut() {}
 }

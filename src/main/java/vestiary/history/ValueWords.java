@@ -27,6 +27,12 @@ import vestiary.web.Speech;
  */
 record ValueWords(ZoneId zone, Map<String, String> names) {
 
+  private static final Map<String, String> OF_OWNERS =
+      Map.of(
+          "freely", Speech.word("freely"),
+          "asking", Speech.word("on asking"),
+          "never", Speech.word("never"));
+
   private static final String GONE = Speech.word("one that is gone");
 
   private static final Pattern MOMENT = Pattern.compile("\\d{4,}-\\d\\d-\\d\\dT\\d\\d:\\d\\d.*");
@@ -87,9 +93,13 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
   }
 
   private static String word(String kind, String column, String said) {
-    return column.equals("rrule")
-        ? findWeekly(said).orElse(said)
-        : FieldWords.isTerm(kind, column) ? Speech.term(said.replace('-', ' ')) : said;
+    if (column.equals("rrule")) {
+      return findWeekly(said).orElse(said);
+    }
+    if (column.equals("owner_policy")) {
+      return Speech.say(OF_OWNERS.getOrDefault(said, said));
+    }
+    return FieldWords.isTerm(kind, column) ? Speech.term(said.replace('-', ' ')) : said;
   }
 
   private static Optional<String> findWeekly(String rule) {

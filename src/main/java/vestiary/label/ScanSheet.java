@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.cluster.ReadCluster;
+import vestiary.pool.Care;
 import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.sending.Item;
@@ -193,15 +194,35 @@ class ScanSheet {
     String address = "/s/" + item.code();
     ScanView.Press undo = undo(history, done);
     boolean settled = !undo.words().isEmpty();
+    boolean kept = found.size() == 1 && !found.get(0).care().isEmpty();
     return new ScanView.Doing(
         address,
-        allOut || settled ? ScanView.Press.NONE : soon(next),
+        allOut || settled || kept ? ScanView.Press.NONE : soon(next),
         out && !settled ? back : ScanView.Press.NONE,
         out || settled ? ScanView.Press.NONE : home(item, found, said),
-        allOut
-            ? new Link(say("Back elsewhere, or with a word about it"), address + "/back")
-            : new Link(say("Out, to another church"), address + "/out"),
+        otherwise(address, allOut, found),
         undo);
+  }
+
+  /** What is in care comes back from there before it can go anywhere. */
+  private static Link otherwise(String address, boolean allOut, List<Place> found) {
+    if (allOut) {
+      return new Link(say("Back elsewhere, or with a word about it"), address + "/back");
+    }
+    return found.size() == 1
+        ? found.get(0).care().stream()
+            .findFirst()
+            .map(care -> new Link(say("In care: say that it is back"), careOf(care)))
+            .orElseGet(() -> out(address))
+        : out(address);
+  }
+
+  private static Link out(String address) {
+    return new Link(say("Out, to another church"), address + "/out");
+  }
+
+  private static String careOf(Care care) {
+    return "/care/%s/%s".formatted(care.piece(), care.id());
   }
 
   private ScanView.Press soon(List<NextUse> next) {

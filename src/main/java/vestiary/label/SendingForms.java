@@ -88,7 +88,7 @@ class SendingForms {
 
   OutView outAgain(Item item, Entries typed, Refusal refusal) {
     Entries marked = FormAnswer.mark(typed, refusal, Map.of());
-    return out(item, marked, FormAnswer.problem(refusal, marked, OUT_FIELDS));
+    return out(item, marked, FormAnswer.problem(refusal, marked, shown(item, OUT_FIELDS)));
   }
 
   OutView out(Item item, Entries typed, String problem) {
@@ -127,7 +127,7 @@ class SendingForms {
 
   BackView backAgain(Item item, Entries typed, Refusal refusal) {
     Entries marked = FormAnswer.mark(typed, refusal, Map.of());
-    return back(item, marked, FormAnswer.problem(refusal, marked, BACK_FIELDS));
+    return back(item, marked, FormAnswer.problem(refusal, marked, shown(item, BACK_FIELDS)));
   }
 
   BackView back(Item item, Entries typed, String problem) {
@@ -160,8 +160,17 @@ class SendingForms {
         cluster.churches().stream().map(c -> Choice.Option.of(c.slug(), c.name())));
   }
 
+  /** A single piece has nothing to go without, so that its form cannot say what is wrong there. */
+  private static List<String> shown(Item item, List<String> fields) {
+    return fields.stream().filter(field -> !field.equals("without") || isOfSeveral(item)).toList();
+  }
+
+  private static boolean isOfSeveral(Item item) {
+    return item.pieces().size() > 1;
+  }
+
   private static Choice without(Item item, Entries typed) {
-    if (item.pieces().size() < 2) {
+    if (!isOfSeveral(item)) {
       return Choice.of(List.of());
     }
     List<String> ticked = typed.all("without");

@@ -10,6 +10,7 @@ import java.util.List;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
 import vestiary.lending.ReadLendings.Lending;
+import vestiary.pool.PieceWords;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Speech;
 
@@ -49,7 +50,7 @@ final class LendingWords {
         pieces.stream()
             .map(p -> Term.find(PieceKind.class, p.kind()).orElseThrow())
             .sorted()
-            .map(kind -> Speech.noun(1, kind.id().replace('-', ' ')))
+            .map(PieceWords::kind)
             .distinct()
             .toList());
   }

@@ -19,6 +19,7 @@ import vestiary.plan.PlanResult;
 import vestiary.plan.TripWords;
 import vestiary.pool.Cautions;
 import vestiary.pool.OwnerPolicy;
+import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
@@ -148,7 +149,7 @@ final class MovementSheet {
         of.stream()
             .map(PooledPiece::kind)
             .sorted()
-            .map(kind -> Speech.noun(1, kind.id().replace('-', ' ')))
+            .map(PieceWords::kind)
             .collect(Collectors.toCollection(LinkedHashSet::new));
     String home = words.church(first.home().value());
     return new MovementView.Label(

@@ -6,6 +6,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.Period;
 import java.util.Optional;
 import java.util.UUID;
 import vestiary.problem.Asked;
@@ -13,6 +14,7 @@ import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
+import vestiary.web.Speech;
 
 /** Keeps what the bishop's office is told of a Mass, and that it was sent. */
 @ApplicationScoped
@@ -23,6 +25,9 @@ class KeepOfficeSheet {
   private static final int LONGEST_LIST = 1000;
   private static final int LONGEST_NOTE = 2000;
   private static final int MOST_CANDIDATES = 2000;
+
+  /** Whoever asks a bishop earlier has mistyped the year: common practice, no source. */
+  private static final Period LONGEST_AHEAD = Period.ofYears(2);
 
   private final OfficeSheetRows rows;
   private final ReadMasses masses;
@@ -94,7 +99,8 @@ class KeepOfficeSheet {
    * Notes that it was sent.
    *
    * @param day on which, as in 2026-11-24; empty for today
-   * @throws Refused if there is no such Mass, or the day is none or to come
+   * @throws Refused if there is no such Mass, or the day is none, to come or {@link #LONGEST_AHEAD}
+   *     before the Mass
    */
   void sent(String id, String day) {
     Asked asked = new Asked();
@@ -103,6 +109,11 @@ class KeepOfficeSheet {
         day == null || day.isBlank() ? today : asked.findDate("sentOn", day).orElse(today);
     if (on.isAfter(today)) {
       asked.fault("sentOn", say("It cannot have been sent on a day that is still to come."));
+    }
+    if (on.isBefore(masses.get(id).date().minus(LONGEST_AHEAD))) {
+      asked.fault(
+          "sentOn",
+          say("%s is years before the Mass; look at the year again.", Speech.dateAndYear(on)));
     }
     asked.refuseIfFaulty();
     OfficeSheetRow row = row(id);

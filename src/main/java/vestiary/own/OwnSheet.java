@@ -48,7 +48,7 @@ final class OwnSheet {
         "%s, %s".formatted(Speech.day(mass.date()), Speech.clock(mass.start())),
         mass.church().name(),
         deed(mass),
-        Speech.sentence(MassWords.whole(mass, Speech.localeOr(span.cluster().language()))),
+        MassWords.whole(mass, Speech.localeOr(span.cluster().language())),
         DayWords.ribbon(mass.colour()),
         wears(mass),
         address,

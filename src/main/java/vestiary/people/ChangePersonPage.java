@@ -39,9 +39,13 @@ class ChangePersonPage {
   @POST
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response change(@RestPath String slug, MultivaluedMap<String, String> sent) {
+    Entries sentForm = Entries.of(sent);
     return NewPersonPage.answer(
-        Entries.of(sent),
-        read -> enter.change(slug, read.person(), read.ministry()),
+        sentForm,
+        read -> {
+          sheet.refuseIfChangedSince(slug, sentForm.text(PersonFormSheet.SEEN));
+          return enter.change(slug, read.person(), read.ministry());
+        },
         (typed, problem) -> sheet.typed(slug, typed, problem));
   }
 }

@@ -10,6 +10,7 @@ import vestiary.web.Link;
  *
  * @param problem what keeps the whole form from being sent; empty if nothing does
  * @param action where it is sent
+ * @param seen what was seen of the person when the form was opened; empty of somebody new
  * @param churches where he serves; none ticked: in all
  * @param minor whether the person is under 18
  */
@@ -18,6 +19,7 @@ record PersonForm(
     String title,
     String problem,
     String action,
+    String seen,
     Field name,
     Field called,
     Choice role,

@@ -12,6 +12,8 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
+import vestiary.problem.Refusal;
+import vestiary.problem.Refused;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Frames;
@@ -22,6 +24,9 @@ import vestiary.web.Speech;
 @ApplicationScoped
 @Transactional
 class PersonFormSheet {
+
+  /** The hidden field by which a form that is overtaken is known. */
+  static final String SEEN = "seen";
 
   /** Those that the form shows, by the names of their fields. */
   static final List<String> FIELDS =
@@ -68,8 +73,23 @@ class PersonFormSheet {
 
   /** The form of somebody as is known. */
   PersonForm stored(String slug) {
-    Person person = people.get(slug);
-    return typed(slug, entries(person), "");
+    Entries stored = entries(people.get(slug));
+    return typed(slug, stored.with(SEEN, seen(slug)), "");
+  }
+
+  /**
+   * @param seen what was seen of somebody when the form was opened; empty to change it anyway
+   * @throws Refused if somebody else has changed it since
+   */
+  void refuseIfChangedSince(String slug, String seen) {
+    if (!seen.isEmpty() && !seen.equals(seen(slug))) {
+      throw new Refused(new Refusal.Outdated("this person"));
+    }
+  }
+
+  /** The same in whatever language it is asked. */
+  private String seen(String slug) {
+    return SeenOfPerson.fingerprint(Speech.forTheRecord(() -> entries(people.get(slug))));
   }
 
   /** The form of somebody with what was typed over it. */
@@ -137,6 +157,7 @@ class PersonFormSheet {
         title,
         problem,
         action,
+        typed.text(SEEN),
         typed.field("name"),
         typed.field("title"),
         typed.choice(

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
 import vestiary.planning.Clash;
@@ -19,6 +20,7 @@ import vestiary.planning.ClashSeverity;
 import vestiary.planning.MassWords;
 import vestiary.planning.SpanToCheck;
 import vestiary.pool.CarriedPiece;
+import vestiary.pool.PieceWords;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.PlanFit;
 import vestiary.vesting.Step;
@@ -162,9 +164,7 @@ final class PlanSheet {
 
   private PlanView.Lacking lacking(PlanResult.Lacking one, ClashSeverity severity) {
     Optional<DatedMass> mass = Optional.ofNullable(masses.get(one.person().mass()));
-    String thing =
-        Speech.tinted(
-            Speech.colour(one.colour()), Speech.noun(1, one.kind().id().replace('-', ' ')));
+    String thing = Speech.tinted(Speech.colour(one.colour()), PieceWords.kind(one.kind()));
     String sentence =
         severity == ClashSeverity.MUST
             ? say("%s has no %s.", wearers.who(one.person()), thing)
@@ -244,7 +244,28 @@ final class PlanSheet {
                 say("Its week"), "/vestments/sets/%s/week/%s".formatted(one.set(), plan.first())),
         findTrip(one).map(words::inShort).orElse(""),
         one.held() ? say("held") : difference.isChanged(one.person()) ? say("changed") : "",
-        pieces.stream().flatMap(piece -> piece.why().stream()).distinct().toList());
+        why(pieces));
+  }
+
+  /** Of the piece that comes first, and what is otherwise with those that come with it. */
+  private static List<String> why(List<PlanResult.Worn> pieces) {
+    List<String> first = pieces.get(0).why();
+    return Stream.concat(
+            first.stream(),
+            pieces.stream()
+                .skip(1)
+                .flatMap(
+                    piece ->
+                        piece.why().stream()
+                            .filter(sentence -> !first.contains(sentence))
+                            .map(
+                                sentence ->
+                                    "%s: %s"
+                                        .formatted(
+                                            Speech.sentence(PieceWords.kind(piece.kind())),
+                                            sentence))))
+        .distinct()
+        .toList();
   }
 
   /** The journey that brought it, unless it was worn there since. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.allocation.Journeys;
 import vestiary.allocation.plan.Ride;
+import vestiary.people.Attendance;
 import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.ChurchId;
@@ -35,19 +36,28 @@ final class Rides {
   private final List<DatedMass> masses;
   private final Journeys journeys;
   private final VestingPolicies policies;
+  private final Attendance attendance;
   private final Map<String, Long> surnames;
 
-  private Rides(List<DatedMass> masses, Journeys journeys, VestingPolicies policies) {
+  private Rides(
+      List<DatedMass> masses, Journeys journeys, VestingPolicies policies, Attendance attendance) {
     this.masses = masses;
+    this.attendance = attendance;
     this.journeys = journeys;
     this.policies = policies;
     this.surnames =
         people(masses).collect(Collectors.groupingBy(Person::shortName, Collectors.counting()));
   }
 
-  /** By who drives, then the hour; none of whoever would come after the next Mass has begun. */
-  static List<Ride> of(List<DatedMass> masses, Journeys journeys, VestingPolicies policies) {
-    return new Rides(masses, journeys, policies).find();
+  /**
+   * By who drives, then the hour; none of whoever would come after the next Mass has begun, or is
+   * away from a Mass for which he is still named.
+   *
+   * @param attendance who is away over the same days
+   */
+  static List<Ride> of(
+      List<DatedMass> masses, Journeys journeys, VestingPolicies policies, Attendance attendance) {
+    return new Rides(masses, journeys, policies, attendance).find();
   }
 
   private List<Ride> find() {
@@ -56,7 +66,8 @@ final class Rides {
         .sorted(Comparator.comparing(mass -> mass.start().toInstant()))
         .forEach(
             mass ->
-                mass.people()
+                mass.people().stream()
+                    .filter(person -> comes(person, mass))
                     .forEach(
                         person ->
                             byPerson
@@ -70,6 +81,10 @@ final class Rides {
           }
         });
     return rides;
+  }
+
+  private boolean comes(Person person, DatedMass mass) {
+    return attendance.find(person.id(), mass.start().toInstant(), mass.end().toInstant()).isEmpty();
   }
 
   private Optional<Ride> find(Person who, DatedMass first, DatedMass second) {

@@ -98,7 +98,11 @@ public final class SituationOf {
 
   /** Those that arrive within the span, from wherever they come. */
   private List<Ride> rides() {
-    return Rides.of(loaded.masses(), loaded.journeys(), loaded.cluster().policies().vesting())
+    return Rides.of(
+            loaded.masses(),
+            loaded.journeys(),
+            loaded.cluster().policies().vesting(),
+            loaded.attendance())
         .stream()
         .filter(ride -> days.contain(ride.arrives()))
         .toList();

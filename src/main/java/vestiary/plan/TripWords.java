@@ -16,6 +16,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import vestiary.cluster.Church;
 import vestiary.people.CarrierName;
+import vestiary.pool.PieceWords;
 import vestiary.pool.PooledPiece;
 import vestiary.vesting.PieceKind;
 import vestiary.web.Speech;
@@ -71,7 +72,7 @@ public final class TripWords {
     for (String code : codes.stream().sorted(Comparator.comparing(this::kind)).toList()) {
       PooledPiece piece = pieces.get(code);
       String name = name(code);
-      String kind = Speech.noun(1, piece == null ? "piece" : piece.kind().id().replace('-', ' '));
+      String kind = piece == null ? Speech.noun(1, "piece") : PieceWords.kind(piece.kind());
       kinds.computeIfAbsent(name, unknown -> new LinkedHashSet<>()).add(kind);
     }
     Map<String, List<String>> alike = new LinkedHashMap<>();

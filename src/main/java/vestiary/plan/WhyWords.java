@@ -19,6 +19,7 @@ import vestiary.allocation.plan.Traits;
 import vestiary.allocation.plan.WhyThisOne;
 import vestiary.cluster.Church;
 import vestiary.planning.SpanToCheck;
+import vestiary.pool.PieceWords;
 import vestiary.vesting.ChurchId;
 import vestiary.vesting.Need;
 import vestiary.vesting.Step;
@@ -76,7 +77,7 @@ final class WhyWords {
   }
 
   private static String noun(Need need) {
-    return Speech.noun(1, need.kind().id().replace('-', ' '));
+    return PieceWords.kind(need.kind());
   }
 
   private String place(Reason reason) {

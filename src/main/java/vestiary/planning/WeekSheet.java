@@ -102,7 +102,7 @@ final class WeekSheet {
         notes(),
         ahead(),
         span.churches().isEmpty()
-            ? say("No church is entered yet. Enter one under Settings, or bring in a list.")
+            ? say("No church is entered yet. Masses come after it: enter one, or bring in a list.")
             : "");
   }
 

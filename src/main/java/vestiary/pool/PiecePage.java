@@ -109,7 +109,7 @@ class PiecePage {
   @Path("/{code}/removal")
   public Response remove(@RestPath String code) {
     save.remove(code);
-    return PageAnswer.seeOther("/vestments");
+    return PageAnswer.seeOther("/vestments?done=removed");
   }
 
   @POST

@@ -1,5 +1,7 @@
 package vestiary.pool;
 
+import static vestiary.web.Speech.say;
+
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
@@ -45,12 +47,16 @@ class PoolPage {
   public TemplateInstance all(
       @QueryParam("church") @DefaultValue("") String church,
       @QueryParam("colour") @DefaultValue("") String colour,
-      @QueryParam("kind") @DefaultValue("") String kind) {
+      @QueryParam("kind") @DefaultValue("") String kind,
+      @QueryParam("done") @DefaultValue("") String done) {
     Instant now = clock.instant();
     PoolSift sift = new PoolSift(cluster.churches(), church, colour, kind);
     PoolSheet sheet =
         new PoolSheet(
             pool.pieces(now), pool.setNames(), where.out(), sift, now, cluster.cluster().zone());
-    return Templates.pool(sheet.view(frames.of("vestments", "/vestments")));
+    return Templates.pool(
+        sheet.view(
+            frames.of("vestments", "/vestments"),
+            done.equals("removed") ? say("It is taken out of the list.") : ""));
   }
 }

@@ -50,7 +50,10 @@ final class PoolSheet {
     this.zone = zone;
   }
 
-  PoolView view(Frame frame) {
+  /**
+   * @param done what was just done; empty else
+   */
+  PoolView view(Frame frame, String done) {
     PoolTally tally = new PoolTally(pieces, now);
     List<Store> stores =
         sift.chosenChurches().stream()
@@ -59,6 +62,7 @@ final class PoolSheet {
             .toList();
     return new PoolView(
         frame,
+        done,
         lead(tally),
         new Link(say("Add a piece"), "/vestments/new"),
         sift.churchChoice(),

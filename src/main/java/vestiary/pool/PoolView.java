@@ -9,6 +9,7 @@ import vestiary.web.Ribbon;
 /**
  * All vestments of the cluster, in words for their page.
  *
+ * @param done what was just done; empty else
  * @param lead for example "Fifty-one sets in six churches; three are away."
  * @param add the form for a new piece
  * @param churches to sift by, the first option being all of them
@@ -20,6 +21,7 @@ import vestiary.web.Ribbon;
  */
 public record PoolView(
     Frame frame,
+    String done,
     String lead,
     Link add,
     Choice churches,

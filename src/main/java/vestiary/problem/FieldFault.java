@@ -22,9 +22,13 @@ public record FieldFault(String field, String sentence) {
       return Speech.sentence(sentence);
     }
     String rest = sentence.substring(field.length());
-    if (rest.startsWith(" \"")) {
+    if (beginsWithTheValue(rest)) {
       return rest.strip();
     }
     return rest.startsWith(": ") ? Speech.sentence(rest.substring(2)) : say("This%s", rest);
+  }
+
+  private static boolean beginsWithTheValue(String rest) {
+    return rest.startsWith(" \"") || rest.matches("(?s) [-+]?\\d.*");
   }
 }

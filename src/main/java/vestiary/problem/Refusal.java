@@ -135,7 +135,15 @@ public sealed interface Refusal {
 
     @Override
     public String detail() {
-      return say("There is no %s \"%s\". It may have been removed or renamed.", say(what), id);
+      return switch (what) {
+        case "clash" ->
+            say(
+                "This stands in the way no more: it was mended, or its Masses or vestments were changed since.");
+        case "day", "week" ->
+            say("\"%s\" is no day that the calendar knows; it is written as in 2026-12-08.", id);
+        default ->
+            say("There is no %s \"%s\". It may have been removed or renamed.", say(what), id);
+      };
     }
   }
 

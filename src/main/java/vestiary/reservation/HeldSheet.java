@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.pool.PooledPiece;
 import vestiary.pool.ReadPool;
@@ -90,6 +91,14 @@ class HeldSheet {
         .toList();
   }
 
+  private String home(Reservable thing) {
+    return cluster.churches().stream()
+        .filter(church -> church.id().equals(thing.pieces().get(0).home()))
+        .findFirst()
+        .map(Church::name)
+        .orElse("");
+  }
+
   private static String at(LocalDate monday, String church) {
     return ADDRESS + "?week=" + monday + (church.isEmpty() ? "" : "&church=" + church);
   }
@@ -115,8 +124,7 @@ class HeldSheet {
         .toList();
   }
 
-  private static List<HeldView.Church> churches(
-      List<Reservation> found, Map<String, Reservable> things) {
+  private List<HeldView.Church> churches(List<Reservation> found, Map<String, Reservable> things) {
     Map<String, List<Reservation>> byChurch =
         found.stream()
             .collect(
@@ -141,14 +149,14 @@ class HeldSheet {
     return things;
   }
 
-  private static HeldView.Line line(Reservation one, Map<String, Reservable> things) {
+  private HeldView.Line line(Reservation one, Map<String, Reservable> things) {
     Reservable thing = things.get(one.code());
     return new HeldView.Line(
         one.code(),
         WareWords.ribbon(thing),
         WareWords.what(thing),
         one.state().id(),
-        ReservationWords.held(one),
+        ReservationWords.held(one) + ReservationWords.brought(one, home(thing)),
         ReservationWords.lost(one),
         one.state() == ReservationState.HELD ? ADDRESS + "/" + one.id() + "/release" : "",
         one.mass().church().id().value().toString());

@@ -61,6 +61,21 @@ final class ReservationWords {
         Speech.sentence(state(one)), one.by(), about(one.mass()), until, cancelled);
   }
 
+  /**
+   * That somebody must bring it, where it belongs elsewhere and has not gone yet; empty else.
+   *
+   * @param home name of the church in which it belongs
+   */
+  static String brought(Reservation one, String home) {
+    if (one.state() != ReservationState.HELD || home.equals(one.mass().church().name())) {
+      return "";
+    }
+    Times times = new Times(one.mass().start().getZone());
+    return say(
+        " It belongs at %s, and somebody must bring it by %s.",
+        home, times.at(one.from(), one.mass().date()));
+  }
+
   private static String state(Reservation one) {
     return switch (one.state()) {
       case HELD -> say("held");

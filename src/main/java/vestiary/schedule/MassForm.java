@@ -104,15 +104,19 @@ public record MassForm(
   /**
    * @param sentence for example "Saved. This Mass now falls short:" or "Saved. Nothing stands in
    *     its way."
+   * @param entered whom the form entered among the people, which it does of any unknown name
    */
-  public record Saved(String sentence, List<Found> clashes) {
+  public record Saved(String sentence, List<Entered> entered, List<Found> clashes) {
 
-    public static final Saved NONE = new Saved("", List.of());
+    public static final Saved NONE = new Saved("", List.of(), List.of());
 
     public Saved {
+      entered = List.copyOf(entered);
       clashes = List.copyOf(clashes);
     }
   }
+
+  public record Entered(String sentence, Link person) {}
 
   public record Found(ClashMark mark, String sentence, Link more) {}
 }

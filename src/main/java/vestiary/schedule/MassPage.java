@@ -18,6 +18,8 @@ import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriBuilder;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
@@ -40,12 +42,19 @@ class MassPage {
   private final SaveMass save;
   private final MassFormView form;
   private final MassWarnings warnings;
+  private final Newcomers newcomers;
 
-  MassPage(ReadMasses read, SaveMass save, MassFormView form, MassWarnings warnings) {
+  MassPage(
+      ReadMasses read,
+      SaveMass save,
+      MassFormView form,
+      MassWarnings warnings,
+      Newcomers newcomers) {
     this.read = read;
     this.save = save;
     this.form = form;
     this.warnings = warnings;
+    this.newcomers = newcomers;
   }
 
   @CheckedTemplate(basePath = "schedule")
@@ -75,9 +84,12 @@ class MassPage {
   @GET
   @Transactional
   @Path("/{id}")
-  public TemplateInstance one(@RestPath String id, @QueryParam("saved") String saved) {
+  public TemplateInstance one(
+      @RestPath String id,
+      @QueryParam("saved") String saved,
+      @QueryParam("entered") List<String> entered) {
     DatedMass mass = read.get(id);
-    MassForm.Saved told = saved == null ? MassForm.Saved.NONE : told(mass);
+    MassForm.Saved told = saved == null ? MassForm.Saved.NONE : told(mass, entered);
     return Templates.mass(form.stored(mass, told));
   }
 
@@ -89,7 +101,10 @@ class MassPage {
       return PageAnswer.of(200, Templates.mass(form.fresh(typed, "")));
     }
     return FormAnswer.of(
-        () -> saved(save.enter(request(typed, MassEntries.Before.NOTHING))),
+        () -> {
+          Set<UUID> known = newcomers.known();
+          return saved(save.enter(request(typed, MassEntries.Before.NOTHING)), known);
+        },
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, MassEntries.NAMES);
           return again(refusal, form.fresh(marked, problem(refusal, marked)));
@@ -107,8 +122,9 @@ class MassPage {
     }
     return FormAnswer.of(
         () -> {
+          Set<UUID> known = newcomers.known();
           save.change(id, request(typed, MassEntries.Before.of(before)));
-          return saved(id);
+          return saved(id, known);
         },
         refusal -> {
           Entries marked = FormAnswer.mark(typed, refusal, MassEntries.NAMES);
@@ -138,10 +154,11 @@ class MassPage {
     return saved(id);
   }
 
-  private MassForm.Saved told(DatedMass mass) {
+  private MassForm.Saved told(DatedMass mass, List<String> entered) {
     List<MassForm.Found> found = warnings.of(mass);
     return new MassForm.Saved(
         found.isEmpty() ? say("Saved. Nothing stands in its way.") : say("Saved. Look at this:"),
+        newcomers.told(mass, entered),
         found);
   }
 
@@ -162,6 +179,12 @@ class MassPage {
 
   private static Response again(Refusal refusal, MassForm view) {
     return PageAnswer.of(refusal.status(), Templates.mass(view));
+  }
+
+  private Response saved(String id, Set<UUID> known) {
+    UriBuilder page = UriBuilder.fromPath("/masses/{id}").queryParam("saved", "yes");
+    newcomers.since(known, read.get(id)).forEach(slug -> page.queryParam("entered", slug));
+    return PageAnswer.seeOther(page.build(id));
   }
 
   private static Response saved(String id) {

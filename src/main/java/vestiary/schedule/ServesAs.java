@@ -26,13 +26,17 @@ public enum ServesAs implements Term {
     this.many = many;
   }
 
-  /** What somebody serves as where nothing else is said. */
-  public static ServesAs usual(PersonRole role) {
+  /**
+   * What somebody serves as where nothing else is said; empty for those whose task in the cluster
+   * is none at Mass.
+   */
+  public static Optional<ServesAs> findUsual(PersonRole role) {
     return switch (role) {
-      case READER -> READER;
-      case SACRISTAN -> SACRISTAN;
-      case MINISTER -> COMMUNION_MINISTER;
-      default -> SERVER;
+      case SERVER -> Optional.of(SERVER);
+      case READER -> Optional.of(READER);
+      case SACRISTAN -> Optional.of(SACRISTAN);
+      case MINISTER -> Optional.of(COMMUNION_MINISTER);
+      case PRIEST, DEACON, BISHOP, ADMINISTRATOR -> Optional.empty();
     };
   }
 

@@ -139,7 +139,9 @@ class ChaseOverdue {
 
   private Text text(List<Sent> pieces, SendingWords.Said said, Instant now) {
     Sent first = pieces.get(0);
-    String what = Speech.list(pieces.stream().map(one -> one.code() + ", " + one.what()).toList());
+    String what =
+        Speech.list(
+            pieces.stream().map(one -> one.code() + ", " + WhatWent.said(one.what())).toList());
     return new Text(
         say("%s was due back on %s", first.item(), said.due(first.due())),
         String.join(

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.UUID;
 import vestiary.pool.OutPieces;
 import vestiary.pool.PooledPiece;
-import vestiary.web.Speech;
 
 /** Keeps what goes out: the sending, its pieces, and the time in which each is away. */
 @ApplicationScoped
@@ -46,7 +45,7 @@ class KeepSent {
       kept.sendingId = row.id;
       kept.pieceId = gone.piece();
       kept.code = piece.code();
-      kept.what = Speech.forTheRecord(() -> SendingWords.Said.what(piece));
+      kept.what = WhatWent.kept(piece);
       kept.owner = piece.owner();
       kept.loan = to.isLoanOf(piece);
       kept.conditionOut = piece.condition();

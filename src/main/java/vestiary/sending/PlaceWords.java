@@ -70,10 +70,10 @@ public final class PlaceWords {
             .findEnd()
             .map(end -> said.local(end.minusNanos(1)).toLocalDate())
             .orElse(null);
-    return "%s, %s."
-        .formatted(
-            Speech.sentence(place.care().get(0).reason()),
-            last == null ? say("until further notice") : say("until ") + Speech.dateAndYear(last));
+    return say(
+        "In care: %s, %s.",
+        place.care().get(0).reason(),
+        last == null ? say("until further notice") : say("until ") + Speech.dateAndYear(last));
   }
 
   private String takenIn(Place place) {

@@ -17,8 +17,6 @@ import vestiary.cluster.Church;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
-import vestiary.pool.PieceWords;
-import vestiary.pool.PooledPiece;
 import vestiary.schedule.DatedMass;
 import vestiary.users.UserNames;
 import vestiary.vesting.ChurchId;
@@ -138,11 +136,6 @@ public class SendingWords {
       return say(
           "Mass at %s on %s, %s",
           mass.church().name(), Speech.day(mass.date()), Speech.clock(mass.start()));
-    }
-
-    /** For example "white chasuble". */
-    public static String what(PooledPiece piece) {
-      return Speech.tinted(Speech.colour(piece.colour()), PieceWords.kind(piece.kind()));
     }
   }
 }

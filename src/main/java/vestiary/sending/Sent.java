@@ -18,7 +18,7 @@ import vestiary.vesting.MassId;
  * @param sending id shared by all that went with it
  * @param item code of the set or piece that was sent
  * @param code of the piece
- * @param what it is, in words
+ * @param what it was, in the words of the record
  * @param loan whether its owner is another than the borrower
  * @param churches where it went, or none if outside the cluster
  * @param whom who has it outside the cluster; else empty

@@ -51,8 +51,12 @@ final class SentLines {
 
   private static String what(List<Sent> pieces) {
     return pieces.stream()
-        .map(one -> one.code().equals(one.item()) ? one.what() : one.code() + ", " + one.what())
+        .map(one -> one.code().equals(one.item()) ? said(one) : one.code() + ", " + said(one))
         .collect(Collectors.joining("; "));
+  }
+
+  private static String said(Sent one) {
+    return WhatWent.said(one.what());
   }
 
   /** The parish, and its church where that is called otherwise. */

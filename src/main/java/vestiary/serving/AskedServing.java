@@ -51,12 +51,20 @@ class AskedServing {
       found.ifPresent(
           person -> {
             refuseOrdained(person, asked);
-            if (read.put(person, as.orElse(ServesAs.usual(person.role()))) != null) {
+            if (read.put(person, as.orElseGet(() -> usual(person, asked))) != null) {
               asked.fault("person", say("person %s is named twice.", person.name()));
             }
           });
     }
     return read;
+  }
+
+  private static ServesAs usual(Person person, Asked asked) {
+    Optional<ServesAs> usual = ServesAs.findUsual(person.role());
+    if (usual.isEmpty() && !person.role().isOrdained()) {
+      asked.fault("role", say("role is missing: say as what %s serves.", person.name()));
+    }
+    return usual.orElse(ServesAs.SERVER);
   }
 
   /** Priests and deacons exercise their own order (GIRM 92 to 94, from memory). */

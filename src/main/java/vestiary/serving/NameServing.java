@@ -56,7 +56,8 @@ public class NameServing {
    * One of those who are to serve.
    *
    * @param person short name in addresses, or the name that people use
-   * @param role id of a {@link ServesAs}; blank for what that person usually is
+   * @param role id of a {@link ServesAs}; blank for what that person usually is, which is refused
+   *     of one who has no task at Mass
    */
   public record Wanted(String person, String role) {}
 

@@ -12,7 +12,7 @@ record ServingBody(
         String person,
     @Schema(
             description =
-                "server, acolyte, reader, communion-minister or sacristan; what the person usually is where none is given")
+                "server, acolyte, reader, communion-minister or sacristan; what the person usually is where none is given; an administrator needs one")
         String role,
     @Schema(readOnly = true, description = "of a child the first name and an initial")
         String name) {

@@ -17,8 +17,8 @@ import vestiary.web.Speech;
 
 /**
  * Offers whom to name at a Mass: first those who serve in that church, then those who serve in
- * others, then those who are named elsewhere at that time, last those who are not available. Why
- * anybody is away is not told.
+ * others, then those whose task in the cluster is none at Mass, then those who are named elsewhere
+ * at that time, last those who are not available. Why anybody is away is not told.
  *
  * @param around the Masses of the days around it
  */
@@ -31,8 +31,9 @@ record WhoCanServe(
 
   private static final int HERE = 0;
   private static final int OTHER_CHURCHES = 1;
-  private static final int ELSEWHERE = 2;
-  private static final int AWAY = 3;
+  private static final int WITH_NO_TASK_AT_MASS = 2;
+  private static final int ELSEWHERE = 3;
+  private static final int AWAY = 4;
 
   WhoCanServe {
     around = List.copyOf(around);
@@ -61,8 +62,14 @@ record WhoCanServe(
 
   private String text(Person person) {
     String hindrance = hindrance(person);
-    String who = "%s, %s".formatted(person.name(), say(ServesAs.usual(person.role()).noun(1)));
+    String who = "%s, %s".formatted(person.name(), task(person));
     return hindrance.isEmpty() ? who : who + "; " + hindrance;
+  }
+
+  private static String task(Person person) {
+    return ServesAs.findUsual(person.role())
+        .map(as -> say(as.noun(1)))
+        .orElseGet(() -> Speech.noun(1, person.role().id()));
   }
 
   private int rank(Person person) {
@@ -71,6 +78,9 @@ record WhoCanServe(
     }
     if (findElsewhere(person).isPresent()) {
       return ELSEWHERE;
+    }
+    if (ServesAs.findUsual(person.role()).isEmpty()) {
+      return WITH_NO_TASK_AT_MASS;
     }
     Ministry ministry = ministries.getOrDefault(person.id(), Ministry.UNSAID);
     boolean isHere =

@@ -92,9 +92,11 @@ public class MailReaders implements ReaderAddresses {
         .toList();
   }
 
-  /** The names by which users are called who are nobody of the schedule. */
+  /**
+   * The names by which users are called, by their own ids: what is no matter of the schedule, as a
+   * new password, is sent to the user, whoever he is there.
+   */
   public Map<UUID, String> names() {
-    return users.list("personId is null").stream()
-        .collect(Collectors.toMap(user -> user.id, user -> user.name));
+    return users.listAll().stream().collect(Collectors.toMap(user -> user.id, user -> user.name));
   }
 }

@@ -34,6 +34,6 @@ class BackupTemplateTest {
         "None was taken out yet.",
         done,
         fileError,
-        List.of("Tokens of programs open the door; they are made anew"));
+        List.of("Tokens of programs, which open the door; they are made anew"));
   }
 }

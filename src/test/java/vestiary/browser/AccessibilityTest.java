@@ -44,14 +44,31 @@ class AccessibilityTest {
       "[...document.querySelectorAll('[id]')].map(e => e.id)"
           + ".filter((id, place, all) => all.indexOf(id) !== place)";
 
-  /** Words of which a letter or two stand on each line. */
-  private static final String SQUEEZED =
-      "[...document.querySelectorAll('main *')]"
-          + ".filter(e => [...e.childNodes].some("
-          + "n => n.nodeType === Node.TEXT_NODE && n.textContent.trim().length > 3))"
-          + ".filter(e => { const box = e.getBoundingClientRect();"
-          + " return e.checkVisibility() && box.width > 2 && box.height > 4 * box.width; })"
-          + ".map(e => e.textContent.trim())";
+  /**
+   * Names that stand alone and are broken over lines: too narrow a column leaves letters of them.
+   */
+  private static final String BROKEN_WORDS =
+      """
+      (() => {
+        const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        const broken = [];
+        while (texts.nextNode()) {
+          const text = texts.currentNode;
+          const word = text.data.trim();
+          if (!/^\\p{L}{4,}$/u.test(word)
+              || text.parentElement.closest('.unseen, option, script, style')) {
+            continue;
+          }
+          const range = document.createRange();
+          range.selectNodeContents(text);
+          const lines = new Set([...range.getClientRects()].map(line => Math.round(line.top)));
+          if (lines.size > 1) {
+            broken.push(word);
+          }
+        }
+        return broken;
+      })()
+      """;
 
   /** No colour depends on the width, and no width on the colours: each is looked at once. */
   private static final List<Look> LOOKS =
@@ -277,8 +294,8 @@ class AccessibilityTest {
     if (page.evaluate(DOUBLE_IDS) instanceof List<?> ids && !ids.isEmpty()) {
       faults.add("ids that stand twice, so that a label may miss its field: " + ids);
     }
-    if (page.evaluate(SQUEEZED) instanceof List<?> words && !words.isEmpty()) {
-      faults.add("too narrow for its words: " + words);
+    if (page.evaluate(BROKEN_WORDS) instanceof List<?> words && !words.isEmpty()) {
+      faults.add("words broken into letters: " + words);
     }
     faults.addAll(complaints);
     faults.addAll(Axe.violations(page));

@@ -65,6 +65,7 @@ class SharedDeviceTest {
   void it_asks_who_holds_it_before_anything_is_changed_and_the_history_names_both() {
     Response question = cancels(Map.of());
     assertTrue(question.asString().contains("Who is doing this?"), question.asString());
+    assertTrue(question.asString().contains("Leave it as it was"), "nobody is held at a question");
     assertFalse(isCancelled());
 
     cancels(Map.of("device-person", found(NAME, question.asString()))).then().statusCode(303);

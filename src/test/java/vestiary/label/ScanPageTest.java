@@ -120,6 +120,29 @@ class ScanPageTest {
   }
 
   @Test
+  void what_is_in_care_says_so_and_why_it_cannot_go() {
+    String care =
+        post(
+                "/api/pieces/HT-W2-C/care",
+                Map.of("from", "2026-01-02", "reason", "Wine on the front"))
+            .then()
+            .statusCode(201)
+            .extract()
+            .path("id");
+
+    page("/s/HT-W2-C")
+        .says("In care: Wine on the front, until further notice.", "say that it is back")
+        .links("/care/HT-W2-C/" + care)
+        .keepsSilentOn("Out, to another church");
+    send("/s/HT-W2-C/out", Map.of("church", List.of("sa")))
+        .is(409)
+        .says("HT-W2-C is in care", "Say first that it is back.");
+    send("/s/HT-W2/out", Map.of("church", List.of("sa")))
+        .is(409)
+        .says("or say that the set goes without it");
+  }
+
+  @Test
   void the_page_of_the_piece_says_where_it_is_and_who_had_it() {
     post("/api/sets/HT-W2/out", Map.of("church", "sa")).then().statusCode(200);
     post("/api/sets/HT-W2/back", Map.of("taker", "Martha Kell")).then().statusCode(200);

@@ -118,6 +118,9 @@ class OfficeSheetTest {
     assertFalse(again.error("candidates").isEmpty());
     assertEquals(List.of("Behind the school"), again.form(address()).get("parking"));
     Browsing.send(address() + "/sent", Map.of("sentOn", List.of("2027-01-01"))).is(400);
+    Browsing.send(address() + "/sent", Map.of("sentOn", List.of("1850-01-01")))
+        .is(400)
+        .faults("sentOn", "1 January 1850 is years before the Mass; look at the year again.");
     Sending.put("/api" + address() + "-sheet", Map.of("arrival", "noon")).then().statusCode(400);
     Sending.put("/api/masses/00000000-0000-7000-8000-000000000000/office-sheet", Map.of())
         .then()

@@ -54,6 +54,7 @@ class OwnPageTest {
             .count();
     assertTrue(foreign == 0, "Masses of others");
     assertTrue(page.contains("You celebrate"), page);
+    assertTrue(page.contains(": of Sunday, ") && !page.contains(": Of Sunday"), page);
     assertTrue(page.contains("Set out for you: "), page);
   }
 

@@ -34,6 +34,24 @@ class PeopleKeptTest {
   }
 
   @Test
+  void whoever_opened_the_form_before_another_changed_the_person_overwrites_nothing() {
+    Map<String, List<String>> early =
+        Browsing.page(CHANGE).form(CHANGE, Map.of("wishes", "No early Masses"));
+    Map<String, List<String>> late =
+        Browsing.page(CHANGE).form(CHANGE, Map.of("wishes", "No late Masses"));
+    Browsing.send(CHANGE, early).leadsTo("/people/cosmas-ilverton?done=saved");
+
+    Page overtaken = Browsing.send(CHANGE, late).is(409);
+
+    overtaken.says("Somebody changed this person while you were at it.");
+    assertEquals(List.of("No late Masses"), overtaken.form(CHANGE).get("wishes"));
+    Browsing.send(CHANGE, overtaken.form(CHANGE)).is(409);
+    Browsing.page("/people/cosmas-ilverton").says("No early Masses");
+    Browsing.send(CHANGE, Browsing.page(CHANGE).form(CHANGE, Map.of("wishes", "No late Masses")))
+        .leadsTo("/people/cosmas-ilverton?done=saved");
+  }
+
+  @Test
   void what_is_typed_in_the_form_is_read_on_the_page_and_by_programs() {
     Map<String, List<String>> typed =
         Map.ofEntries(

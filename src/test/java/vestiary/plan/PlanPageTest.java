@@ -4,6 +4,7 @@ import static vestiary.scenario.Browsing.open;
 import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Browsing.press;
 import static vestiary.scenario.Browsing.send;
+import static vestiary.scenario.Sending.post;
 
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
@@ -92,6 +93,22 @@ class PlanPageTest {
         .is(409)
         .isHeaded("7 to 13 December 2026")
         .says("was moved or cancelled since this was planned");
+  }
+
+  @Test
+  void what_is_otherwise_with_a_stole_is_said_of_the_stole() {
+    // A festive violet stole of another set would do; its chasuble is with the mender.
+    post(
+            "/api/pieces/HT-V3-C/care",
+            Map.of("from", "2026-12-01", "to", "2026-12-31", "reason", "Lining"))
+        .then()
+        .statusCode(201);
+
+    page(planned())
+        .says("Stole: ", "deacon’s stole")
+        .keepsSilentOn("deacon stole")
+        .keepsSilentOn("better plan. Eight others", "better plan. Nine others")
+        .keepsSilentOn("better plan. Ten others", "better plan. Eleven others");
   }
 
   @Test

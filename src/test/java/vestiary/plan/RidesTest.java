@@ -16,6 +16,7 @@ import vestiary.planning.CheckClashes;
 import vestiary.planning.SpanToCheck;
 import vestiary.scenario.Asking;
 import vestiary.scenario.Scenario;
+import vestiary.scenario.Sending;
 import vestiary.vesting.ChurchId;
 import vestiary.web.English;
 
@@ -61,6 +62,15 @@ class RidesTest {
   }
 
   @Test
+  void whoever_is_away_takes_nothing_along_though_he_is_still_named() {
+    Sending.post("/api/people/ambrose-tarnwick/absences", Map.of("from", SUNDAY, "to", SUNDAY))
+        .then()
+        .statusCode(201);
+
+    assertEquals(List.of(), hours("Father Tarnwick", "sj", "ht"));
+  }
+
+  @Test
   void a_deacon_who_is_named_at_two_churches_drives_as_a_celebrant_does() {
     assertEquals(List.of(), hours("Deacon Greywater", "sj", "sa"));
 
@@ -80,7 +90,12 @@ class RidesTest {
         scenario.ours(),
         () -> {
           SpanToCheck span = check.load(LocalDate.parse(SUNDAY), LocalDate.parse(SUNDAY));
-          Rides.of(span.masses(), span.journeys(), span.cluster().policies().vesting()).stream()
+          Rides.of(
+                  span.masses(),
+                  span.journeys(),
+                  span.cluster().policies().vesting(),
+                  span.attendance())
+              .stream()
               .filter(ride -> ride.who().equals(who))
               .filter(ride -> ride.from().equals(church(span, from)))
               .filter(ride -> ride.to().equals(church(span, to)))

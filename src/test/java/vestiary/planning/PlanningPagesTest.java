@@ -2,6 +2,7 @@ package vestiary.planning;
 
 import static org.hamcrest.Matchers.equalTo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.open;
 import static vestiary.scenario.Browsing.page;
@@ -181,6 +182,16 @@ class PlanningPagesTest {
   }
 
   @Test
+  void what_is_no_more_in_the_way_was_not_removed_or_renamed_nor_was_a_day() {
+    open("/clashes/2026-12-08/2026-12-08-aaaaaaaaaaaaaaaa")
+        .is(404)
+        .says("This stands in the way no more")
+        .keepsSilentOn("renamed");
+    open("/week/1850-01-01").is(404).says("is no day that the calendar knows");
+    open("/day/1850-01-01").is(404).says("is no day that the calendar knows");
+  }
+
+  @Test
   void a_list_that_ends_before_it_begins_shows_a_fortnight() {
     page("/clashes?from=2026-12-07&to=2026-11-30").isHeaded("7 to 20 December 2026");
   }
@@ -190,7 +201,8 @@ class PlanningPagesTest {
     scenario.empty();
     Sending.put("/api/settings", Map.of("name", "Valley")).then().statusCode(200);
 
-    page("/week").says("No church is entered yet.");
+    Page week = page("/week").says("No church is entered yet.").links("/churches/new");
+    assertFalse(week.html().contains("/masses/new"), "a Mass needs a church to be said in");
     page("/day/2026-12-08").says("No Mass is entered for this day.");
     page("/clashes");
   }

@@ -49,6 +49,7 @@ final class InventedPool {
   private static PoolView view(Frame frame, Tally tally, List<Store> stores, String nothing) {
     return new PoolView(
         frame,
+        "",
         "Fifty-one sets in six churches; two are away.",
         new Link("Add a piece", "/vestments/new"),
         choice("All churches", "Holy Trinity", "Saint Anne"),

@@ -208,7 +208,10 @@ class PoolPageTest {
 
   @Test
   void a_piece_is_taken_out_of_the_list() {
-    press(PIECE + "/removal").leadsTo("/vestments");
+    page(PIECE).says("It goes for good, and no press brings it back.");
+
+    page(press(PIECE + "/removal").leadsTo("/vestments?done=removed").wayOn())
+        .says("It is taken out of the list.");
 
     Browsing.open(PIECE).is(404);
   }

@@ -16,6 +16,7 @@ class FieldFaultTest {
         "policies.turnMinutes | policies.turnMinutes is 99; it must be from 0 to 60."
             + " | This is 99; it must be from 0 to 60.",
         "home | home \"zz\" is no church of this cluster. | \"zz\" is no church of this cluster.",
+        "from | from 1850-01-01 lies too far away. | 1850-01-01 lies too far away.",
         "titular.day | titular.day: month 2, day 30 is no day of the year."
             + " | Month 2, day 30 is no day of the year.",
         "longitude | latitude and longitude go together; give both or neither."

@@ -104,7 +104,8 @@ class SetAsidePageTest {
     done.isHeaded("7 to 13 December 2026")
         .says(
             "HT-W1 is set aside for Mass at Saint Anne on Wednesday 9 December, 15:00.",
-            "Held by the administrator for Mass at Saint Anne on Wednesday 9 December, 15:00, until 15:45.");
+            "Held by the administrator for Mass at Saint Anne on Wednesday 9 December, 15:00, until 15:45.",
+            "It belongs at Holy Trinity, and somebody must bring it by 14:40.");
 
     Page released =
         Browsing.page(Browsing.press(done.action("/reservations/[^/]+/release")).wayOn());

@@ -25,6 +25,7 @@ final class InventedMass {
         Field.of("10:30"),
         new Saved(
             "Saved. This Mass now falls short:",
+            List.of(),
             List.of(
                 new Found(
                     DECIDE,

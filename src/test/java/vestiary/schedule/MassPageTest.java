@@ -58,6 +58,21 @@ class MassPageTest {
   }
 
   @Test
+  void whoever_is_named_and_not_known_is_entered_and_the_page_says_so() {
+    Map<String, List<String>> form =
+        page(NEW).form("/masses", Map.of("time", "06:10", "celebrant", "Ambrose Tarnwik"));
+
+    Page saved = page(send("/masses", form).wayOn());
+    saved
+        .says("Ambrose Tarnwik was not known, and is now entered as a priest from outside.")
+        .links("/people/ambrose-tarnwik");
+
+    String action = saved.action("/masses/[0-9a-f-]+");
+    page(send(action, saved.form(action, Map.of("celebrant", "Ambrose Tarnwick"))).wayOn())
+        .keepsSilentOn("was not known");
+  }
+
+  @Test
   void a_mass_that_falls_short_is_saved_and_says_so_at_once() {
     Map<String, String> typed =
         Map.of("time", "12:10", "minutes", "45", "concelebrants", "9", "note", HOSTILE);

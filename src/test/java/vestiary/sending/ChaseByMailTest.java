@@ -100,6 +100,7 @@ class ChaseByMailTest {
     assertEquals("HT-W1 debía volver el miércoles 2 de diciembre", asked.getSubject());
     for (String part :
         List.of(
+            "casulla de color blanco",
             "dueño     Holy Trinity",
             "con       Saint Anne, desde el lunes 30 de noviembre, 06:00",
             "miércoles 2 de diciembre, con un día de retraso")) {

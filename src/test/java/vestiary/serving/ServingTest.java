@@ -104,6 +104,21 @@ class ServingTest {
   }
 
   @Test
+  void whoever_has_no_task_at_mass_is_offered_as_what_she_is_and_serves_only_as_is_said() {
+    String page = "/masses/" + mass + "/serving";
+
+    Page offered = Browsing.page(page);
+    assertTrue(offered.words().contains("Maren Dovecote, administrator"), offered.words());
+    Browsing.send(page, Map.of("person", List.of("maren-dovecote"), "role", List.of("")))
+        .is(400)
+        .says("say as what Maren Dovecote serves");
+    assertEquals(List.of(), serving(mass));
+
+    Browsing.send(page, Map.of("person", List.of("maren-dovecote"), "role", List.of("reader")));
+    assertEquals("reader", serving(mass).get(0).get("role"));
+  }
+
+  @Test
   void whoever_is_away_or_named_elsewhere_is_offered_last_and_why_is_not_told() {
     Sending.post(
             "/api/people/tamsin-q/absences", Map.of("from", DAY, "to", DAY, "reason", "Measles"))

@@ -30,8 +30,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
 import vestiary.mail.Postman;
+import vestiary.scenario.Browsing;
 import vestiary.scenario.OwnerDatabase;
 import vestiary.scenario.Scenario;
+import vestiary.scenario.Sending;
 import vestiary.scenario.WithMail;
 
 /** Whoever forgot the password is mailed a link, at an address that was proven. */
@@ -76,6 +78,29 @@ class RecoveryTest {
     browser().get(link).then().statusCode(404).body(containsString("used already"));
     tries("piers", FRESH).then().statusCode(303);
     tries("piers", LettingIn.PASSWORD).then().statusCode(400);
+  }
+
+  @Test
+  void the_list_of_letters_knows_whoever_was_mailed_though_he_is_of_the_schedule_too() {
+    Map<String, Object> entry =
+        Map.of(
+            "login",
+            "piers",
+            "name",
+            "Piers U.",
+            "role",
+            "reader",
+            "churches",
+            List.of(),
+            "person",
+            "piers-underlarch");
+    Sending.put("/api/users/" + piers, entry).then().statusCode(200);
+    scenario.within(scenario.ours(), () -> traces.provenMail(piers, HOME));
+
+    ask("piers").then().statusCode(303);
+    awaitMail(HOME);
+
+    Browsing.page("/letters").says("Piers U., a new password").keepsSilentOn("who is gone");
   }
 
   @Test

@@ -51,6 +51,23 @@ class LanguageTest {
   }
 
   @Test
+  void what_went_out_is_told_in_the_language_of_whoever_reads_not_of_whoever_sent_it() {
+    Page.of(browser("es").get("/out").asString())
+        .says("dalmática de color blanco")
+        .keepsSilentOn("white dalmatic");
+    Page.of(browser("en").get("/out").asString()).says("white dalmatic");
+  }
+
+  @Test
+  void a_spanish_browser_reads_in_the_history_what_a_piece_was() {
+    Sending.delete("/api/pieces/HT-G1-C").then().statusCode(204);
+
+    Page.of(browser("es").get("/history").asString())
+        .says("casulla", "libremente")
+        .keepsSilentOn("clase chasuble", "freely");
+  }
+
+  @Test
   void a_spanish_browser_is_told_why_a_day_is_as_it_is() {
     Page.of(browser("es").get("/day/2026-12-07").asString())
         .says(
