@@ -59,10 +59,18 @@ final class ImportSheet {
   }
 
   private static Stream<Choice.Option> lists() {
-    return Stream.concat(
-        Arrays.stream(ImportWhat.values())
-            .map(what -> Choice.Option.of(what.id(), ImportWords.name(what))),
-        Stream.of(Choice.Option.of(ImportWords.CALENDAR, ImportWords.title(ImportWords.CALENDAR))));
+    return Stream.of(
+            Stream.of(Choice.Option.of(WhichList.UNSAID, say("As its columns say"))),
+            tables(),
+            Stream.of(
+                Choice.Option.of(ImportWords.CALENDAR, ImportWords.title(ImportWords.CALENDAR))))
+        .flatMap(options -> options);
+  }
+
+  /** Every list but the calendar. */
+  static Stream<Choice.Option> tables() {
+    return Arrays.stream(ImportWhat.values())
+        .map(what -> Choice.Option.of(what.id(), ImportWords.name(what)));
   }
 
   private static List<Kind> kinds() {
