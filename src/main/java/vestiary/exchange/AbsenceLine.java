@@ -42,7 +42,7 @@ record AbsenceLine(int line, String person, LocalDate from, LocalDate to, String
     AbsenceLine absence =
         new AbsenceLine(
             cells.line(),
-            cells.name("person", Form.KEY),
+            cells.name("person", Form.PERSON),
             from.orElse(LocalDate.MIN),
             cells.date("to", words, "").orElse(LocalDate.MAX),
             cells.text("reason"));

@@ -89,12 +89,13 @@ class ColumnsSheet {
           asked.text(SAME + column.name(), typed.text(SAME + column.name()), LONGEST_SAME);
       if (place.matches("\\d{1,3}") && Integer.parseInt(place) < table.header().size()) {
         places.put(column.name(), Integer.valueOf(place));
-      } else if (!always.isEmpty()) {
-        same.put(column.name(), always);
-      } else if (column.required()) {
+      } else if (always.isEmpty() && column.required()) {
         asked.fault(
             PLACE + column.name(),
             say("Choose the column of the file, or say what holds on every line."));
+      }
+      if (!always.isEmpty()) {
+        same.put(column.name(), always);
       }
     }
     Set<DayOrder> fitting = DayOrder.fitting(days(what, table, places));
@@ -116,7 +117,7 @@ class ColumnsSheet {
     Map<String, Integer> places = new GuessColumns(what, table, tidy).guess().places();
     Map<String, String> same = new HashMap<>();
     what.columns().stream()
-        .filter(column -> column.required() && !places.containsKey(column.name()))
+        .filter(column -> column.required() && isWanting(table, places.get(column.name())))
         .filter(column -> USUAL.containsKey(column.name()))
         .forEach(column -> same.put(column.name(), USUAL.get(column.name())));
     Set<DayOrder> fitting = DayOrder.fitting(days(what, table, places));
@@ -134,8 +135,11 @@ class ColumnsSheet {
 
   private static ImportStepView.Row row(Column column, RawTable table, Entries shown) {
     String field = PLACE + column.name();
-    String place = shown.text(field);
-    boolean offersSame = column.required() && place.isEmpty();
+    String chosen = shown.text(field);
+    boolean isPlaced =
+        chosen.matches("\\d{1,3}") && Integer.parseInt(chosen) < table.header().size();
+    Integer place = isPlaced ? Integer.valueOf(chosen) : null;
+    boolean offersSame = column.required() && isWanting(table, place);
     return new ImportStepView.Row(
         column.name(),
         column.required(),
@@ -143,11 +147,18 @@ class ColumnsSheet {
         column.more(),
         field,
         shown.choice(field, options(table)),
-        place.matches("\\d{1,3}") && Integer.parseInt(place) < table.header().size()
-            ? String.join(", ", values(table, Integer.parseInt(place)))
-            : "",
+        isPlaced ? String.join(", ", values(table, place)) : "",
         offersSame ? SAME + column.name() : "",
         shown.field(SAME + column.name()));
+  }
+
+  /**
+   * Whether it is not in the file, or not on every line.
+   *
+   * @param place {@code null} if it is not in the file
+   */
+  private static boolean isWanting(RawTable table, Integer place) {
+    return place == null || table.lines().stream().anyMatch(line -> line.cell(place).isEmpty());
   }
 
   private static Stream<Choice.Option> options(RawTable table) {

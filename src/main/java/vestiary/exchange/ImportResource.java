@@ -90,7 +90,7 @@ class ImportResource {
    * @param columns as {@code church=Church name;date=Datum}: which column of the file holds ours;
    *     {@code guess} to have those guessed that are not said. Without it the file must have our
    *     own names
-   * @param same as {@code minutes=60}: what holds on every line
+   * @param same as {@code minutes=60}: what holds on every line, or where the column is empty
    * @param days day-month-year or month-day-year where the file can be read both ways
    * @param church of all events of a calendar, as from and to, its first and last day; a calendar
    *     is worked through as a list in the background is

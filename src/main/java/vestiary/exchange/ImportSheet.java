@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.calendar.Term;
 import vestiary.exchange.ImportView.Kind;
 import vestiary.exchange.ImportView.Line;
 import vestiary.exchange.ImportView.Result;
@@ -54,8 +55,24 @@ final class ImportSheet {
             : ImportWords.sentence(row.result, row.trial, isDone),
         isCalendar ? ImportWords.calendarCounts(row.result) : ImportWords.counts(row.result),
         shown.stream()
-            .map(bad -> new Line(bad.line(), bad.column(), bad.reason(), text(texts, bad.line())))
+            .map(
+                bad ->
+                    new Line(
+                        bad.line(),
+                        heading(row.what, bad.column()),
+                        bad.reason(),
+                        text(texts, bad.line())))
             .toList());
+  }
+
+  /** What a column of ours holds; what is none, as the title of an event, stays. */
+  private static String heading(String what, String column) {
+    return Term.find(ImportWhat.class, what).stream()
+        .flatMap(list -> list.columns().stream())
+        .filter(one -> one.name().equals(column))
+        .map(Column::heading)
+        .findFirst()
+        .orElse(column);
   }
 
   private static Stream<Choice.Option> lists() {

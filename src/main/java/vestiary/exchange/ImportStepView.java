@@ -98,7 +98,8 @@ public record ImportStepView(
    * @param more what else is to be known of it; may be empty
    * @param field name of the field in which its place in the file is chosen
    * @param first the first values of the chosen column
-   * @param sameField name of the field for what holds on every line; empty where it is not offered
+   * @param sameField name of the field for what holds on every line, or on those where the column
+   *     is empty; empty where it is not offered
    */
   public record Row(
       String name,

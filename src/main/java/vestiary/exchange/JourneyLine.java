@@ -36,8 +36,8 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
     JourneyLine journey =
         new JourneyLine(
             cells.line(),
-            cells.name("from", Form.SLUG),
-            cells.name("to", Form.SLUG),
+            cells.name("from", Form.CHURCH),
+            cells.name("to", Form.CHURCH),
             cells.number("minutes", Range.JOURNEY),
             cells.flag("oneWay"));
     if (!journey.to().isEmpty() && journey.from().equals(journey.to())) {

@@ -125,7 +125,7 @@ record MassLine(
 
   static Reading<MassLine> parse(CsvLine line, DateWords words) {
     Cells cells = new Cells(line, COLUMNS);
-    String church = cells.name("church", Form.SLUG);
+    String church = cells.name("church", Form.CHURCH);
     Optional<LocalDate> date = cells.date("date", words, church);
     MassLine mass = of(cells, church, date.orElse(LocalDate.MIN));
     Reading<MassLine> reading = cells.reading(() -> mass);
@@ -144,10 +144,10 @@ record MassLine(
         cells.word("leave", Words.LEAVES),
         cells.name("celebration", Form.KEY),
         cells.word("colour", Words.COLOURS),
-        cells.name("celebrant", Form.KEY),
+        cells.name("celebrant", Form.PERSON),
         cells.number("concelebrants", Range.MINISTERS, 0),
         cells.number("deacons", Range.MINISTERS, 0),
-        cells.all("named", Form.KEY::find, Form.KEY.wanted()),
+        cells.all("named", Form.PERSON::find, Form.PERSON.wanted()),
         cells.all("brings", Bringing::find, Bringing.wanted()),
         cells.flag("bishop"),
         cells.all("ministers", MinistersEntry::find, MinistersEntry.wanted()),

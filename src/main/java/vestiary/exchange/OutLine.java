@@ -56,7 +56,7 @@ record OutLine(
             cells.line(),
             cells.name("piece", Form.CODE),
             cells.name("set", Form.CODE),
-            cells.name("church", Form.SLUG),
+            cells.name("church", Form.CHURCH),
             cells.text("whom"),
             from.orElse(LocalDate.MIN),
             cells.date("due", words, "").orElse(LocalDate.MAX),

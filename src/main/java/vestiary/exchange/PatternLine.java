@@ -81,12 +81,12 @@ record PatternLine(
     PatternLine pattern =
         new PatternLine(
             cells.line(),
-            cells.name("church", Form.SLUG),
+            cells.name("church", Form.CHURCH),
             rrule(cells, starts),
             starts,
             cells.time("time"),
             cells.number("minutes", Range.LENGTH),
-            cells.name("celebrant", Form.KEY),
+            cells.name("celebrant", Form.PERSON),
             cells.number("concelebrants", Range.MINISTERS, 0),
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),

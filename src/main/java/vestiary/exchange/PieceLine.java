@@ -100,7 +100,7 @@ record PieceLine(
             cells.text("size"),
             cells.name("set", Form.CODE),
             cells.text("suit"),
-            cells.name("home", Form.SLUG),
+            cells.name("home", Form.CHURCH),
             cells.text("owner"),
             policy.isEmpty() ? "freely" : policy,
             cells.text("condition"),

@@ -84,7 +84,7 @@ class ImportPageTest {
         .says(
             "Nothing was brought in: one line is not understood.",
             "one line understood",
-            "3 to \"<script>\" cannot stand here.",
+            "3 Church reached \"<script>\" cannot stand here.",
             "ht,<script>,14");
     upload("journeys", "true", file)
         .is(200)
@@ -212,6 +212,23 @@ class ImportPageTest {
                     .unchanged(() -> Browsing.sendList("journeys", file))
                     .is(400)
                     .says(sentence));
+  }
+
+  @Test
+  void what_stands_on_some_lines_alone_is_said_once_for_the_others() {
+    byte[] file =
+        Csv.file("church,date,time,minutes", "ht,3.2.2027,6 pm,45", "sa,4.2.2027,18.30 h,");
+    String address = Browsing.sendList("masses", file).wayOn();
+
+    Browsing.page(address).says("On lines where it is empty");
+    Browsing.goOn(address, Map.of("dryRun", "false", "same-minutes", "30"))
+        .says("Two lines were brought in.");
+
+    assertEquals(
+        List.of(45, 30),
+        Asking.list("/api/masses?from=2027-02-03&to=2027-02-04").stream()
+            .map(mass -> mass.get("minutes"))
+            .toList());
   }
 
   @Test
