@@ -23,7 +23,7 @@ record AbsenceLine(int line, String person, LocalDate from, LocalDate to, String
 
   static final List<Column> COLUMNS =
       List.of(
-          required("person", word("Key of the person")),
+          required("person", word("Person, by the key")),
           required("from", word("First day the person is not available")),
           optional("to", word("Last such day; empty is until further notice")),
           optional(
@@ -42,7 +42,7 @@ record AbsenceLine(int line, String person, LocalDate from, LocalDate to, String
     AbsenceLine absence =
         new AbsenceLine(
             cells.line(),
-            cells.name("person", Form.KEY),
+            cells.name("person", Form.PERSON),
             from.orElse(LocalDate.MIN),
             cells.date("to", words, "").orElse(LocalDate.MAX),
             cells.text("reason"));

@@ -15,6 +15,7 @@ import java.util.TimeZone;
 /** The events of an iCalendar file as they stand in it, read with suspicion. */
 final class CalendarEvents {
 
+  private static final String BEGINS = "BEGIN:VCALENDAR";
   private static final String ZONE_BEGINS = "BEGIN:VTIMEZONE";
 
   /** All changes of a clock since there are any, and then some. */
@@ -34,11 +35,11 @@ final class CalendarEvents {
    */
   static List<Found> parse(byte[] file, ZoneId zone) throws BadFile {
     String text = CsvText.parseAny(file).text();
-    if (!text.stripLeading().regionMatches(true, 0, "BEGIN:VCALENDAR", 0, 15)) {
+    if (!begins(text)) {
       throw new BadFile(
           1,
           say(
-              "The file is no calendar: it does not begin with BEGIN:VCALENDAR. Choose a file in the form iCalendar (.ics)."));
+              "The file is no calendar: it does not begin with BEGIN:VCALENDAR. If it is a list, choose which; a calendar is saved in the form iCalendar (.ics)."));
     }
     if (!text.stripTrailing().toUpperCase(Locale.ROOT).endsWith("END:VCALENDAR")) {
       throw new BadFile(1, say("The calendar breaks off before its end; send the whole file."));
@@ -64,6 +65,11 @@ final class CalendarEvents {
           1, say("The calendar has more than %,d events. Divide it.", CalendarFile.MOST));
     }
     return events;
+  }
+
+  /** Whether a text begins as a calendar does. */
+  static boolean begins(String text) {
+    return text.stripLeading().regionMatches(true, 0, BEGINS, 0, BEGINS.length());
   }
 
   /** The library goes through what a zone's rule yields while it reads a file. */

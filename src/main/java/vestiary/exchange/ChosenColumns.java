@@ -14,8 +14,8 @@ import vestiary.web.Cell;
  * What somebody said the columns of a file hold.
  *
  * @param places in the file, from 0, by the names of our columns
- * @param same what holds on every line where the file has no such column, by the names of our
- *     columns
+ * @param same what holds on every line where the file has no such column, or nothing in it, by the
+ *     names of our columns
  * @param order how days are written; any where none is written so that it matters
  */
 public record ChosenColumns(Map<String, Integer> places, Map<String, String> same, String order) {
@@ -50,8 +50,12 @@ public record ChosenColumns(Map<String, Integer> places, Map<String, String> sam
       Map<String, String> cells = new HashMap<>();
       same.forEach((column, text) -> cells.put(column, tidy.tidy(what, column, text, days)));
       places.forEach(
-          (column, place) ->
-              cells.put(column, tidy.tidy(what, column, Cell.asWritten(line.cell(place)), days)));
+          (column, place) -> {
+            String cell = line.cell(place);
+            if (!cell.isEmpty() || !same.containsKey(column)) {
+              cells.put(column, tidy.tidy(what, column, Cell.asWritten(cell), days));
+            }
+          });
       lines.add(new CsvLine(line.number(), cells));
     }
     return new CsvTable(lines, List.of(), unused(file));

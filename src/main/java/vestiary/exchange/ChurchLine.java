@@ -47,7 +47,7 @@ record ChurchLine(
           optional(
               "titular",
               word(
-                  "Id of the celebration of the title in the calendar, for example trinity-sunday")),
+                  "Celebration of the title, by its id in the calendar, for example trinity-sunday")),
           optional(
               "titularDay",
               word(

@@ -37,25 +37,26 @@ record ClusterLine(
   static final List<Column> COLUMNS =
       List.of(
           required("name", word("Name of the cluster")),
-          required("calendar", word("Id of the calendar that is kept, for example general or us")),
-          optional("epiphany", word("date or sunday")),
-          optional("ascension", word("thursday or sunday")),
-          optional("corpusChristi", word("thursday or sunday")),
+          required("calendar", word("Calendar that is kept, by its id, for example general or us")),
+          optional("epiphany", word("Epiphany: date or sunday")),
+          optional("ascension", word("Ascension: thursday or sunday")),
+          optional("corpusChristi", word("Corpus Christi: thursday or sunday")),
           required("timeZone", word("Time zone by its IANA name, for example America/Chicago")),
           required(
               "languages",
-              word("en, es, or both with a bar between; the first is shown where nobody chose")),
+              word(
+                  "Languages: en, es, or both with a bar between; the first is shown where nobody chose")),
           optional(
               "anticipatedFrom", word("Time from which a Saturday or eve Mass is anticipated")),
           optional(
               "eveningRule",
-              word("precept or rank: what decides between two days for an evening Mass")),
+              word("What decides between two days for an evening Mass: precept or rank")),
           optional(
               "openEvening",
-              word("solemnity or weekday: whose Mass is taken on an evening that no law settles")),
+              word("Whose Mass is taken on an evening that no law settles: solemnity or weekday")),
           optional(
               "ladderOrder",
-              word("stole or white: which substitute for a concelebrant's chasuble comes first")),
+              word("Which substitute for a concelebrant's chasuble comes first: stole or white")),
           optional(
               "whiteForAll", word("Whether all may wear white at a big liturgy of another colour")),
           optional(
@@ -65,13 +66,15 @@ record ClusterLine(
           optional(
               "weekdaySetOut",
               word("Minutes before a weekday Mass by which vestments are set out, 0 to 240")),
-          optional("largeSetOut", word("The same for a large liturgy, 0 to 240")),
+          optional(
+              "largeSetOut",
+              word("Minutes before a large liturgy by which they are set out, 0 to 240")),
           optional(
               "largeClearance",
               word("Minutes after a large liturgy until vestments are put away, 0 to 240")),
           optional(
               "countBy",
-              word("calendar or liturgical: which day a priest's Masses are counted by")),
+              word("Which day a priest's Masses are counted by: calendar or liturgical")),
           optional("permittedWeekday", word("Masses a priest may celebrate on a weekday, 1 to 9")),
           optional(
               "permittedSunday",

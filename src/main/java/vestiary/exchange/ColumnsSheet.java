@@ -5,6 +5,7 @@ import static vestiary.web.Speech.say;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,10 +47,24 @@ class ColumnsSheet {
       throw bad.refused();
     }
     Entries shown = typed.values().isEmpty() ? entries(what, file, table, tidy) : typed;
-    List<ImportStepView.Row> rows =
-        what.columns().stream().map(column -> row(column, table, shown)).toList();
+    Map<Boolean, List<ImportStepView.Row>> rows =
+        what.columns().stream()
+            .map(column -> row(column, table, shown))
+            .collect(Collectors.partitioningBy(ImportStepView.Row::isTold));
     return new ImportStepView.Columns(
-        rows, note(text), unused(table, shown), days(what, table, shown));
+        rows.get(true),
+        rows.get(false),
+        say("Not in the file: %s", Speech.count(rows.get(false).size(), "column")),
+        note(text),
+        unused(table, shown),
+        days(what, table, shown));
+  }
+
+  /** Needed columns of which no place is known, and which have no usual value. */
+  static Stream<Column> lacking(ImportWhat what, Set<String> known) {
+    return what.columns().stream()
+        .filter(column -> column.required() && !known.contains(column.name()))
+        .filter(column -> !USUAL.containsKey(column.name()));
   }
 
   /**
@@ -74,12 +89,13 @@ class ColumnsSheet {
           asked.text(SAME + column.name(), typed.text(SAME + column.name()), LONGEST_SAME);
       if (place.matches("\\d{1,3}") && Integer.parseInt(place) < table.header().size()) {
         places.put(column.name(), Integer.valueOf(place));
-      } else if (!always.isEmpty()) {
-        same.put(column.name(), always);
-      } else if (column.required()) {
+      } else if (always.isEmpty() && column.required()) {
         asked.fault(
             PLACE + column.name(),
             say("Choose the column of the file, or say what holds on every line."));
+      }
+      if (!always.isEmpty()) {
+        same.put(column.name(), always);
       }
     }
     Set<DayOrder> fitting = DayOrder.fitting(days(what, table, places));
@@ -98,10 +114,10 @@ class ColumnsSheet {
     if (file.chosen != null) {
       return entries(file.chosen.places(), file.chosen.same(), file.chosen.order());
     }
-    Map<String, Integer> places = new GuessColumns(what, table, tidy).guess();
+    Map<String, Integer> places = new GuessColumns(what, table, tidy).guess().places();
     Map<String, String> same = new HashMap<>();
     what.columns().stream()
-        .filter(column -> column.required() && !places.containsKey(column.name()))
+        .filter(column -> column.required() && isWanting(table, places.get(column.name())))
         .filter(column -> USUAL.containsKey(column.name()))
         .forEach(column -> same.put(column.name(), USUAL.get(column.name())));
     Set<DayOrder> fitting = DayOrder.fitting(days(what, table, places));
@@ -119,26 +135,35 @@ class ColumnsSheet {
 
   private static ImportStepView.Row row(Column column, RawTable table, Entries shown) {
     String field = PLACE + column.name();
-    String place = shown.text(field);
-    boolean offersSame = column.required() && place.isEmpty();
+    String chosen = shown.text(field);
+    boolean isPlaced =
+        chosen.matches("\\d{1,3}") && Integer.parseInt(chosen) < table.header().size();
+    Integer place = isPlaced ? Integer.valueOf(chosen) : null;
+    boolean offersSame = column.required() && isWanting(table, place);
     return new ImportStepView.Row(
         column.name(),
         column.required(),
-        say(column.meaning()),
+        column.heading(),
+        column.more(),
         field,
-        shown.choice(field, options(column, table)),
-        place.matches("\\d{1,3}") && Integer.parseInt(place) < table.header().size()
-            ? String.join(", ", values(table, Integer.parseInt(place)))
-            : "",
+        shown.choice(field, options(table)),
+        isPlaced ? String.join(", ", values(table, place)) : "",
         offersSame ? SAME + column.name() : "",
-        shown.text(SAME + column.name()));
+        shown.field(SAME + column.name()));
   }
 
-  private static Stream<Choice.Option> options(Column column, RawTable table) {
-    String none =
-        column.required() ? say("not in the file: the same on every line") : say("not in the file");
+  /**
+   * Whether it is not in the file, or not on every line.
+   *
+   * @param place {@code null} if it is not in the file
+   */
+  private static boolean isWanting(RawTable table, Integer place) {
+    return place == null || table.lines().stream().anyMatch(line -> line.cell(place).isEmpty());
+  }
+
+  private static Stream<Choice.Option> options(RawTable table) {
     return Stream.concat(
-        Stream.of(Choice.Option.of("", none)),
+        Stream.of(Choice.Option.of("", say("not in the file"))),
         IntStream.range(0, table.header().size())
             .mapToObj(place -> Choice.Option.of(String.valueOf(place), label(table, place))));
   }
@@ -163,7 +188,7 @@ class ColumnsSheet {
         .toList();
   }
 
-  private static String shortened(String text) {
+  static String shortened(String text) {
     return text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) + "…" : text;
   }
 
@@ -205,8 +230,14 @@ class ColumnsSheet {
   private static String note(CsvText text) {
     return text.charset().name().equals("windows-1252")
         ? say(
-            "The file is not UTF-8 and was read as Windows-1252; look whether letters with accents are right.")
+            "The file was read as Windows-1252, as older spreadsheets write; look whether letters with accents are right.")
         : "";
+  }
+
+  /** With its letter where another is called the same. */
+  private static String unused(RawTable table, int place) {
+    String name = table.header().get(place);
+    return Collections.frequency(table.header(), name) > 1 ? label(table, place) : shortened(name);
   }
 
   private static String unused(RawTable table, Entries shown) {
@@ -218,8 +249,8 @@ class ColumnsSheet {
     return Speech.list(
         IntStream.range(0, table.header().size())
             .filter(place -> !used.contains(String.valueOf(place)))
-            .mapToObj(place -> shortened(table.header().get(place)))
-            .filter(name -> !name.isEmpty())
+            .filter(place -> !table.header().get(place).isEmpty())
+            .mapToObj(place -> unused(table, place))
             .toList());
   }
 }

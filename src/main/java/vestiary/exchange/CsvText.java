@@ -29,7 +29,7 @@ record CsvText(String text, char separator, Charset charset) {
 
   /** Reads UTF-8 and nothing else. */
   static CsvText parse(byte[] file) throws BadFile {
-    refusePacked(file);
+    FirstBytes.refuseForeign(file);
     refuseTooManyLines(file);
     return of(decode(file), StandardCharsets.UTF_8);
   }
@@ -43,14 +43,12 @@ record CsvText(String text, char separator, Charset charset) {
       refuseTooManyLines(file);
       return of(new String(file, StandardCharsets.UTF_16), StandardCharsets.UTF_16);
     }
+    FirstBytes.refuseForeign(file);
+    refuseBinary(file);
     try {
-      CsvText text = parse(file);
-      refuseBinary(text.text());
-      return text;
+      return parse(file);
     } catch (NotUtf8 other) {
-      String text = new String(file, WINDOWS);
-      refuseBinary(text);
-      return of(text, WINDOWS);
+      return of(new String(file, WINDOWS), WINDOWS);
     }
   }
 
@@ -68,11 +66,14 @@ record CsvText(String text, char separator, Charset charset) {
             || file[0] == (byte) 0xFF && file[1] == (byte) 0xFE);
   }
 
-  private static void refuseBinary(String text) throws BadFile {
-    if (text.chars().anyMatch(c -> c < ' ' && "\t\r\n\f".indexOf(c) < 0)) {
-      throw new BadFile(
-          1,
-          say("The file is no text, and so no list. Save it from the spreadsheet as CSV UTF-8."));
+  /** Each of these bytes is the same sign in UTF-8 and Windows-1252. */
+  private static void refuseBinary(byte[] file) throws BadFile {
+    for (byte one : file) {
+      if (one >= 0 && one < ' ' && "\t\r\n\f".indexOf(one) < 0) {
+        throw new BadFile(
+            1,
+            say("The file is no text, and so no list. Save it from the spreadsheet as CSV UTF-8."));
+      }
     }
   }
 
@@ -85,19 +86,6 @@ record CsvText(String text, char separator, Charset charset) {
           line,
           say(
               "The file is not UTF-8 from this line on. Save it from the spreadsheet as CSV UTF-8."));
-    }
-  }
-
-  /** By the first bytes of ZIP (APPNOTE 4.3.7), as spreadsheets use it, and of gzip (RFC 1952). */
-  private static void refusePacked(byte[] file) throws BadFile {
-    boolean isZip = file.length > 1 && file[0] == 'P' && file[1] == 'K';
-    boolean isGzip = file.length > 1 && file[0] == (byte) 0x1F && file[1] == (byte) 0x8B;
-    boolean isText = isZip && file.length > 2 && file[2] >= ' ';
-    if (isGzip || isZip && !isText) {
-      throw new BadFile(
-          1,
-          say(
-              "The file is packed, as the files of a spreadsheet are, and no list. Save it from the spreadsheet as CSV UTF-8."));
     }
   }
 

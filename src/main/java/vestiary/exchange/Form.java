@@ -19,6 +19,16 @@ enum Form {
       "[a-z0-9]+(-[a-z0-9]+)*",
       60,
       word("Write small letters, digits and single hyphens, at most 60 characters.")),
+  /** Of a church that must be there. */
+  CHURCH(
+      SLUG,
+      word(
+          "Write the short name of a church that the cluster has, for example ht; bring a new church in first.")),
+  /** Of a person who must be there. */
+  PERSON(
+      KEY,
+      word(
+          "Write the key of somebody whom the cluster has, for example ambrose-tarnwick; bring new people in first.")),
   /** Of a piece or a set. */
   CODE(
       "[A-Z0-9]+(-[A-Z0-9]+)*",
@@ -32,6 +42,12 @@ enum Form {
   Form(String pattern, int longest, String wanted) {
     this.pattern = Pattern.compile(pattern);
     this.longest = longest;
+    this.wanted = wanted;
+  }
+
+  Form(Form same, String wanted) {
+    this.pattern = same.pattern;
+    this.longest = same.longest;
     this.wanted = wanted;
   }
 

@@ -39,8 +39,18 @@ final class GuessColumns {
 
   private record Fit(String column, int place, int points) {}
 
-  /** Places in the file, from 0, by the names of our columns; each place once. */
-  Map<String, Integer> guess() {
+  /**
+   * @param places in the file, from 0, by the names of our columns; each place once
+   * @param points how well they fit, to be held against the same of another list
+   */
+  record Guess(Map<String, Integer> places, int points) {
+    Guess {
+      places = Map.copyOf(places);
+    }
+  }
+
+  /** What fits best. */
+  Guess guess() {
     List<Fit> fits = new ArrayList<>();
     for (Column column : what.columns()) {
       IntStream.range(0, table.header().size())
@@ -51,12 +61,14 @@ final class GuessColumns {
     fits.sort(Comparator.comparingInt(Fit::points).reversed());
     Map<String, Integer> guessed = new HashMap<>();
     Set<Integer> taken = new HashSet<>();
+    int points = 0;
     for (Fit fit : fits) {
       if (!guessed.containsKey(fit.column()) && taken.add(fit.place())) {
         guessed.put(fit.column(), fit.place());
+        points += fit.points();
       }
     }
-    return guessed;
+    return new Guess(guessed, points);
   }
 
   private int points(String column, int place) {
@@ -72,6 +84,10 @@ final class GuessColumns {
     if (fits) {
       // Numbers and yes-or-no tell nothing of which number it is.
       return byName + (telling ? VALUES : 1);
+    }
+    if (looks == Looks.CHURCH && byName >= OTHER_NAME) {
+      // Churches that nobody knows yet are named line by line, rather than left out without a word.
+      return LEAST;
     }
     return telling && byName < OUR_NAME ? 0 : byName;
   }

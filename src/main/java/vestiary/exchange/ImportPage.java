@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestPath;
@@ -28,6 +29,7 @@ import vestiary.access.Needs;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
 import vestiary.problem.FormAnswer;
+import vestiary.problem.Refusal;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
 import vestiary.web.Frames;
@@ -48,6 +50,7 @@ class ImportPage {
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
   private final ReceiveFile receive;
+  private final TakeForAnother other;
   private final AskImport ask;
   private final ReadImport read;
   private final UndoImport undo;
@@ -57,6 +60,7 @@ class ImportPage {
 
   ImportPage(
       ReceiveFile receive,
+      TakeForAnother other,
       AskImport ask,
       ReadImport read,
       UndoImport undo,
@@ -64,6 +68,7 @@ class ImportPage {
       AskedOfFile asked,
       Frames frames) {
     this.receive = receive;
+    this.other = other;
     this.ask = ask;
     this.read = read;
     this.undo = undo;
@@ -93,7 +98,9 @@ class ImportPage {
   public Response send(@RestForm @DefaultValue("") String what, @RestForm FileUpload file) {
     Entries typed = Entries.empty().with("what", what);
     boolean isKnown =
-        Term.find(ImportWhat.class, what).isPresent() || what.equals(ImportWords.CALENDAR);
+        what.equals(WhichList.UNSAID)
+            || what.equals(ImportWords.CALENDAR)
+            || Term.find(ImportWhat.class, what).isPresent();
     if (!isKnown) {
       return refused(UNFIT, typed, "what", say("Choose what is in the list."));
     }
@@ -102,7 +109,11 @@ class ImportPage {
     }
     return FormAnswer.of(
         () -> to(receive.keep(what, file.fileName(), read(file)).toString()),
-        refusal -> refused(refusal.status(), typed, "file", refusal.detail()));
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, Map.of());
+          String problem = marked.errors().isEmpty() ? refusal.detail() : "";
+          return PageAnswer.of(refusal.status(), Templates.imports(view(marked, problem)));
+        });
   }
 
   /** How far a list is, and what is asked about it. */
@@ -129,16 +140,27 @@ class ImportPage {
           ask.await(id, PATIENCE);
           return to(id);
         },
-        refusal ->
-            PageAnswer.of(
-                refusal.status(),
-                Templates.step(
-                    read.view(
-                        frame("/import/" + id),
-                        id,
-                        FormAnswer.mark(typed, refusal, Map.of()),
-                        refusal.faults().isEmpty() ? refusal.detail() : "",
-                        1))));
+        refusal -> {
+          Entries marked = FormAnswer.mark(typed, refusal, Map.of());
+          String problem =
+              FormAnswer.problem(refusal, marked, List.copyOf(marked.errors().keySet()));
+          return PageAnswer.of(
+              refusal.status(),
+              Templates.step(read.view(frame("/import/" + id), id, marked, problem, 1)));
+        });
+  }
+
+  /** Takes the same file for another list. */
+  @POST
+  @Path("/{id}/what")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response retake(@RestPath String id, @RestForm @DefaultValue("") String what) {
+    return FormAnswer.of(
+        () -> {
+          other.take(id, what);
+          return to(id);
+        },
+        refusal -> asItStands(id, refusal));
   }
 
   @POST
@@ -156,11 +178,14 @@ class ImportPage {
           undo.undo(id);
           return to(id);
         },
-        refusal ->
-            PageAnswer.of(
-                refusal.status(),
-                Templates.step(
-                    read.view(frame("/import/" + id), id, Entries.empty(), refusal.detail(), 1))));
+        refusal -> asItStands(id, refusal));
+  }
+
+  private Response asItStands(String id, Refusal refusal) {
+    return PageAnswer.of(
+        refusal.status(),
+        Templates.step(
+            read.view(frame("/import/" + id), id, Entries.empty(), refusal.detail(), 1)));
   }
 
   private Response refused(int status, Entries typed, String field, String sentence) {

@@ -18,6 +18,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.enums.ParameterIn;
+import org.eclipse.microprofile.openapi.annotations.enums.SchemaType;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.access.Action;
 import vestiary.access.Needs;
@@ -81,10 +86,11 @@ class ImportResource {
   /**
    * Tries a list or brings it in.
    *
+   * @param what which list, or calendar; without it the columns of the file tell
    * @param columns as {@code church=Church name;date=Datum}: which column of the file holds ours;
    *     {@code guess} to have those guessed that are not said. Without it the file must have our
    *     own names
-   * @param same as {@code minutes=60}: what holds on every line
+   * @param same as {@code minutes=60}: what holds on every line, or where the column is empty
    * @param days day-month-year or month-day-year where the file can be read both ways
    * @param church of all events of a calendar, as from and to, its first and last day; a calendar
    *     is worked through as a list in the background is
@@ -93,6 +99,16 @@ class ImportResource {
    */
   @POST
   @Consumes({"text/csv", "text/calendar", MediaType.APPLICATION_OCTET_STREAM, MediaType.TEXT_PLAIN})
+  @Operation(summary = "Try a list, or bring it in")
+  @Parameter(
+      name = "what",
+      in = ParameterIn.QUERY,
+      description =
+          "Which list, or calendar. Left out, the columns of the file tell which list it is, and a"
+              + " file that begins as iCalendar is a calendar; it is refused where they fit none or"
+              + " several",
+      example = "masses",
+      schema = @Schema(type = SchemaType.STRING))
   public Response bringIn(
       @QueryParam("what") String what,
       @QueryParam("dryRun") String dryRun,
@@ -105,15 +121,16 @@ class ImportResource {
       @QueryParam("to") String to,
       byte[] file) {
     Asked asked = new Asked();
-    String list = asked.needed("what", what, 40);
+    String said = asked.text("what", what, 40);
     boolean isTrial = !flag("dryRun", dryRun, asked).equals("false");
     boolean isLater = flag("background", background, asked).equals("true");
-    SaidColumns said =
+    SaidColumns columnsSaid =
         new SaidColumns(
             asked.text("columns", columns, LONGEST_COLUMNS),
             asked.text("same", same, LONGEST_COLUMNS),
             asked.text("days", days));
     asked.refuseIfFaulty();
+    String list = receive.which(said, Asked.body(file));
     if (list.equals(ImportWords.CALENDAR)) {
       Entries span =
           Entries.empty()
@@ -124,9 +141,9 @@ class ImportResource {
     }
     ImportWhat known = ReceiveByProgram.known(list);
     if (isLater) {
-      return accepted(receive.later(known, Asked.body(file), said, isTrial));
+      return accepted(receive.later(known, Asked.body(file), columnsSaid, isTrial));
     }
-    ReceiveByProgram.Received received = receive.now(known, Asked.body(file), said, isTrial);
+    ReceiveByProgram.Received received = receive.now(known, Asked.body(file), columnsSaid, isTrial);
     if (!isTrial && !received.outcome().done()) {
       throw new Refused(refusal(received.outcome()));
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import vestiary.calendar.Term;
 import vestiary.exchange.ImportView.Kind;
 import vestiary.exchange.ImportView.Line;
 import vestiary.exchange.ImportView.Result;
@@ -54,15 +55,39 @@ final class ImportSheet {
             : ImportWords.sentence(row.result, row.trial, isDone),
         isCalendar ? ImportWords.calendarCounts(row.result) : ImportWords.counts(row.result),
         shown.stream()
-            .map(bad -> new Line(bad.line(), bad.column(), bad.reason(), text(texts, bad.line())))
+            .map(
+                bad ->
+                    new Line(
+                        bad.line(),
+                        heading(row.what, bad.column()),
+                        bad.reason(),
+                        text(texts, bad.line())))
             .toList());
   }
 
+  /** What a column of ours holds; what is none, as the title of an event, stays. */
+  private static String heading(String what, String column) {
+    return Term.find(ImportWhat.class, what).stream()
+        .flatMap(list -> list.columns().stream())
+        .filter(one -> one.name().equals(column))
+        .map(Column::heading)
+        .findFirst()
+        .orElse(column);
+  }
+
   private static Stream<Choice.Option> lists() {
-    return Stream.concat(
-        Arrays.stream(ImportWhat.values())
-            .map(what -> Choice.Option.of(what.id(), ImportWords.name(what))),
-        Stream.of(Choice.Option.of(ImportWords.CALENDAR, ImportWords.title(ImportWords.CALENDAR))));
+    return Stream.of(
+            Stream.of(Choice.Option.of(WhichList.UNSAID, say("As its columns say"))),
+            tables(),
+            Stream.of(
+                Choice.Option.of(ImportWords.CALENDAR, ImportWords.title(ImportWords.CALENDAR))))
+        .flatMap(options -> options);
+  }
+
+  /** Every list but the calendar. */
+  static Stream<Choice.Option> tables() {
+    return Arrays.stream(ImportWhat.values())
+        .map(what -> Choice.Option.of(what.id(), ImportWords.name(what)));
   }
 
   private static List<Kind> kinds() {

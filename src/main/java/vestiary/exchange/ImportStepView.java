@@ -2,12 +2,14 @@ package vestiary.exchange;
 
 import java.util.List;
 import vestiary.web.Choice;
+import vestiary.web.Field;
 import vestiary.web.Frame;
 
 /**
  * One list on its way in.
  *
  * @param title for example "Masses"
+ * @param others lists that it may be taken for instead; no options where it is settled
  * @param calendarFile whether it is a calendar and no list
  * @param file name of the file; may be empty
  * @param address of this page
@@ -21,6 +23,7 @@ import vestiary.web.Frame;
 public record ImportStepView(
     Frame frame,
     String title,
+    Choice others,
     boolean calendarFile,
     String file,
     String address,
@@ -61,33 +64,69 @@ public record ImportStepView(
   }
 
   /**
+   * @param rows what is needed, found in the file or faulty
+   * @param left other columns that could be chosen
+   * @param leftSentence how many these are
    * @param note how the letters of the file were read, where that is a guess; may be empty
    * @param unused names of columns that are not used; may be empty
    * @param days in which order days are written; no options where that does not matter
    */
-  public record Columns(List<Row> rows, String note, String unused, Choice days) {
-    public static final Columns NONE = new Columns(List.of(), "", "", Choice.of(List.of()));
+  public record Columns(
+      List<Row> rows,
+      List<Row> left,
+      String leftSentence,
+      String note,
+      String unused,
+      Choice days) {
+    public static final Columns NONE =
+        new Columns(List.of(), List.of(), "", "", "", Choice.of(List.of()));
 
     public Columns {
       rows = List.copyOf(rows);
+      left = List.copyOf(left);
+    }
+
+    /** Whether it is said in which order days are written. */
+    public boolean isOrderSaid() {
+      return days.options().stream().anyMatch(one -> one.chosen() && !one.value().isEmpty());
     }
   }
 
   /**
-   * @param name of our column
+   * @param name of our column, as the file format has it
+   * @param heading what it holds, in few words
+   * @param more what else is to be known of it; may be empty
    * @param field name of the field in which its place in the file is chosen
    * @param first the first values of the chosen column
-   * @param sameField name of the field for what holds on every line; empty where it is not offered
+   * @param sameField name of the field for what holds on every line, or on those where the column
+   *     is empty; empty where it is not offered
    */
   public record Row(
       String name,
       boolean needed,
-      String meaning,
+      String heading,
+      String more,
       String field,
       Choice choice,
       String first,
       String sameField,
-      String same) {}
+      Field same) {
+
+    /** Whether it is needed, chosen or faulty, and so to be looked at. */
+    public boolean isTold() {
+      return needed || isChosen() || !choice.error().isEmpty() || !same.error().isEmpty();
+    }
+
+    /** Whether a column of the file, or a value for every line, stands there. */
+    public boolean isChosen() {
+      return isPlaced() || !same.value().isEmpty();
+    }
+
+    /** Whether a column of the file is chosen for it. */
+    public boolean isPlaced() {
+      return choice.options().stream().anyMatch(one -> one.chosen() && !one.value().isEmpty());
+    }
+  }
 
   /**
    * @param church for all of the file, or none

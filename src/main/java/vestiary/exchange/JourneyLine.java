@@ -20,8 +20,8 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
 
   static final List<Column> COLUMNS =
       List.of(
-          required("from", word("Slug of the church left")),
-          required("to", word("Slug of the church reached")),
+          required("from", word("Church left, by its short name")),
+          required("to", word("Church reached, by its short name")),
           required("minutes", word("Minutes on the road, 1 to 1440")),
           optional(
               "oneWay",
@@ -36,8 +36,8 @@ record JourneyLine(int line, String from, String to, int minutes, boolean oneWay
     JourneyLine journey =
         new JourneyLine(
             cells.line(),
-            cells.name("from", Form.SLUG),
-            cells.name("to", Form.SLUG),
+            cells.name("from", Form.CHURCH),
+            cells.name("to", Form.CHURCH),
             cells.number("minutes", Range.JOURNEY),
             cells.flag("oneWay"));
     if (!journey.to().isEmpty() && journey.from().equals(journey.to())) {

@@ -58,7 +58,7 @@ record MassLine(
 
   static final List<Column> COLUMNS =
       List.of(
-          required("church", word("Slug of the church")),
+          required("church", word("Church, by its short name")),
           required("date", word("Date on which it begins")),
           required("time", word("Local time at which it begins")),
           required("minutes", word("Length in minutes, 5 to 360")),
@@ -69,16 +69,15 @@ record MassLine(
               word("Whose leave a votive Mass rests on: none, celebrant, rector or bishop")),
           optional(
               "celebration",
-              word("Id of the chosen celebration; empty keeps the first of the day")),
+              word("Chosen celebration, by its id; empty keeps the first of the day")),
           optional("colour", word("Chosen colour; empty leaves it to the Mass")),
-          optional(
-              "celebrant", word("Key of the principal celebrant, or of the minister who presides")),
+          optional("celebrant", word("Principal celebrant or minister who presides, by the key")),
           optional("concelebrants", word("Number of concelebrants, 0 to 200; empty is none")),
           optional("deacons", word("Number of deacons, 0 to 200; empty is none")),
           optional(
               "named",
               word(
-                  "Keys of concelebrants and deacons who are known by name, with bars between; they are counted in the numbers")),
+                  "Concelebrants and deacons who are known by name, by their keys with bars between; they are counted in the numbers")),
           optional(
               "brings",
               word(
@@ -100,15 +99,16 @@ record MassLine(
               "replaces",
               word(
                   "Times of the regular Masses of that church and day that this takes the place of, with bars between")),
-          optional("note", word("Anything worth knowing")),
+          optional("note", word("Note: anything worth knowing")),
           optional(
               "intention",
               word("Intention; seen by the administrator, the pastor and the celebrant only")),
-          optional("language", word("Language tag, one of the cluster's; empty for its first")),
+          optional(
+              "language", word("Language, by its tag, one of the cluster's; empty for its first")),
           optional(
               "serving",
               word(
-                  "Keys of those who serve, with bars between, each with a colon and the role where it is not the usual one; empty leaves whoever is named")));
+                  "Those who serve, by their keys with bars between, each with a colon and the role where it is not the usual one; empty leaves whoever is named")));
 
   MassLine {
     named = List.copyOf(named);
@@ -125,7 +125,7 @@ record MassLine(
 
   static Reading<MassLine> parse(CsvLine line, DateWords words) {
     Cells cells = new Cells(line, COLUMNS);
-    String church = cells.name("church", Form.SLUG);
+    String church = cells.name("church", Form.CHURCH);
     Optional<LocalDate> date = cells.date("date", words, church);
     MassLine mass = of(cells, church, date.orElse(LocalDate.MIN));
     Reading<MassLine> reading = cells.reading(() -> mass);
@@ -144,10 +144,10 @@ record MassLine(
         cells.word("leave", Words.LEAVES),
         cells.name("celebration", Form.KEY),
         cells.word("colour", Words.COLOURS),
-        cells.name("celebrant", Form.KEY),
+        cells.name("celebrant", Form.PERSON),
         cells.number("concelebrants", Range.MINISTERS, 0),
         cells.number("deacons", Range.MINISTERS, 0),
-        cells.all("named", Form.KEY::find, Form.KEY.wanted()),
+        cells.all("named", Form.PERSON::find, Form.PERSON.wanted()),
         cells.all("brings", Bringing::find, Bringing.wanted()),
         cells.flag("bishop"),
         cells.all("ministers", MinistersEntry::find, MinistersEntry.wanted()),

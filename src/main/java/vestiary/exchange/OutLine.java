@@ -36,7 +36,8 @@ record OutLine(
           optional("piece", word("Code of the piece; a line has either a piece or a set")),
           optional("set", word("Code of the set, for all its pieces")),
           optional(
-              "church", word("Slug of the church where it is; a line has either a church or whom")),
+              "church",
+              word("Church where it is, by its short name; a line has either a church or whom")),
           optional("whom", word("Who has it outside the cluster, for example the cathedral")),
           required("from", word("Day it went")),
           required("due", word("Last day on which it may come back")),
@@ -55,7 +56,7 @@ record OutLine(
             cells.line(),
             cells.name("piece", Form.CODE),
             cells.name("set", Form.CODE),
-            cells.name("church", Form.SLUG),
+            cells.name("church", Form.CHURCH),
             cells.text("whom"),
             from.orElse(LocalDate.MIN),
             cells.date("due", words, "").orElse(LocalDate.MAX),

@@ -21,10 +21,11 @@ final class PatternBounds {
               "seasons",
               word("Seasons it keeps to, with bars between, for example advent; empty is all")),
           optional("months", word("Months it keeps to, 1 to 12, with bars between; empty is all")),
-          optional("notInTriduum", word("yes: none from Holy Thursday to Holy Saturday")),
+          optional("notInTriduum", word("None from Holy Thursday to Holy Saturday: yes")),
           optional(
-              "notOnHolyDays", word("yes: none on holy days of obligation that are no Sundays")),
-          optional("school", word("in-term or in-holidays; empty is always")),
+              "notOnHolyDays", word("None on holy days of obligation that are no Sundays: yes")),
+          optional(
+              "school", word("Time of the school year: in-term or in-holidays; empty is always")),
           optional("except", word("Dates left out, between bars")));
 
   private PatternBounds() {}

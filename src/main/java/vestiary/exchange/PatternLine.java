@@ -45,7 +45,7 @@ record PatternLine(
 
   private static final List<Column> OWN =
       List.of(
-          required("church", word("Slug of the church")),
+          required("church", word("Church, by its short name")),
           optional(
               "rrule",
               word(
@@ -53,13 +53,14 @@ record PatternLine(
           required("starts", word("First date on which the rule holds")),
           required("time", word("Local time at which Mass begins")),
           required("minutes", word("Length in minutes, 5 to 360")),
-          optional("celebrant", word("Key of the principal celebrant")),
+          optional("celebrant", word("Principal celebrant, by the key")),
           optional("concelebrants", word("Number of concelebrants, 0 to 200; empty is none")),
           optional("deacons", word("Number of deacons, 0 to 200; empty is none")),
           optional("mass", word("Which Mass is said; empty leaves it to the calendar")),
           optional("ministers", word("Who else vests at every one, as in the list of Masses")),
-          optional("note", word("Anything worth knowing")),
-          optional("language", word("Language tag, one of the cluster's; empty for its first")));
+          optional("note", word("Note: anything worth knowing")),
+          optional(
+              "language", word("Language, by its tag, one of the cluster's; empty for its first")));
 
   static final List<Column> COLUMNS =
       Stream.concat(OWN.stream(), PatternBounds.COLUMNS.stream()).toList();
@@ -80,12 +81,12 @@ record PatternLine(
     PatternLine pattern =
         new PatternLine(
             cells.line(),
-            cells.name("church", Form.SLUG),
+            cells.name("church", Form.CHURCH),
             rrule(cells, starts),
             starts,
             cells.time("time"),
             cells.number("minutes", Range.LENGTH),
-            cells.name("celebrant", Form.KEY),
+            cells.name("celebrant", Form.PERSON),
             cells.number("concelebrants", Range.MINISTERS, 0),
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),

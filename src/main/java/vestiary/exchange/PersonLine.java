@@ -28,7 +28,8 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
           optional("title", word("What stands before the name, for example Fr")),
           required(
               "role",
-              word("priest, deacon, bishop, administrator, sacristan, server, reader or minister")),
+              word(
+                  "Role: priest, deacon, bishop, administrator, sacristan, server, reader or minister")),
           optional("visiting", word("Whether the person comes from outside the cluster")),
           optional(
               "minor",
@@ -38,7 +39,8 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
               "responsible",
               word("Who answers for somebody under 18, by name alone; needed for a child")),
           optional(
-              "churches", word("Slugs of the churches served, with bars between; empty is all")),
+              "churches",
+              word("Churches served, by their short names with bars between; empty is all")),
           optional(
               "languages",
               word(
@@ -50,7 +52,7 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
           optional(
               "permittedWeekday",
               word("Masses permitted to him on a weekday (canon 905), where not as for all")),
-          optional("permittedSunday", word("Likewise on Sundays and holy days")),
+          optional("permittedSunday", word("Masses permitted to him on Sundays and holy days")),
           optional("grantedBy", word("Who granted it")),
           optional("grantedOn", word("When, for example 2026-12-08")));
 

@@ -45,17 +45,17 @@ record PieceLine(
   static final List<Column> COLUMNS =
       List.of(
           required("code", word("Code on the label, for example HT-W1-C")),
-          required("kind", word("What it is: see below")),
+          required("kind", word("What it is, for example chasuble, stole or alb")),
           optional(
               "colours",
               word(
                   "Colours it may serve as, with bars between; the first is what it is. Albs and the like have none")),
           optional("shade", word("Shade, for example advent (bluish violet) or lent (reddish)")),
-          optional("grade", word("ferial, festive or solemn")),
+          optional("grade", word("Grade: ferial, festive or solemn")),
           optional("size", word("Length of the back in centimetres, or a maker's size such as L")),
           optional("set", word("Code of the set it belongs to")),
           optional("suit", word("Name of the suit its set belongs to")),
-          required("home", word("Slug of the church where it is kept")),
+          required("home", word("Church where it is kept, by its short name")),
           optional(
               "owner",
               word("Parish, diocese or person that owns it; empty is the parish of its home")),
@@ -100,7 +100,7 @@ record PieceLine(
             cells.text("size"),
             cells.name("set", Form.CODE),
             cells.text("suit"),
-            cells.name("home", Form.SLUG),
+            cells.name("home", Form.CHURCH),
             cells.text("owner"),
             policy.isEmpty() ? "freely" : policy,
             cells.text("condition"),

@@ -38,19 +38,20 @@ record ProperLine(
       List.of(
           required("id", word("Short name of the line, for example our-lady-of-the-ford")),
           optional(
-              "celebration", word("Id of a celebration that the calendar or a line above has")),
+              "celebration", word("Celebration that the calendar or a line above has, by its id")),
           optional("name", word("Name of the celebration where neither has it")),
           optional("latin", word("That name in Latin")),
           optional("spanish", word("That name in Spanish")),
           optional("day", word("Month and day, for example 08-19; empty keeps the calendar's own")),
           optional("colour", word("Colour of the day; goes with name")),
-          optional("place", word("Its place in the calendar: see below")),
+          optional(
+              "place",
+              word("Its place in the calendar, for example memorial or patron-of-the-place")),
           optional(
               "churches",
-              word("Slugs of the churches that keep it, with bars between; empty is all")),
+              word("Churches that keep it, by their short names with bars between; empty is all")),
           optional(
-              "onSunday",
-              word("before, after or nearest: the Sunday that it is taken to (UNLY 58)")),
+              "onSunday", word("Sunday that it is taken to (UNLY 58): before, after or nearest")),
           optional(
               "keptOn", word("Date on which it is kept in one year, by decision of the bishop")));
 
@@ -75,7 +76,7 @@ record ProperLine(
             cells.monthAndDay("day"),
             cells.word("colour", Words.COLOURS),
             cells.word("place", Words.PROPER_PLACES),
-            cells.all("churches", Form.SLUG::find, Form.SLUG.wanted()),
+            cells.all("churches", Form.CHURCH::find, Form.CHURCH.wanted()),
             cells.word("onSunday", Words.SUNDAYS),
             cells.date("keptOn", DateWords.ISO, "").orElse(LocalDate.MIN));
     return cells.reading(() -> proper);

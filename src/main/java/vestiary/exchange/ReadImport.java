@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import vestiary.calendar.Term;
 import vestiary.problem.Refused;
+import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Frame;
 
@@ -59,6 +60,9 @@ class ReadImport {
     return new ImportStepView(
         frame,
         ImportWords.title(row.what),
+        asks && isTable
+            ? Entries.empty().with("what", row.what).choice("what", ImportSheet.tables())
+            : Choice.of(List.of()),
         !isTable,
         row.fileName,
         address,

@@ -18,6 +18,7 @@ class ReceiveByProgram {
   private final AskImport ask;
   private final KnownNames names;
   private final CalendarSheet calendars;
+  private final WhichList which;
 
   ReceiveByProgram(
       ImportCsv lists,
@@ -25,7 +26,9 @@ class ReceiveByProgram {
       BringIn bringIn,
       AskImport ask,
       KnownNames names,
-      CalendarSheet calendars) {
+      CalendarSheet calendars,
+      WhichList which) {
+    this.which = which;
     this.calendars = calendars;
     this.lists = lists;
     this.sent = sent;
@@ -38,6 +41,15 @@ class ReceiveByProgram {
    * @param id by which it can be undone; empty if nothing was changed
    */
   record Received(ImportCsv.Outcome outcome, String id) {}
+
+  /** Which list it is: as is said, or as the file says where nothing is. */
+  String which(String said, byte[] file) {
+    try {
+      return said.equals(WhichList.UNSAID) ? which.find(file) : said;
+    } catch (BadFile bad) {
+      throw bad.refused();
+    }
+  }
 
   static ImportWhat known(String what) {
     return Term.find(ImportWhat.class, what)

@@ -43,7 +43,7 @@ record SaidColumns(String columns, String same, String days) {
                         () ->
                             asked.fault("columns", say("The file has no column \"%s\".", theirs))));
     if (columns.startsWith(GUESS)) {
-      new GuessColumns(what, table, tidy).guess().forEach(places::putIfAbsent);
+      new GuessColumns(what, table, tidy).guess().places().forEach(places::putIfAbsent);
     }
     Map<String, String> always = pairs(same, "same", what, asked);
     String order = days;

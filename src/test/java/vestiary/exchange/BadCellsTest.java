@@ -191,7 +191,7 @@ class BadCellsTest {
           propers;  day;             19 August;            month and day
           propers;  colour;          blue;                 white, red, green
           propers;  place;           bishop;               patron-of-the-place, founder-of-an-order
-          propers;  churches;        Saint Anne;           single hyphens
+          propers;  churches;        Saint Anne;           of a church that the cluster has
           propers;  onSunday;        monday;               before, after, nearest
           propers;  keptOn;          2301-01-01;           1970 to 2300
           journeys; minutes;         0;                    from 1 to 1440

@@ -67,6 +67,16 @@ class ExportResourceTest {
   }
 
   @Test
+  void a_list_that_was_taken_out_is_known_again_by_its_columns() {
+    invented();
+
+    for (ImportWhat what : ImportWhat.values()) {
+      Browsing.page(Browsing.sendList(WhichList.UNSAID, takenOut(what).getBytes(UTF_8)).wayOn())
+          .isHeaded("Import: " + ImportWords.name(what));
+    }
+  }
+
+  @Test
   void a_cell_changed_in_a_spreadsheet_is_the_only_change() {
     scenario.empty();
     Sending.church("ht");

@@ -51,6 +51,21 @@ class ImportByProgramTest {
   }
 
   @Test
+  void a_list_need_not_be_named_where_its_columns_name_it() {
+    given()
+        .contentType("text/csv")
+        .body(Csv.file("from,to,minutes", "ht,sa,14"))
+        .post("/api/imports?dryRun=false")
+        .then()
+        .statusCode(200)
+        .body("what", equalTo("journeys"))
+        .body("done", equalTo(true));
+    refusing.unfit(
+        () -> given().contentType("text/csv").body(Csv.file("a,b", "1,2")).post("/api/imports"),
+        "what");
+  }
+
+  @Test
   void what_is_not_said_or_cannot_be_is_refused() {
     refusing.unfit(
         () -> send(OTHER_NAMES, Map.of("columns", "guess", "same", "minutes=60")), "days");

@@ -84,7 +84,7 @@ class ImportPageTest {
         .says(
             "Nothing was brought in: one line is not understood.",
             "one line understood",
-            "3 to \"<script>\" cannot stand here.",
+            "3 Church reached \"<script>\" cannot stand here.",
             "ht,<script>,14");
     upload("journeys", "true", file)
         .is(200)
@@ -196,6 +196,10 @@ class ImportPageTest {
     Map.of(
             new byte[] {'P', 'K', 3, 4, 0},
             "packed",
+            new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0},
+            "save it there as CSV UTF-8",
+            new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, '\n', 0},
+            "The file is a picture",
             new byte[] {1, 0, 2, 0, 0, (byte) 0xFE},
             "no text",
             Csv.file("from,to,minutes"),
@@ -211,11 +215,42 @@ class ImportPageTest {
   }
 
   @Test
+  void what_stands_on_some_lines_alone_is_said_once_for_the_others() {
+    byte[] file =
+        Csv.file("church,date,time,minutes", "ht,3.2.2027,6 pm,45", "sa,4.2.2027,18.30 h,");
+    String address = Browsing.sendList("masses", file).wayOn();
+
+    Browsing.page(address).says("On lines where it is empty");
+    Browsing.goOn(address, Map.of("dryRun", "false", "same-minutes", "30"))
+        .says("Two lines were brought in.");
+
+    assertEquals(
+        List.of(45, 30),
+        Asking.list("/api/masses?from=2027-02-03&to=2027-02-04").stream()
+            .map(mass -> mass.get("minutes"))
+            .toList());
+  }
+
+  @Test
+  void what_the_file_lacks_is_folded_away_and_sent_all_the_same() {
+    String address =
+        Browsing.sendList("masses", Csv.file("church,date,time", "ht,3.2.2027,6 pm")).wayOn();
+
+    Page page = Browsing.page(address).says("Not in the file: nineteen columns");
+
+    assertEquals(ImportWhat.MASSES.columns().size(), columns(page, address).size());
+  }
+
+  private static List<String> columns(Page page, String address) {
+    return page.form(address).keySet().stream().filter(name -> name.startsWith("column-")).toList();
+  }
+
+  @Test
   void columns_of_one_name_are_told_apart_by_their_letters() {
     byte[] file = Csv.file("from,to,minutes,minutes", "ht,sa,14,15");
     String address = Browsing.sendList("journeys", file).wayOn();
 
-    Browsing.page(address).says("C: minutes", "D: minutes");
+    Browsing.page(address).says("C: minutes", "D: minutes", "Not used: D: minutes.");
     Browsing.goOn(address, Map.of("dryRun", "false", "column-minutes", "3"))
         .says("One line was brought in.");
 

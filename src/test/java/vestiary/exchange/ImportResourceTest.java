@@ -202,7 +202,7 @@ class ImportResourceTest {
     byte[] file = Csv.file(JOURNEYS, "ht,sa,14");
 
     refusing.notThere(() -> send("organs&dryRun=false", file));
-    refusing.unfit(() -> send("", file), "what");
+    refusing.unfit(() -> send("", Csv.file("a,b", "1,2")), "what");
     refusing.unfit(() -> send("journeys&dryRun=perhaps", file), "dryRun");
   }
 

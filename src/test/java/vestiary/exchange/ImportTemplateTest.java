@@ -15,6 +15,7 @@ import vestiary.exchange.ImportView.Kind;
 import vestiary.exchange.ImportView.Line;
 import vestiary.exchange.ImportView.Result;
 import vestiary.web.Choice;
+import vestiary.web.Field;
 import vestiary.web.Invented;
 import vestiary.web.RenderedPage;
 
@@ -80,7 +81,14 @@ class ImportTemplateTest {
             "exchange/step", "import-columns", step(Working.NONE, Outcome.NONE, columns()));
 
     page.keepsTheHouseRules()
-        .says("date (needed)", "B: Datum", "8.12.2026, 9.12.2026", "Not used: Farbe.")
+        .says(
+            "Date on which it begins (needed)",
+            "B: Datum",
+            "8.12.2026, 9.12.2026",
+            "Not in the file: one column",
+            "Local time (time)",
+            "It is read as this list: Masses.",
+            "Not used: Farbe.")
         .keepsSilentOn("Lines that could not be brought in", "Undo");
   }
 
@@ -114,11 +122,24 @@ class ImportTemplateTest {
                 "date",
                 true,
                 "Date on which it begins",
+                "",
                 "column-date",
                 Choice.of(List.of(new Choice.Option("1", "B: Datum", true))),
                 "8.12.2026, 9.12.2026",
                 "same-date",
-                "")),
+                Field.empty())),
+        List.of(
+            new Row(
+                "time",
+                false,
+                "Time",
+                "Local time",
+                "column-time",
+                Choice.of(List.of(new Choice.Option("", "not in the file", true))),
+                "",
+                "",
+                Field.empty())),
+        "Not in the file: one column",
         "",
         "Farbe",
         Choice.of(List.of()));
@@ -128,6 +149,7 @@ class ImportTemplateTest {
     return new ImportStepView(
         Invented.frame("import"),
         "Masses",
+        choice("Journeys", "Masses"),
         false,
         "messen.csv",
         "/import/1",
