@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 import vestiary.problem.Refusal;
@@ -45,7 +47,7 @@ class AssignCelebrants {
   record Wanted(MassId mass, List<UUID> expected, UUID celebrant) {}
 
   /**
-   * Names them.
+   * Names them. Whoever goes back and presses again is told of what was done the first time.
    *
    * @param wanted one or more
    * @param inPlace whether they stand in for those who were named until now, who then still count
@@ -55,6 +57,26 @@ class AssignCelebrants {
    */
   @Transactional
   UUID assign(List<Wanted> wanted, boolean inPlace) {
+    return findSame(wanted).orElseGet(() -> assignAnew(wanted, inPlace));
+  }
+
+  private Optional<UUID> findSame(List<Wanted> wanted) {
+    return rows.findLast()
+        .filter(row -> Set.copyOf(wanted).equals(wanted(row)))
+        .filter(row -> wanted.stream().allMatch(one -> name.isNamed(one.mass(), one.celebrant())))
+        .map(row -> row.id);
+  }
+
+  private static Set<Wanted> wanted(AssignmentRow row) {
+    return row.moves.stream()
+        .map(
+            move ->
+                new Wanted(
+                    new MassId(move.before().mass()), move.before().celebrant(), move.named()))
+        .collect(Collectors.toSet());
+  }
+
+  private UUID assignAnew(List<Wanted> wanted, boolean inPlace) {
     List<AssignmentRow.Move> moves = new ArrayList<>();
     // Always in the same order, so that two who press at once do not wait for each other for ever.
     wanted.stream()

@@ -101,7 +101,7 @@ class CelebrantsPage {
       return Templates.proposal(
           proposal.of(
               propose.propose(dates.first(), dates.last()),
-              say("A proposal for ") + span,
+              say("A proposal for %s", span),
               address));
     }
     Person person = people.get(without);

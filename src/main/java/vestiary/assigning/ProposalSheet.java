@@ -40,7 +40,7 @@ class ProposalSheet {
     return new ProposalView(
         frames.of("week", address),
         title,
-        lead(found, changed.size()),
+        lead(found, changed),
         how(found.proposal()),
         List.of(new Link(say("← Who celebrates where"), dates.address())),
         changed.stream().map(mass -> changed(mass, found)).toList(),
@@ -51,7 +51,7 @@ class ProposalSheet {
         dates.address());
   }
 
-  private static String lead(ProposeCelebrants.Found found, int changed) {
+  private static String lead(ProposeCelebrants.Found found, List<MassToServe> changed) {
     String all =
         Speech.sentence(Speech.count(found.question().masses().size(), "Mass"))
             + say(" looked at.");
@@ -59,14 +59,36 @@ class ProposalSheet {
     return "%s %s %s"
         .formatted(
             all,
-            changed == 0
-                ? say("None gets another celebrant.")
-                : changed == 1
-                    ? say("One gets another celebrant.")
-                    : Speech.sentence(Speech.count(changed)) + say(" get another celebrant."),
+            changes(found.scene(), changed),
             wants == 0
                 ? say("Nobody is wanting.")
                 : say("For ") + Speech.count(wants) + say(" there is nobody."));
+  }
+
+  private static String changes(Scene scene, List<MassToServe> changed) {
+    int first =
+        (int)
+            changed.stream()
+                .filter(mass -> scene.find(mass.id()).orElseThrow().findCelebrant().isEmpty())
+                .count();
+    int another = changed.size() - first;
+    if (changed.isEmpty()) {
+      return say("None gets another celebrant.");
+    }
+    List<String> sentences = new ArrayList<>();
+    if (first > 0) {
+      sentences.add(
+          first == 1
+              ? say("One gets a celebrant.")
+              : Speech.sentence(say("%s get a celebrant.", Speech.count(first))));
+    }
+    if (another > 0) {
+      sentences.add(
+          another == 1
+              ? say("One gets another celebrant.")
+              : Speech.sentence(say("%s get another celebrant.", Speech.count(another))));
+    }
+    return String.join(" ", sentences);
   }
 
   private static String how(Proposal proposal) {

@@ -96,6 +96,7 @@ class MovementsPage {
                 new Link(Speech.date(monday.plusWeeks(1)) + " →", to(monday.plusWeeks(1))),
                 new Link(say("The week"), "/week/" + monday)),
             sheet.lead(),
+            "/reservations?week=" + monday,
             sheet.drivers(),
             sheet.dropped(),
             sheet.owners(),

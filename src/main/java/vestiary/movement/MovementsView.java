@@ -10,6 +10,7 @@ import vestiary.web.Link;
  * The journeys of a week, driver by driver, for those who drive.
  *
  * @param lead how many they are; or that nothing is carried
+ * @param setAside where it stands what is set aside for the week's Masses
  * @param drivers those of whom nobody knows yet who drives, first
  * @param dropped who was asked for what is not carried any more, one sentence each
  * @param owners those who are to be asked, or were
@@ -20,6 +21,7 @@ public record MovementsView(
     String title,
     List<Link> turn,
     String lead,
+    String setAside,
     List<Driver> drivers,
     List<Dropped> dropped,
     List<Owner> owners,

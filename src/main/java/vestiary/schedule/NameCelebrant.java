@@ -51,6 +51,16 @@ public class NameCelebrant {
     return before;
   }
 
+  /** Whether he is named for it and nobody else; not if it is cancelled or gone. */
+  @Transactional(Transactional.TxType.MANDATORY)
+  public boolean isNamed(MassId mass, UUID celebrant) {
+    return masses
+        .findByIdOptional(mass.value())
+        .filter(row -> !row.cancelled)
+        .filter(row -> CelebrantState.of(row).celebrant().equals(List.of(celebrant)))
+        .isPresent();
+  }
+
   /**
    * Puts back what was before.
    *

@@ -3,6 +3,7 @@ package vestiary.assigning;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.page;
 import static vestiary.scenario.Browsing.press;
@@ -64,6 +65,15 @@ class CelebrantsTest {
   }
 
   @Test
+  void the_proposal_tells_whoever_gets_a_celebrant_from_whoever_gets_another() {
+    Sending.mass("sm", "2026-12-04T15:00");
+    Sending.mass("sm", "2026-12-05T15:00");
+
+    page("/celebrants/proposal?from=2026-12-04&to=" + SATURDAY)
+        .says("One gets a celebrant. One gets another celebrant. For two there is nobody.");
+  }
+
+  @Test
   void a_celebrant_is_named_and_whoever_was_asked_for_comes_back_once_he_is_free() {
     String noon = mass("ht", "2026-12-02T12:10");
 
@@ -83,6 +93,34 @@ class CelebrantsTest {
     assign(noon, false);
 
     assertEquals("fintan-oakhallow", line(noon, "2026-12-02").get("celebrant"));
+  }
+
+  @Test
+  void whoever_goes_back_and_presses_again_is_told_what_was_done_and_nothing_is_done_twice() {
+    String noon = mass("ht", "2026-12-02T12:10");
+    String id = assign(noon, false);
+
+    assertEquals(id, assign(noon, false));
+
+    delete("/api/celebrants/assignments/" + id).then().statusCode(204);
+    assertEquals("ambrose-tarnwick", celebrant(noon));
+    assertNotEquals(id, assign(noon, false));
+  }
+
+  @Test
+  void what_was_done_and_changed_since_is_no_answer_to_pressing_again() {
+    assign(funeral, false);
+    post(
+            "/api/celebrants/assignments",
+            Map.of("assignments", List.of(named(funeral, "cosmas-ilverton", "fintan-oakhallow"))))
+        .then()
+        .statusCode(201);
+
+    post(
+            "/api/celebrants/assignments",
+            Map.of("assignments", List.of(named(funeral, "fintan-oakhallow", "ambrose-tarnwick"))))
+        .then()
+        .statusCode(409);
   }
 
   @Test

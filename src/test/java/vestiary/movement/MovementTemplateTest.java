@@ -36,6 +36,7 @@ class MovementTemplateTest {
                 "7 to 13 December 2026",
                 TURN,
                 "One journey.",
+                "/reservations?week=2026-12-07",
                 List.of(new MovementsView.Driver("Father Ilverton", List.of(WITH_ILVERTON))),
                 List.of(
                     new MovementsView.Dropped(
