@@ -15,6 +15,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 
@@ -65,17 +66,13 @@ class UnsentFormTest {
       Page page = phone.newPage();
       Enter.demo(page, server, "/masses/new?date=" + DAY);
       fill(page, "04:20", "");
-      AtomicInteger sent = new AtomicInteger();
-      page.route(
-          "**/masses",
-          route -> {
-            if (sent.incrementAndGet() == 1) {
-              route.fetch(new Route.FetchOptions().setMaxRedirects(0));
-              route.abort();
-            } else {
-              route.resume();
-            }
-          });
+      AtomicInteger sent =
+          atFirst(
+              page,
+              route -> {
+                fetch(route);
+                route.abort();
+              });
 
       save(page);
 
@@ -93,16 +90,7 @@ class UnsentFormTest {
       Page page = phone.newPage();
       Enter.demo(page, server, "/masses/new?date=" + DAY);
       fill(page, "04:30", "");
-      AtomicInteger sent = new AtomicInteger();
-      page.route(
-          "**/masses",
-          route -> {
-            if (sent.incrementAndGet() == 1) {
-              route.fetch(new Route.FetchOptions().setMaxRedirects(0));
-            } else {
-              route.resume();
-            }
-          });
+      AtomicInteger sent = atFirst(page, UnsentFormTest::fetch);
 
       save(page);
       page.waitForCondition(() -> masses("04:30") == 1);
@@ -139,6 +127,26 @@ class UnsentFormTest {
       assertThat(page.locator("main")).containsText("Saved.");
       assertEquals(1, masses("04:40"));
     }
+  }
+
+  /** Does that with what is sent first, and lets the rest go on; counts both. */
+  private static AtomicInteger atFirst(Page page, Consumer<Route> deed) {
+    AtomicInteger sent = new AtomicInteger();
+    page.route(
+        "**/masses",
+        route -> {
+          if (sent.incrementAndGet() == 1) {
+            deed.accept(route);
+          } else {
+            route.resume();
+          }
+        });
+    return sent;
+  }
+
+  /** Lets the server do it, and keeps the answer from the page. */
+  private static void fetch(Route route) {
+    route.fetch(new Route.FetchOptions().setMaxRedirects(0));
   }
 
   private static BrowserContext phone() {

@@ -37,8 +37,6 @@ class SentOnceTest {
   private static final String KEY = "0123456789abcdef0123456789abcdef";
   private static final String DAY = "2026-12-09";
   private static final Duration PATIENCE = Duration.ofSeconds(20);
-  private static final long PAUSE_MS = 100;
-  private static final long LONG_ENOUGH_TO_NOTICE_MS = 500;
 
   @Inject Scenario scenario;
   @Inject OwnerDatabase database;
@@ -114,8 +112,9 @@ class SentOnceTest {
       statement.execute("LOCK TABLE mass IN EXCLUSIVE MODE");
       try (Socket phone = sendAndHearNothing()) {
         until(() -> waitsForMasses(statement));
+        phone.shutdownOutput();
+        assertEquals(-1, phone.getInputStream().read(), "the server has noticed");
       }
-      Thread.sleep(LONG_ENOUGH_TO_NOTICE_MS);
       connection.commit();
     }
     until(() -> enter(KEY, "10:00").header("Retry-After") == null);
@@ -136,7 +135,6 @@ class SentOnceTest {
     long patience = System.nanoTime() + PATIENCE.toNanos();
     while (!isSo.call()) {
       assertTrue(System.nanoTime() < patience, "It never came to be so");
-      Thread.sleep(PAUSE_MS);
     }
   }
 
