@@ -50,7 +50,11 @@ final class Spanish {
   private static final DateTimeFormatter WEEKDAY = pattern("EEEE");
 
   private static final Pattern ENDED = Pattern.compile("\\.(%s)?$");
-  private static final Pattern UNCONTRACTED = Pattern.compile("\\b([Dd]e|[Aa]) el (?=\\p{Ll})");
+
+  /** Its space does not break, by which it is told from what people wrote themselves. */
+  private static final String ARTICLE = "el\u00A0";
+
+  private static final Pattern UNCONTRACTED = Pattern.compile("\\b([Dd]e|[Aa]) " + ARTICLE);
 
   private Spanish() {}
 
@@ -64,14 +68,14 @@ final class Spanish {
     }
     String said =
         UNCONTRACTED.matcher(String.format(Locale.ROOT, sentence, values)).replaceAll("$1l ");
-    return said.startsWith("el ") && sentence.startsWith("%") && ENDED.matcher(sentence).find()
+    return said.startsWith(ARTICLE) && sentence.startsWith("%") && ENDED.matcher(sentence).find()
         ? English.sentence(said)
         : said;
   }
 
   /** {@code el padre}: titles of people are written small (Ortografía 2010, from memory). */
   static String titled(String title) {
-    return "el " + title.toLowerCase(LOCALE);
+    return ARTICLE + title.toLowerCase(LOCALE);
   }
 
   /** In words up to twenty, in digits beyond, of nothing in particular. */
