@@ -36,6 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
 import vestiary.browser.PackagedServer;
 import vestiary.load.ReservingClients;
 import vestiary.scenario.Credentials;
+import vestiary.scenario.FreePort;
 
 /** Starting and ending the packaged program, as whoever runs it meets it. */
 class StartTest {
@@ -104,8 +105,7 @@ class StartTest {
 
   @Test
   void a_second_start_on_the_same_folder_says_so_and_ends_while_the_first_goes_on() {
-    try (PackagedServer second =
-        PackagedServer.launch(demoFolder, PackagedServer.freePort(), Map.of())) {
+    try (PackagedServer second = PackagedServer.launch(demoFolder, FreePort.find(), Map.of())) {
       int code = second.awaitEnd();
 
       assertNotEquals(0, code);

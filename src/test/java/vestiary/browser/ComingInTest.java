@@ -8,7 +8,6 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.PageAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.List;
@@ -18,8 +17,6 @@ import org.junit.jupiter.api.Test;
 /** Coming in by a device, and with a form that was filled in before. */
 @WithPackagedServer
 class ComingInTest {
-
-  private static final int PATIENCE = 30_000;
 
   private static PackagedServer server;
   private static OpenBrowser open;
@@ -43,8 +40,7 @@ class ComingInTest {
 
       press(page, "Sign in with this device");
 
-      assertThat(page)
-          .hasURL(server.address("/week"), new PageAssertions.HasURLOptions().setTimeout(PATIENCE));
+      assertThat(page).hasURL(server.address("/week"));
       assertThat(page.locator(".visitor")).containsText("Maren Dovecote");
     }
   }
@@ -93,10 +89,7 @@ class ComingInTest {
       assertThat(page.locator("h1")).hasText("You are signed in");
       assertEquals(List.of(), Axe.violations(page));
       press(page, "Send it now");
-      assertThat(page)
-          .hasURL(
-              Pattern.compile(".*/masses/.*saved.*"),
-              new PageAssertions.HasURLOptions().setTimeout(PATIENCE));
+      assertThat(page).hasURL(Pattern.compile(".*/masses/.*saved.*"));
       page.navigate(server.address("/day/" + day));
       assertThat(page.locator("main")).containsText("06:17");
     }

@@ -31,10 +31,10 @@ class LastWhiteSetTest {
     Page second = confirming(atAnne, "HT-W1");
 
     press(first, "Set them aside");
-    press(second, "Set them aside");
-
     assertThat(first.getByRole(AriaRole.STATUS))
         .containsText("HT-W1 is set aside for Mass at Holy Trinity");
+    press(second, "Set them aside");
+
     assertThat(second.getByRole(AriaRole.ALERT))
         .containsText("HT-W1 is held by Maren Dovecote for Mass at Holy Trinity, 15:00, until ");
     assertThat(second.getByRole(AriaRole.ALERT)).containsText("Free instead: SA-W1 (lies here)");

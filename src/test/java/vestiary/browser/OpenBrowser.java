@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.PlaywrightException;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,6 +28,9 @@ final class OpenBrowser implements AutoCloseable {
   private static final String NONE =
       "No browser was found, so the browser tests did not run. Install Chromium or Chrome, or name one in VESTIARY_BROWSER.";
 
+  /** In milliseconds, for whatever a page is to show: a busy machine with two cores is slow. */
+  private static final double PATIENCE = 30_000;
+
   private final Playwright playwright;
   private final Browser browser;
 
@@ -36,6 +40,7 @@ final class OpenBrowser implements AutoCloseable {
   }
 
   static OpenBrowser open() {
+    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
     Playwright playwright =
         Playwright.create(
             new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));

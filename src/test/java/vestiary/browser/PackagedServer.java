@@ -4,8 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.ConnectException;
-import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -22,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import vestiary.scenario.Credentials;
+import vestiary.scenario.FreePort;
 
 /** The packaged program in a process of its own, as people run it. */
 public final class PackagedServer implements AutoCloseable {
@@ -58,7 +57,7 @@ public final class PackagedServer implements AutoCloseable {
    */
   public static PackagedServer start(
       Path folder, Map<String, String> environment, String... arguments) {
-    PackagedServer server = launch(folder, freePort(), environment, arguments);
+    PackagedServer server = launch(folder, FreePort.find(), environment, arguments);
     try {
       server.awaitAnswer();
       return server;
@@ -89,15 +88,6 @@ public final class PackagedServer implements AutoCloseable {
       builder.environment().put("VESTIARY_ADMIN_TOKEN", Credentials.SERVER_TOKEN);
       builder.environment().putAll(environment);
       return new PackagedServer(builder.redirectOutput(log.toFile()).start(), folder, port, log);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  /** A port that nobody listens on just now. */
-  public static int freePort() {
-    try (ServerSocket socket = new ServerSocket(0)) {
-      return socket.getLocalPort();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -221,10 +211,9 @@ public final class PackagedServer implements AutoCloseable {
     try {
       return client.send(request("/q/health/ready").build(), BodyHandlers.discarding()).statusCode()
           == 200;
-    } catch (ConnectException e) {
-      return false;
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      // Refused before it listens, or cut off while it begins to: either way it is not there yet.
+      return false;
     } catch (InterruptedException e) {
       throw interrupted(e);
     }

@@ -10,7 +10,6 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.PlaywrightException;
 import com.microsoft.playwright.Route;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.Map;
@@ -48,10 +47,7 @@ class UnsentFormTest {
       page.navigate(server.address("/week"));
 
       // The first try may come before the network does; the next follow after 3 and 6 seconds.
-      assertThat(page.locator("#unsent"))
-          .containsText(
-              "Sent now: what you typed at",
-              new LocatorAssertions.ContainsTextOptions().setTimeout(15_000));
+      assertThat(page.locator("#unsent")).containsText("Sent now: what you typed at");
       page.locator("#unsent a").click();
       assertThat(page.locator("#note")).hasValue("Bring the large thurible");
       assertEquals(1, masses("04:10"));

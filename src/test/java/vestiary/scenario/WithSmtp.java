@@ -1,9 +1,6 @@
 package vestiary.scenario;
 
 import io.quarkus.test.junit.QuarkusTestProfile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.ServerSocket;
 import java.util.Map;
 
 /** A server that mails by SMTP, to wherever the test has a mail server or has none. */
@@ -15,20 +12,12 @@ public final class WithSmtp implements QuarkusTestProfile {
         "quarkus.mailer.host",
         "localhost",
         "quarkus.mailer.port",
-        String.valueOf(freePort()),
+        String.valueOf(FreePort.find()),
         "quarkus.mailer.mock",
         "false",
         "quarkus.mailer.from",
         "vestments@parishes.example",
         "vestiary.public-url",
         WithMail.ADDRESS + "/");
-  }
-
-  private static int freePort() {
-    try (ServerSocket socket = new ServerSocket(0)) {
-      return socket.getLocalPort();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }
