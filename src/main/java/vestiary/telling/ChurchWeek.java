@@ -63,8 +63,17 @@ record ChurchWeek(List<AtMass> masses, List<Ride> rides, List<Trouble> troubles)
    * @param starts of the first of the church's own Masses that it concerns
    * @param piece id of the kind of piece that is short; empty where pieces play no part
    * @param colour id of the colour that is short; empty likewise
+   * @param needed how many of these are asked for at that hour; 0 where pieces play no part
+   * @param there how many of these can be had; 0 likewise
    */
-  record Trouble(String clash, String kind, Instant starts, String piece, String colour) {}
+  record Trouble(
+      String clash,
+      String kind,
+      Instant starts,
+      String piece,
+      String colour,
+      int needed,
+      int there) {}
 
   /** That of a church in days that are loaded, with what cannot stand in them. */
   static ChurchWeek of(WeekSeen week, List<Clash> clashes, Church church) {
@@ -113,6 +122,8 @@ record ChurchWeek(List<AtMass> masses, List<Ride> rides, List<Trouble> troubles)
                     clash.kind().id(),
                     mass.start().toInstant(),
                     clash.findProof().map(Shortage::pieceKind).map(kind -> kind.id()).orElse(""),
-                    clash.findProof().map(Shortage::colour).map(c -> c.id()).orElse("")));
+                    clash.findProof().map(Shortage::colour).map(c -> c.id()).orElse(""),
+                    clash.findProof().map(Shortage::needed).orElse(0),
+                    clash.findProof().map(Shortage::available).orElse(0)));
   }
 }

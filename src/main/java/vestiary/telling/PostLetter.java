@@ -4,7 +4,6 @@ import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -46,8 +45,7 @@ class PostLetter {
    *
    * @param once what it is about, so that nobody gets it twice
    * @param name by which they are greeted where they are nobody of the schedule; may be empty
-   * @param see name of the words that lead to a page
-   * @param page path of that page
+   * @param ways to pages, most useful first
    */
   record Draft(
       UUID reader,
@@ -57,10 +55,30 @@ class PostLetter {
       String subject,
       String lead,
       List<LetterView.Section> sections,
-      String see,
-      String page) {
+      List<Way> ways) {
     Draft {
       sections = List.copyOf(sections);
+      ways = List.copyOf(ways);
+    }
+  }
+
+  /**
+   * To a page.
+   *
+   * @param see name of the words that lead there
+   * @param page its path
+   */
+  record Way(String see, String page) {
+
+    static final Way MINE = new Way("see.mine", "/mine");
+
+    /** What a sacristan looks at next: the sheets, and where something cannot stand, why not. */
+    static List<Way> ofSacristan(WeekSeen week, boolean isTroubled) {
+      String days = "?from=%s&to=%s".formatted(week.first(), week.last());
+      Way sheets = new Way("see.setout", "/set-out" + days);
+      return isTroubled
+          ? List.of(new Way("see.clashes", "/clashes" + days), sheets)
+          : List.of(sheets);
     }
   }
 
@@ -82,8 +100,10 @@ class PostLetter {
   }
 
   private LetterView view(Draft draft, Tongue tongue, StopLink stop) {
-    List<LetterView.Link> links = new ArrayList<>();
-    links.add(new LetterView.Link(tongue.say(draft.see(), ""), here.of(draft.page())));
+    List<LetterView.Link> links =
+        draft.ways().stream()
+            .map(way -> new LetterView.Link(tongue.say(way.see(), ""), here.of(way.page())))
+            .toList();
     String greeted =
         Optional.of(draft.name())
             .filter(name -> !name.isEmpty())

@@ -4,13 +4,18 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.cluster.Church;
 import vestiary.plan.PlanResult;
 import vestiary.pool.PlannedWear;
 import vestiary.schedule.DatedMass;
+import vestiary.vesting.Need;
+import vestiary.vesting.PieceKind;
 import vestiary.vesting.Window;
 
 /** What the week asks of a sacristan: when to set out what, what leaves and comes, what is held. */
@@ -18,18 +23,23 @@ final class SacristanWeek {
 
   private final WeekSeen week;
   private final Tongue tongue;
-  private final Set<UUID> churches;
+  private final Map<UUID, List<ChurchWeek.Trouble>> churches;
+  private final TroubleWords troubles;
 
-  SacristanWeek(WeekSeen week, Tongue tongue, Set<UUID> churches) {
+  /**
+   * @param churches those of the sacristan, by id, with what cannot stand in them in these days
+   */
+  SacristanWeek(WeekSeen week, Tongue tongue, Map<UUID, List<ChurchWeek.Trouble>> churches) {
     this.week = week;
     this.tongue = tongue;
-    this.churches = Set.copyOf(churches);
+    this.churches = Map.copyOf(churches);
+    this.troubles = new TroubleWords(week, tongue);
   }
 
   /** Church by church; none where nothing is to be done. */
   List<LetterView.Section> sections() {
     return week.span().churches().stream()
-        .filter(church -> churches.contains(church.id().value()))
+        .filter(church -> churches.containsKey(church.id().value()))
         .flatMap(this::sections)
         .filter(section -> !section.items().isEmpty())
         .toList();
@@ -39,14 +49,22 @@ final class SacristanWeek {
     int masses =
         (int)
             week.span().asked().stream()
-                .filter(mass -> churches.contains(mass.church().id().value()))
+                .filter(mass -> churches.containsKey(mass.church().id().value()))
                 .count();
-    return tongue.say("week.sacristan.lead", masses);
+    return tongue.say("week.sacristan.lead", masses, troubles());
+  }
+
+  /** How many things cannot stand. */
+  int troubles() {
+    return churches.values().stream().mapToInt(List::size).sum();
   }
 
   private Stream<LetterView.Section> sections(Church church) {
     UUID id = church.id().value();
     return Stream.of(
+        new LetterView.Section(
+            tongue.say("sacristy.troubles", church.name()),
+            churches.get(id).stream().map(troubles::standing).toList()),
         new LetterView.Section(
             church.name(),
             week.span().asked().stream()
@@ -79,12 +97,26 @@ final class SacristanWeek {
       lines.add(tongue.say("held", tongue.list(week.names(held))));
     }
     if (worn.isEmpty() && held.isEmpty()) {
-      lines.add(tongue.say("lay.open"));
+      lines.add(open(mass));
     }
     if (!mass.chosen().note().isEmpty()) {
       lines.add(mass.chosen().note());
     }
     return new LetterView.Item(tongue.moment(mass.start()), lines);
+  }
+
+  private String open(DatedMass mass) {
+    Map<PieceKind, Long> needed =
+        week.span().needs(mass).stream()
+            .collect(Collectors.groupingBy(Need::kind, TreeMap::new, Collectors.counting()));
+    return needed.isEmpty()
+        ? tongue.say("wears.nothing")
+        : tongue.say(
+            "lay.open",
+            tongue.list(
+                needed.entrySet().stream()
+                    .map(one -> tongue.pieces(one.getKey(), one.getValue()))
+                    .toList()));
   }
 
   private List<String> who(DatedMass mass) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,7 +13,6 @@ import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
 import vestiary.schedule.DatedMass;
-import vestiary.vesting.PieceKind;
 
 /**
  * Says to a sacristan what has become of what they were told of one church; of the past nothing.
@@ -24,12 +22,14 @@ final class SacristyNews {
   private final WeekSeen week;
   private final Tongue tongue;
   private final SacristanWeek whole;
+  private final TroubleWords troubles;
   private final Instant now;
 
   SacristyNews(WeekSeen week, Tongue tongue, Instant now) {
     this.week = week;
     this.tongue = tongue;
-    this.whole = new SacristanWeek(week, tongue, Set.of());
+    this.whole = new SacristanWeek(week, tongue, Map.of());
+    this.troubles = new TroubleWords(week, tongue);
     this.now = now;
   }
 
@@ -112,14 +112,8 @@ final class SacristyNews {
 
   private List<LetterView.Item> troubles(ChurchWeek before, ChurchWeek after) {
     return Stream.concat(
-            without(after, before)
-                .map(one -> new LetterView.Item(moment(one.starts()), List.of(words(one)))),
-            without(before, after)
-                .map(
-                    one ->
-                        new LetterView.Item(
-                            moment(one.starts()),
-                            List.of(tongue.say("sacristy.trouble.gone", words(one))))))
+            without(after, before).map(troubles::standing),
+            without(before, after).map(troubles::gone))
         .toList();
   }
 
@@ -128,11 +122,6 @@ final class SacristyNews {
         .filter(one -> isAhead(one.starts()))
         .filter(
             one -> others.troubles().stream().noneMatch(two -> two.clash().equals(one.clash())));
-  }
-
-  private String words(ChurchWeek.Trouble one) {
-    String piece = Term.find(PieceKind.class, one.piece()).map(tongue::piece).orElse("");
-    return tongue.say("sacristy.trouble." + one.kind(), piece, colour(one.colour()));
   }
 
   private String colour(String id) {

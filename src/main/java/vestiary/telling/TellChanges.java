@@ -156,8 +156,7 @@ class TellChanges {
               subject,
               tongue.say("change.lead"),
               List.of(new LetterView.Section("", items)),
-              "see.mine",
-              "/mine"),
+              List.of(PostLetter.Way.MINE)),
           tongue);
     }
   }

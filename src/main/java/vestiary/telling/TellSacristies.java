@@ -97,8 +97,13 @@ class TellSacristies {
         tongue.say("sacristy.subject", tongue.list(List.copyOf(changed.keySet()))),
         tongue.say("sacristy.lead"),
         changed.values().stream().flatMap(List::stream).toList(),
-        "see.setout",
-        "/set-out?from=%s&to=%s".formatted(week.first(), week.last()));
+        PostLetter.Way.ofSacristan(week, isTroubled(one, news.seen())));
+  }
+
+  private static boolean isTroubled(MailReaders.Sacristan one, KeepToldSacristies.Seen seen) {
+    return one.churches().stream()
+        .map(seen.churches()::get)
+        .anyMatch(church -> church != null && !church.troubles().isEmpty());
   }
 
   private static List<LetterView.Section> sections(SacristyNews words, Church church, News news) {

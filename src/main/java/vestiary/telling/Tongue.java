@@ -110,6 +110,11 @@ public final class Tongue {
     return say("piece." + kind.id());
   }
 
+  /** For example "one chasuble" or "3 chasubles". */
+  public String pieces(PieceKind kind, long number) {
+    return say("pieces." + kind.id(), number);
+  }
+
   /**
    * With the title as it is spoken, for example "Father Cosmas Ilverton"; an unusual one as it was
    * entered.

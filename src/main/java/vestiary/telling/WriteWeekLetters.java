@@ -4,6 +4,7 @@ import io.quarkus.narayana.jta.QuarkusTransaction;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.mail.LetterKind;
@@ -103,15 +105,16 @@ class WriteWeekLetters {
       LocalDate first = day.plusDays(1);
       LocalDate last = day.plusDays(DAYS);
       WeekSeen week = new WeekSeen(check.load(first, last), movements.between(first, last).trips());
+      KeepToldSacristies.Seen seen = sacristies.see(day);
       Map<UUID, LetterWish> wishes = choices.all();
       readers.sacristans().stream()
           .filter(one -> wish(wishes, one.reader()).week())
-          .forEach(one -> toSacristan(one, week, tongue(wishes, one.reader(), here)));
+          .forEach(one -> toSacristan(one, week, seen, tongue(wishes, one.reader(), here)));
       named(week).stream()
           .filter(one -> wish(wishes, one.id()).week())
           .filter(one -> readers.find(one.id()).isPresent())
           .forEach(one -> toPerson(one, week, tongue(wishes, one.id(), here)));
-      sacristies.keep(sacristies.see(day));
+      sacristies.keep(seen);
     }
   }
 
@@ -128,8 +131,24 @@ class WriteWeekLetters {
     return named;
   }
 
-  private void toSacristan(MailReaders.Sacristan one, WeekSeen week, Tongue tongue) {
-    SacristanWeek said = new SacristanWeek(week, tongue, one.churches());
+  /** What cannot stand in the days of the letter, by the sacristan's own churches. */
+  private static Map<UUID, List<ChurchWeek.Trouble>> troubles(
+      MailReaders.Sacristan one, WeekSeen week, KeepToldSacristies.Seen now) {
+    Instant first = week.first().atStartOfDay(week.zone()).toInstant();
+    return now.churches().entrySet().stream()
+        .filter(church -> one.churches().contains(church.getKey()))
+        .collect(
+            Collectors.toMap(
+                Map.Entry::getKey,
+                church ->
+                    church.getValue().troubles().stream()
+                        .filter(trouble -> !trouble.starts().isBefore(first))
+                        .toList()));
+  }
+
+  private void toSacristan(
+      MailReaders.Sacristan one, WeekSeen week, KeepToldSacristies.Seen now, Tongue tongue) {
+    SacristanWeek said = new SacristanWeek(week, tongue, troubles(one, week, now));
     List<LetterView.Section> sections = said.sections();
     if (!sections.isEmpty()) {
       post.post(
@@ -141,8 +160,7 @@ class WriteWeekLetters {
               tongue.say("week.sacristan.subject", span(week, tongue)),
               said.lead(),
               sections,
-              "see.setout",
-              "/set-out?from=%s&to=%s".formatted(week.first(), week.last())),
+              PostLetter.Way.ofSacristan(week, said.troubles() > 0)),
           tongue);
     }
   }
@@ -161,8 +179,7 @@ class WriteWeekLetters {
               tongue.say("week.person.subject", span(week, tongue)),
               said.lead(),
               sections,
-              "see.mine",
-              "/mine"),
+              List.of(PostLetter.Way.MINE)),
           tongue);
     }
   }

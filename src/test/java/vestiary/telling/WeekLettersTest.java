@@ -131,6 +131,27 @@ class WeekLettersTest {
     assertFalse(sacristan.contains("Our Lady of the Rosary, Mill"), sacristan);
   }
 
+  /** Three concelebrants and two white sets: counted by hand from the scenario's list of stock. */
+  @Test
+  void a_sacristan_reads_what_cannot_stand_and_what_is_needed_where_no_plan_says_which() {
+    UUID sacristan = letting.named("nell", "Nell Marchpane", Role.SACRISTAN, "sa");
+    letting.writtenTo(sacristan, "nell@home.example");
+
+    look(DUE);
+
+    String words = only("nell@home.example").words();
+    for (String part :
+        List.of(
+            "4 Masses and other liturgies. 5 things cannot stand.",
+            "What cannot stand in Saint Anne\n\n* Sunday 6 December, 10:45",
+            "* Tuesday 8 December, 18:30\n  Too few are free at this hour: chasuble, white; 3 needed, 2 there.",
+            "Needed: 3 chasubles, 3 stoles, 2 deacons’ stoles and 2 dalmatics.",
+            "No plan says yet which.",
+            "What cannot stand, why, and what mends it: https://vestments.example/clashes?from=2026-12-05&to=2026-12-11")) {
+      assertTrue(words.replace("\r", "").contains(part), part + " not in: " + words);
+    }
+  }
+
   @Test
   void who_serves_at_a_mass_of_the_week_has_a_letter_too() {
     Sending.put("/api/people/odo-larkspire/mail", Map.of("address", "odo@home.example"))
