@@ -47,7 +47,16 @@ record AccountView(
    *
    * @param address the whole of it, the key included
    */
-  record Feed(String about, String address) {}
+  record Feed(String about, String address) {
+
+    /**
+     * The same as it opens the calendar program of the device, which then asks anew by itself
+     * (common practice, no source); a browser would take the one by https in once and for all.
+     */
+    public String opening() {
+      return address.replaceFirst("^https?:", "webcal:");
+    }
+  }
 
   /**
    * A device that lets its user in.

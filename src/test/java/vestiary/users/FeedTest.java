@@ -4,6 +4,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.startsWith;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import biweekly.Biweekly;
 import biweekly.ICalendar;
@@ -104,14 +105,31 @@ class FeedTest {
         .body("detail", containsString("has ended"));
   }
 
+  @Test
+  void it_opens_in_the_calendar_program_and_is_copied_by_one_press() {
+    String made = made();
+
+    String key = key(made);
+    assertTrue(made.contains("href=\"webcal://"), made);
+    assertTrue(made.contains("/feeds/ordo.ics?key=%s\">Open in".formatted(key)), made);
+    assertTrue(made.contains("/feeds/ordo.ics?key=%s\" hidden>Copy it".formatted(key)), made);
+  }
+
   private String key() {
+    return key(made());
+  }
+
+  /** The page that shows it. */
+  private String made() {
     String page = LettingIn.browser(session).get("/account").asString();
-    String made =
-        LettingIn.browser(session)
-            .formParam("form-token", LettingIn.formToken(page))
-            .formParam("feed", "My telephone")
-            .post("/account/feeds")
-            .asString();
+    return LettingIn.browser(session)
+        .formParam("form-token", LettingIn.formToken(page))
+        .formParam("feed", "My telephone")
+        .post("/account/feeds")
+        .asString();
+  }
+
+  private static String key(String made) {
     return made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
   }
 }

@@ -6,6 +6,7 @@ const spanish = {
     "Todavía sin enviar: no hay conexión. Se guarda hasta que se cierre esta ventana y se envía cuando vuelva la conexión.",
   "The server has it and is still at work on it. The answer comes by itself.":
     "El servidor lo tiene y todavía trabaja en ello. La respuesta llega sola.",
+  "Copied": "Copiado",
   "Ask now": "Preguntar ahora",
   "Try now": "Probar ahora",
   "Do not send it": "No enviarlo",
