@@ -9,6 +9,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import java.time.Clock;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestPath;
 import vestiary.cluster.ReadCluster;
@@ -23,11 +24,13 @@ class SetOutOfMassPage {
   private final ReadSetOut read;
   private final ReadCluster cluster;
   private final Frames frames;
+  private final Clock clock;
 
-  SetOutOfMassPage(ReadSetOut read, ReadCluster cluster, Frames frames) {
+  SetOutOfMassPage(ReadSetOut read, ReadCluster cluster, Frames frames, Clock clock) {
     this.read = read;
     this.cluster = cluster;
     this.frames = frames;
+    this.clock = clock;
   }
 
   @GET
@@ -51,7 +54,7 @@ class SetOutOfMassPage {
             SetOutPage.papers(mass + "/set-out?", chosen),
             List.of(),
             chosen.id(),
-            List.of(new SetOutSheets(cluster.cluster()).sheet(found)),
+            List.of(new SetOutSheets(cluster.cluster(), clock.instant()).sheet(found)),
             ""));
   }
 }

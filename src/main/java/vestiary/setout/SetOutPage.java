@@ -73,7 +73,7 @@ class SetOutPage {
     String address = "/set-out?from=%s&to=%s".formatted(span.first(), span.last());
     String of = church.isEmpty() ? "" : "&church=" + church;
     List<SetOut> found = read.between(span.first(), span.last(), church);
-    SetOutSheets words = new SetOutSheets(here);
+    SetOutSheets words = new SetOutSheets(here, clock.instant());
     return Templates.sheets(
         new SetOutView(
             frames.of("day", address + of),

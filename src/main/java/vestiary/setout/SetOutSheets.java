@@ -23,6 +23,7 @@ import vestiary.schedule.ServingWords;
 import vestiary.vesting.Role;
 import vestiary.vesting.Step;
 import vestiary.web.DayWords;
+import vestiary.web.Link;
 import vestiary.web.NormWords;
 import vestiary.web.Speech;
 
@@ -33,10 +34,15 @@ final class SetOutSheets {
       word(
           "No plan says yet who wears what: below stands what is asked for, and what is free here.");
 
+  private final Instant now;
   private final ZoneId zone;
   private final Locale locale;
 
-  SetOutSheets(Cluster cluster) {
+  /**
+   * @param now decides what can be said and asked for at a Mass
+   */
+  SetOutSheets(Cluster cluster, Instant now) {
+    this.now = now;
     this.zone = cluster.zone();
     this.locale = Speech.localeOr(cluster.language());
   }
@@ -72,7 +78,21 @@ final class SetOutSheets {
                 person ->
                     new SetOutView.Asked(
                         person.slug(), say("How tall is %s, in cm?", person.inWords())))
-            .toList());
+            .toList(),
+        ways(mass));
+  }
+
+  /** Until it is over somebody may come, and from its beginning on it can be said what is worn. */
+  private List<Link> ways(DatedMass mass) {
+    String address = "/masses/" + mass.id().value();
+    List<Link> ways = new ArrayList<>();
+    if (mass.end().toInstant().isAfter(now)) {
+      ways.add(new Link(say("One more has come"), address + "/one-more"));
+    }
+    if (!mass.start().toInstant().isAfter(now)) {
+      ways.add(new Link(say("What was worn"), address + "/worn"));
+    }
+    return ways;
   }
 
   static String over(DatedMass mass) {

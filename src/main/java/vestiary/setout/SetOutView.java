@@ -55,6 +55,7 @@ public record SetOutView(
    * @param open what is said where nothing is planned; else empty
    * @param also what else must be ready
    * @param heights those who are asked how tall they are
+   * @param ways what whoever sets out can do about it now
    */
   public record Sheet(
       String address,
@@ -76,7 +77,8 @@ public record SetOutView(
       List<Spare> spares,
       List<Coming> coming,
       List<String> also,
-      List<Asked> heights) {
+      List<Asked> heights,
+      List<Link> ways) {
 
     public Sheet {
       ribbons = List.copyOf(ribbons);
@@ -86,6 +88,7 @@ public record SetOutView(
       coming = List.copyOf(coming);
       also = List.copyOf(also);
       heights = List.copyOf(heights);
+      ways = List.copyOf(ways);
     }
   }
 

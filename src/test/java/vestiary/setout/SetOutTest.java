@@ -68,6 +68,15 @@ class SetOutTest {
   }
 
   @Test
+  void before_a_mass_one_more_may_come_and_afterwards_it_can_be_said_what_was_worn() {
+    page(sheet("sa", JUBILEE)).says("One more has come").keepsSilentOn("What was worn");
+
+    String over = Sending.mass("sa", "2026-11-29T10:00").get("id") + "/set-out";
+
+    page("/masses/" + over).says("What was worn").keepsSilentOn("One more has come");
+  }
+
+  @Test
   void piles_are_laid_lowest_first_for_priests_and_deacons() {
     JsonPath sheet = api("sa", JUBILEE);
 
