@@ -37,6 +37,7 @@ import vestiary.browser.PackagedServer;
 import vestiary.load.ReservingClients;
 import vestiary.scenario.Credentials;
 import vestiary.scenario.FreePort;
+import vestiary.scenario.Scenario;
 
 /** Starting and ending the packaged program, as whoever runs it meets it. */
 class StartTest {
@@ -217,7 +218,13 @@ class StartTest {
   }
 
   private static Map<String, ?> massAtSaintMartin() {
-    return Map.of("church", "sm", "start", LocalDate.now().plusDays(3) + "T06:45", "minutes", 30);
+    return Map.of(
+        "church",
+        "sm",
+        "start",
+        LocalDate.now(Scenario.ZONE).plusDays(3) + "T06:45",
+        "minutes",
+        30);
   }
 
   private static String ask(String address, String question) throws SQLException {

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import vestiary.scenario.Scenario;
 
 /** Every page, on a desk's screen and on a phone's, in light and in dark, and the week on paper. */
 @WithPackagedServer
@@ -111,7 +112,7 @@ class AccessibilityTest {
   record Look(int width, ColorScheme scheme) {}
 
   static Stream<Sheet> every_page() {
-    LocalDate nextWeek = LocalDate.now().plusWeeks(1);
+    LocalDate nextWeek = LocalDate.now(Scenario.ZONE).plusWeeks(1);
     String mass =
         server
             .read("/api/masses?from=%s&to=%s".formatted(nextWeek, nextWeek.plusDays(6)))
@@ -262,7 +263,7 @@ class AccessibilityTest {
   @Test
   void a_week_of_regular_masses_fits_one_sheet_of_a4_laid_across() {
     // Long after the demo's big liturgies, whose notes may need a second sheet in some weeks.
-    LocalDate ordinary = LocalDate.now().plusWeeks(6);
+    LocalDate ordinary = LocalDate.now(Scenario.ZONE).plusWeeks(6);
     try (BrowserContext context = open.browser().newContext()) {
       Page page = context.newPage();
       page.navigate(server.address("/week/" + ordinary));
@@ -332,7 +333,13 @@ class AccessibilityTest {
         + server
             .enter(
                 "/api/pieces/SJ-R1-C/care",
-                Map.of("from", LocalDate.now().toString(), "reason", "Wine", "kind", "stain"))
+                Map.of(
+                    "from",
+                    LocalDate.now(Scenario.ZONE).toString(),
+                    "reason",
+                    "Wine",
+                    "kind",
+                    "stain"))
             .get("id")
             .asText();
   }

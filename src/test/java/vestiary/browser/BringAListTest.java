@@ -11,6 +11,7 @@ import com.microsoft.playwright.options.SelectOption;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /**
  * On the demo, on a phone and without a script: a list of another make is brought in and undone.
@@ -23,7 +24,7 @@ class BringAListTest {
 
   @Test
   void a_list_with_other_names_is_looked_at_tried_brought_in_and_undone() {
-    LocalDate day = LocalDate.now().plusWeeks(3);
+    LocalDate day = LocalDate.now(Scenario.ZONE).plusWeeks(3);
     String date = "%d.%d.%d".formatted(day.getDayOfMonth(), day.getMonthValue(), day.getYear());
     Page page =
         open.browser()

@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** Coming in by a device, and with a form that was filled in before. */
 @WithPackagedServer
@@ -74,7 +75,7 @@ class ComingInTest {
 
   @Test
   void what_is_typed_while_a_session_ends_is_sent_after_coming_in_again() {
-    LocalDate day = LocalDate.now().plusWeeks(5);
+    LocalDate day = LocalDate.now(Scenario.ZONE).plusWeeks(5);
     try (BrowserContext context = open.browser().newContext()) {
       Page page = context.newPage();
       Enter.demo(page, server, "/vestments");

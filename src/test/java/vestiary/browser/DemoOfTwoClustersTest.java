@@ -8,6 +8,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** The demo's two clusters: what the one has is not here for the other, but for what is lent. */
 @WithPackagedServer
@@ -18,7 +19,7 @@ class DemoOfTwoClustersTest {
 
   @Test
   void whoever_belongs_to_one_finds_nothing_at_the_addresses_of_the_other() {
-    LocalDate today = LocalDate.now();
+    LocalDate today = LocalDate.now(Scenario.ZONE);
     String mass =
         server
             .read("/api/masses?from=%s&to=%s".formatted(today, today.plusDays(6)))

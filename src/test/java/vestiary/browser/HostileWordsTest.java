@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** Words that would be scripts on a careless page are typed into every field of every form. */
 @WithPackagedServer
@@ -30,7 +31,7 @@ class HostileWordsTest {
       Enter.demo(page, server, "/week");
       for (String form :
           List.of(
-              "/masses/new?church=ht&time=10:00&date=" + LocalDate.now().plusDays(30),
+              "/masses/new?church=ht&time=10:00&date=" + LocalDate.now(Scenario.ZONE).plusDays(30),
               "/vestments/new",
               "/vestments/HT-W1-C",
               "/vestments/HT-W1-C/value",

@@ -10,13 +10,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** Two sacristans, each with a phone, want the same white set for the same hour. */
 @WithPackagedServer
 class LastWhiteSetTest {
 
   /** The demo's own Masses lie in the fortnight before. */
-  private static final LocalDate DAY = LocalDate.now().plusDays(25);
+  private static final LocalDate DAY = LocalDate.now(Scenario.ZONE).plusDays(25);
 
   private static final int PHONE = 390;
 

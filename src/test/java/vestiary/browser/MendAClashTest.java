@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** On the demo, without a script: one press mends the want of a white set, another undoes it. */
 @WithPackagedServer
@@ -69,7 +70,9 @@ class MendAClashTest {
   }
 
   private static JsonNode threeConcelebrants() {
-    LocalDate monday = LocalDate.now().minusDays(LocalDate.now().getDayOfWeek().getValue() - 1);
+    LocalDate monday =
+        LocalDate.now(Scenario.ZONE)
+            .minusDays(LocalDate.now(Scenario.ZONE).getDayOfWeek().getValue() - 1);
     JsonNode clashes =
         server.read("/api/clashes?from=%s&to=%s".formatted(monday, monday.plusDays(13)));
     return StreamSupport.stream(clashes.spliterator(), false)

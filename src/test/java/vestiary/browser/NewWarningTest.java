@@ -19,13 +19,14 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** A Mass is entered in the browser, and the warning is there before anybody asks. */
 @WithPackagedServer
 class NewWarningTest {
 
   /** The demo's own Masses lie in the fortnight before. */
-  private static final LocalDate AFTER_DEMO = LocalDate.now().plusDays(21);
+  private static final LocalDate AFTER_DEMO = LocalDate.now(Scenario.ZONE).plusDays(21);
 
   private static PackagedServer server;
   private static OpenBrowser open;
@@ -181,7 +182,7 @@ class NewWarningTest {
   }
 
   private static LocalDate roseSunday() {
-    return days("ht", LocalDate.now(), 366)
+    return days("ht", LocalDate.now(Scenario.ZONE), 366)
         .filter(day -> colours(day).contains("rose"))
         .map(NewWarningTest::date)
         .findFirst()

@@ -10,12 +10,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** What one person changes is seen by another who has the page open. */
 @WithPackagedServer
 class OpenPagesTest {
 
-  private static final LocalDate DAY = LocalDate.now().plusWeeks(6);
+  private static final LocalDate DAY = LocalDate.now(Scenario.ZONE).plusWeeks(6);
 
   private static PackagedServer server;
   private static OpenBrowser open;

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** On the demo: one press plans the week that falls short, another mends it. */
 @WithPackagedServer
@@ -51,7 +52,7 @@ class PlanTheWeekTest {
         open.browser()
             .newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))
             .newPage();
-    Enter.demo(page, server, "/week/" + LocalDate.now().plusWeeks(5));
+    Enter.demo(page, server, "/week/" + LocalDate.now(Scenario.ZONE).plusWeeks(5));
 
     press(page, "Plan this week");
 
@@ -63,7 +64,9 @@ class PlanTheWeekTest {
   }
 
   private static JsonNode threeConcelebrants() {
-    LocalDate monday = LocalDate.now().minusDays(LocalDate.now().getDayOfWeek().getValue() - 1);
+    LocalDate monday =
+        LocalDate.now(Scenario.ZONE)
+            .minusDays(LocalDate.now(Scenario.ZONE).getDayOfWeek().getValue() - 1);
     JsonNode clashes =
         server.read("/api/clashes?from=%s&to=%s".formatted(monday, monday.plusDays(13)));
     return StreamSupport.stream(clashes.spliterator(), false)

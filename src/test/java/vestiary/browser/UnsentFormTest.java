@@ -17,6 +17,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import vestiary.scenario.Scenario;
 
 /** On a phone in a sacristy with thick walls: what was typed is not lost, and is sent once. */
 @WithPackagedServer
@@ -25,7 +26,7 @@ class UnsentFormTest {
   private static final String UNSENT =
       "Not sent yet: no connection. It is kept on this phone and is sent when the connection is"
           + " back.";
-  private static final LocalDate DAY = LocalDate.now().plusDays(40);
+  private static final LocalDate DAY = LocalDate.now(Scenario.ZONE).plusDays(40);
 
   private static PackagedServer server;
   private static OpenBrowser open;
