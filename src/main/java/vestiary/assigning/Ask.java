@@ -60,10 +60,12 @@ final class Ask {
 
   /** All that is ahead on the dates that were asked for, counted as the cluster counts. */
   static Question ofAll(Scene scene) {
-    return of(
-        scene,
-        scene.cluster().policies().countBy(),
-        mass -> scene.isWithin(mass) && !mass.start().toInstant().isBefore(scene.now()));
+    return of(scene, scene.cluster().policies().countBy(), scene::isAhead);
+  }
+
+  /** Nothing to divide: what everybody does in any case. */
+  static Question ofNothing(Scene scene) {
+    return of(scene, scene.cluster().policies().countBy(), none -> false);
   }
 
   /** All that can be divided, and one Mass whatever it is. */

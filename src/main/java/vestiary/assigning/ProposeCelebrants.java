@@ -81,9 +81,12 @@ class ProposeCelebrants {
 
   /** For some Masses ahead alone, on the dates of the scene: all others keep who is named. */
   Found replace(Scene scene, Predicate<DatedMass> which) {
-    Predicate<DatedMass> ahead =
-        mass -> scene.isWithin(mass) && !mass.start().toInstant().isBefore(scene.now());
-    return answer(scene, Ask.of(scene, scene.cluster().policies().countBy(), ahead.and(which)));
+    return answer(
+        scene,
+        Ask.of(
+            scene,
+            scene.cluster().policies().countBy(),
+            mass -> scene.isAhead(mass) && which.test(mass)));
   }
 
   private static Found answer(Scene scene, Question question) {

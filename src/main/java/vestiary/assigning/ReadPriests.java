@@ -40,18 +40,20 @@ class ReadPriests {
   }
 
   /**
-   * All of them.
+   * All of one role.
    *
+   * @param role priests, or deacons, who lead what is no Mass
    * @param masses from which it is told where each sets out from, unless he serves one church: the
    *     one in which he celebrates most often
    * @param until not included
    */
   @Transactional
-  List<Priest> all(Cluster here, List<DatedMass> masses, Instant from, Instant until) {
+  List<Priest> all(
+      PersonRole role, Cluster here, List<DatedMass> masses, Instant from, Instant until) {
     Map<UUID, Ministry> serving = ministries.all();
     List<Absence> away = absences.between(from, until);
     return people.all().stream()
-        .filter(person -> person.role() == PersonRole.PRIEST && !person.isVisiting())
+        .filter(person -> person.role() == role && !person.isVisiting())
         .map(
             person ->
                 priest(

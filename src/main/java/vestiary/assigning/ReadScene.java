@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
@@ -19,6 +20,7 @@ import vestiary.cluster.ChurchCalendars;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
+import vestiary.people.PersonRole;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
 
@@ -66,6 +68,8 @@ class ReadScene {
     LocalDate from = first.minusDays(DAYS_AROUND);
     LocalDate to = last.plusDays(DAYS_AROUND);
     List<DatedMass> around = masses.between(from, to, here, churches);
+    Instant begin = from.atStartOfDay(here.zone()).toInstant();
+    Instant end = to.plusDays(1).atStartOfDay(here.zone()).toInstant();
     return new Scene(
         here,
         churches,
@@ -74,11 +78,8 @@ class ReadScene {
         clock.instant(),
         around,
         days(here, churches, from, to.plusDays(1)),
-        priests.all(
-            here,
-            around,
-            from.atStartOfDay(here.zone()).toInstant(),
-            to.plusDays(1).atStartOfDay(here.zone()).toInstant()),
+        priests.all(PersonRole.PRIEST, here, around, begin, end),
+        priests.all(PersonRole.DEACON, here, around, begin, end),
         priests.visiting(),
         people.byId(),
         asked.of(around),

@@ -30,6 +30,7 @@ import vestiary.vesting.MassId;
  * @param now before it nothing is divided any more
  * @param masses of these dates and of two days on either side, by start
  * @param days what the calendar of each church says of each of these dates and of one more
+ * @param deacons of the cluster, among whom no Mass is divided
  * @param visiting priests from outside, who are not counted on, by surname
  * @param asked who was asked for where somebody else was named in his place, as long as that one is
  *     named
@@ -43,6 +44,7 @@ record Scene(
     List<DatedMass> masses,
     Map<Church, Map<LocalDate, Day>> days,
     List<Priest> priests,
+    List<Priest> deacons,
     List<Person> visiting,
     Map<UUID, Person> people,
     Map<MassId, PriestId> asked,
@@ -52,6 +54,7 @@ record Scene(
     churches = List.copyOf(churches);
     masses = List.copyOf(masses);
     priests = List.copyOf(priests);
+    deacons = List.copyOf(deacons);
     visiting = List.copyOf(visiting);
     people = Map.copyOf(people);
     asked = Map.copyOf(asked);
@@ -60,6 +63,11 @@ record Scene(
   /** Whether it begins on one of the dates that were asked for. */
   boolean isWithin(DatedMass mass) {
     return !mass.date().isBefore(first) && !mass.date().isAfter(last);
+  }
+
+  /** Whether it is one of those, and not begun. */
+  boolean isAhead(DatedMass mass) {
+    return isWithin(mass) && !mass.start().toInstant().isBefore(now);
   }
 
   /** The Mass of that id; empty if it is none of these. */
@@ -98,9 +106,7 @@ record Scene(
         Stream.concat(masses.stream().filter(one -> !one.id().equals(mass.id())), Stream.of(mass))
             .sorted(Comparator.comparing(one -> one.start().toInstant()))
             .toList();
-    return new Scene(
-        cluster, churches, first, last, now, others, days, priests, visiting, people, asked,
-        journeys);
+    return with(others, priests);
   }
 
   /** The same, as if one of the priests were away on all dates that were asked for. */
@@ -113,8 +119,28 @@ record Scene(
         priests.stream()
             .map(priest -> priest.id().value().equals(person) ? priest.away(absence) : priest)
             .toList();
+    return with(masses, others);
+  }
+
+  /** The same, the deacons counted among the priests: for what is no Mass. */
+  Scene withDeacons() {
+    return with(masses, Stream.concat(deacons.stream(), priests.stream()).toList());
+  }
+
+  private Scene with(List<DatedMass> otherMasses, List<Priest> otherPriests) {
     return new Scene(
-        cluster, churches, first, last, now, masses, days, others, visiting, people, asked,
+        cluster,
+        churches,
+        first,
+        last,
+        now,
+        otherMasses,
+        days,
+        otherPriests,
+        deacons,
+        visiting,
+        people,
+        asked,
         journeys);
   }
 }

@@ -5,6 +5,8 @@ import static vestiary.web.Speech.say;
 import java.util.List;
 import vestiary.allocation.celebrant.MassToServe;
 import vestiary.allocation.celebrant.PriestId;
+import vestiary.people.Person;
+import vestiary.planning.MassWords;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.MassId;
 import vestiary.web.Link;
@@ -15,14 +17,29 @@ final class StandInWords {
 
   private StandInWords() {}
 
-  static StandInsView view(ProposeCelebrants.Found found, String back) {
+  static StandInsView view(ProposeCelebrants.Found found, List<RiteStandIn> rites, String back) {
     List<MassToServe> changed = found.changed();
     return new StandInsView(
-        lead(found.question().masses().size(), changed.size()),
+        found.question().masses().isEmpty()
+            ? ""
+            : lead(found.question().masses().size(), changed.size()),
         changed.stream().map(mass -> taken(mass, found)).toList(),
         found.proposal().wants().stream().map(want -> wanting(want.mass(), found)).toList(),
         changed.stream().map(mass -> ProposalSheet.value(mass, found)).toList(),
+        rites.stream().map(StandInWords::rite).toList(),
         back);
+  }
+
+  private static Link rite(RiteStandIn one) {
+    DatedMass rite = one.rite();
+    String which = "%s, %s".formatted(ProposalSheet.when(rite), MassWords.noun(rite));
+    return new Link(
+        one.able().isEmpty()
+            ? say("%s: nobody of the cluster could lead it", which)
+            : say(
+                "%s: %s could lead it",
+                which, Speech.list(one.able().stream().map(Person::inWords).toList())),
+        "/masses/" + rite.id().value());
   }
 
   private static String lead(int all, int taken) {

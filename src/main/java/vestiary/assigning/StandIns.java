@@ -13,7 +13,10 @@ import vestiary.allocation.celebrant.Priest;
 import vestiary.allocation.celebrant.PriestId;
 import vestiary.schedule.DatedMass;
 
-/** Who could take the Masses whose celebrant is away, so that one press can name them. */
+/**
+ * Who could take the Masses whose celebrant is away, so that one press can name them, and who could
+ * lead what is no Mass.
+ */
 @ApplicationScoped
 public class StandIns {
 
@@ -30,7 +33,7 @@ public class StandIns {
   }
 
   /**
-   * For Masses ahead alone; all others stay as they are. None if no celebrant is away, and for a
+   * For what is ahead alone; all others stay as they are. None if no celebrant is away, and for a
    * visitor who may not name celebrants. Only to load them a transaction is taken, and none while
    * they are divided.
    *
@@ -44,9 +47,10 @@ public class StandIns {
     }
     Scene scene = read.between(first, last);
     ProposeCelebrants.Found found = propose.replace(scene, mass -> isAway(mass, scene));
-    return found.question().masses().isEmpty()
+    List<RiteStandIn> rites = RiteStandIn.all(found);
+    return found.question().masses().isEmpty() && rites.isEmpty()
         ? List.of()
-        : List.of(StandInWords.view(found, back));
+        : List.of(StandInWords.view(found, rites, back));
   }
 
   /**
@@ -58,7 +62,8 @@ public class StandIns {
     return done.of(id, back);
   }
 
-  private static boolean isAway(DatedMass mass, Scene scene) {
+  /** Whether whoever of the priests of the scene is named for it is away then. */
+  static boolean isAway(DatedMass mass, Scene scene) {
     Instant start = mass.start().toInstant();
     Instant end = mass.end().toInstant();
     Set<PriestId> away =

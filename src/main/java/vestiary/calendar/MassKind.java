@@ -41,6 +41,19 @@ public enum MassKind implements Term {
     };
   }
 
+  /**
+   * Whether a deacon may lead it as a priest may: Benediction (Holy Communion and Worship of the
+   * Eucharist 91), a procession, baptism (can. 861 § 1, from memory) and a funeral without Mass
+   * (Order of Christian Funerals 14, from memory). The celebration of the Passion is a priest’s
+   * (Roman Missal, Good Friday 5), and of another liturgy nobody has said what it is.
+   */
+  public boolean canBeLedByDeacon() {
+    return switch (this) {
+      case BENEDICTION, PROCESSION, BAPTISM_OUTSIDE_MASS, FUNERAL_OUTSIDE_MASS -> true;
+      default -> false;
+    };
+  }
+
   /** Whether the Eucharist is celebrated. */
   public boolean isMass() {
     return ordinal() < GOOD_FRIDAY.ordinal();

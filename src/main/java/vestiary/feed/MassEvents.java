@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import vestiary.cluster.Cluster;
+import vestiary.people.Attendance;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
 import vestiary.planning.RoleAt;
@@ -29,11 +30,15 @@ final class MassEvents {
     this.tongue = tongue;
   }
 
-  /** One of that person's own: he is engaged. */
-  CalendarEvent ofPerson(ReadStamped.Stamped one, UUID person) {
+  /** One of that person's own: he is engaged, unless he is away then. */
+  CalendarEvent ofPerson(ReadStamped.Stamped one, UUID person, Attendance attendance) {
     DatedMass mass = one.mass();
-    String role = tongue.say("role." + RoleAt.word(mass, person));
-    return event(one, what(mass), role + ". " + setOut(mass), true);
+    boolean isAway = RoleAt.isAway(mass, person, attendance);
+    return event(
+        one,
+        isAway ? tongue.say("feed.away", what(mass)) : what(mass),
+        "%s. %s".formatted(tongue.deed(mass, person, attendance), setOut(mass)),
+        !isAway);
   }
 
   /** One of a church. */

@@ -27,7 +27,6 @@ import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
-import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadStamped;
 import vestiary.telling.LanguageOfReader;
 import vestiary.telling.Tongue;
@@ -50,6 +49,7 @@ class MassFeeds {
   private final CurrentVisitor current;
   private final PersonOfUser who;
   private final LanguageOfReader languages;
+  private final OwnMasses own;
   private final OwnJourneys journeys;
   private final Clock clock;
 
@@ -59,6 +59,7 @@ class MassFeeds {
       CurrentVisitor current,
       PersonOfUser who,
       LanguageOfReader languages,
+      OwnMasses own,
       OwnJourneys journeys,
       Clock clock) {
     this.masses = masses;
@@ -66,6 +67,7 @@ class MassFeeds {
     this.current = current;
     this.who = who;
     this.languages = languages;
+    this.own = own;
     this.journeys = journeys;
     this.clock = clock;
   }
@@ -78,7 +80,7 @@ class MassFeeds {
   @Operation(
       summary = "The Masses and journeys of whoever the key belongs to (iCalendar, RFC 5545)",
       description =
-          "Cancelled Masses stay in it, marked as cancelled, until their day is past. A celebrant has the ways between two churches, a sacristan the journeys of the vestments of theirs.")
+          "Cancelled Masses stay in it, marked as cancelled, until their day is past; those at which somebody is named who is away then say so and leave him free. A celebrant has the ways between two churches, a sacristan the journeys of the vestments of theirs.")
   public Response mine(
       @Parameter(description = "The key of a feed") @QueryParam("key") String key,
       @Context Request request) {
@@ -98,7 +100,7 @@ class MassFeeds {
         here.name(),
         OwnJourneys.together(
             Stream.concat(
-                person.stream().flatMap(one -> ofPerson(one, here, tongue)),
+                person.stream().flatMap(one -> own.of(one, stamped(here), tongue)),
                 ofSacristan(user, here, tongue))));
   }
 
@@ -137,22 +139,6 @@ class MassFeeds {
   private List<ReadStamped.Stamped> stamped(Cluster here) {
     LocalDate today = LocalDate.now(clock.withZone(here.zone()));
     return masses.between(today.minusDays(DAYS_BACK), today.plusDays(DAYS_AHEAD));
-  }
-
-  /** Masses and the ways between them. */
-  private Stream<CalendarEvent> ofPerson(UUID person, Cluster here, Tongue tongue) {
-    MassEvents events = new MassEvents(here, tongue);
-    List<ReadStamped.Stamped> theirs =
-        stamped(here).stream().filter(one -> one.mass().isNamed(person)).toList();
-    List<DatedMass> standing =
-        theirs.stream()
-            .map(ReadStamped.Stamped::mass)
-            .filter(mass -> !mass.chosen().cancelled())
-            .filter(mass -> mass.people().stream().anyMatch(p -> p.id().equals(person)))
-            .toList();
-    return Stream.concat(
-        theirs.stream().map(one -> events.ofPerson(one, person)),
-        journeys.drives(standing, tongue).stream());
   }
 
   private Stream<CalendarEvent> ofSacristan(Visitor.User user, Cluster here, Tongue tongue) {

@@ -12,7 +12,10 @@ import java.util.Map;
 import java.util.UUID;
 import vestiary.cluster.OneByOne;
 
-/** Counts how often journeys have changed, of which no row is kept. */
+/**
+ * Counts how often events have changed of which no row is kept: journeys, and that somebody is away
+ * from a Mass.
+ */
 @ApplicationScoped
 class StampEvents {
 
@@ -30,6 +33,26 @@ class StampEvents {
   }
 
   /**
+   * Of what changes are counted.
+   *
+   * @param ends after which it is forgotten some day
+   * @param digest another one is a change
+   */
+  private record Counted(UUID id, Instant ends, String digest) {
+
+    static Counted of(String name, CalendarEvent event) {
+      return new Counted(
+          UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)),
+          event.end().toInstant(),
+          StampEvents.digest(event));
+    }
+
+    boolean isAsKnown(Map<UUID, EventStampRow> known) {
+      return known.containsKey(id) && known.get(id).digest.equals(digest);
+    }
+  }
+
+  /**
    * The same events with their counts. Nothing is written while they are as they were when they
    * were asked for last.
    *
@@ -37,61 +60,89 @@ class StampEvents {
    */
   @Transactional(Transactional.TxType.MANDATORY)
   List<CalendarEvent> stamp(List<CalendarEvent> events) {
-    List<UUID> ids = events.stream().map(StampEvents::id).toList();
-    Map<UUID, EventStampRow> known = rows.byId(ids);
-    if (!changed(events, known).isEmpty()) {
-      known.values().forEach(rows.getEntityManager()::detach);
-      // Two programs may ask at the same moment, and one change is counted once.
-      turns.waitForTurn();
-      known = rows.byId(ids);
-      count(changed(events, known), known);
-      known = rows.byId(ids);
-    }
+    List<Counted> all = events.stream().map(event -> Counted.of(event.uid(), event)).toList();
+    Map<UUID, EventStampRow> known = count(all, rows.byId(ids(all)));
     List<CalendarEvent> stamped = new ArrayList<>();
-    for (CalendarEvent event : events) {
-      EventStampRow row = known.get(id(event));
-      stamped.add(event.stamped(row.sequence, row.changedAt));
+    for (int i = 0; i < events.size(); i++) {
+      EventStampRow row = known.get(all.get(i).id());
+      stamped.add(events.get(i).stamped(row.sequence, row.changedAt));
     }
     return stamped;
   }
 
-  private static List<CalendarEvent> changed(
-      List<CalendarEvent> events, Map<UUID, EventStampRow> known) {
-    return events.stream()
-        .filter(event -> !known.containsKey(id(event)) || !isAsKnown(event, known))
-        .toList();
+  /**
+   * Masses of one person, whose own counts know nothing of it that he is away or back: of those
+   * from which he was ever found away, every change of what his calendar says is counted besides.
+   * Both counts only grow, and so does their sum (RFC 5545, 3.8.7.4).
+   *
+   * @param masses he is away from those that leave him free
+   */
+  @Transactional(Transactional.TxType.MANDATORY)
+  List<CalendarEvent> countAway(List<CalendarEvent> masses, UUID person) {
+    List<Counted> all =
+        masses.stream().map(mass -> Counted.of(mass.uid() + " " + person, mass)).toList();
+    Map<UUID, EventStampRow> before = rows.byId(ids(all));
+    List<Counted> away = new ArrayList<>();
+    for (int i = 0; i < masses.size(); i++) {
+      if (!masses.get(i).busy() || before.containsKey(all.get(i).id())) {
+        away.add(all.get(i));
+      }
+    }
+    Map<UUID, EventStampRow> known = count(away, before);
+    List<CalendarEvent> stamped = new ArrayList<>();
+    for (int i = 0; i < masses.size(); i++) {
+      EventStampRow row = known.get(all.get(i).id());
+      stamped.add(row == null ? masses.get(i) : countedOn(masses.get(i), row));
+    }
+    return stamped;
   }
 
-  private void count(List<CalendarEvent> changed, Map<UUID, EventStampRow> known) {
+  /** That he was found away for the first time is a change already. */
+  private static CalendarEvent countedOn(CalendarEvent mass, EventStampRow row) {
+    return mass.stamped(
+        mass.sequence() + 1 + row.sequence,
+        row.changedAt.isAfter(mass.changed()) ? row.changedAt : mass.changed());
+  }
+
+  /** Counts what has changed, and gives what is known then. */
+  private Map<UUID, EventStampRow> count(List<Counted> all, Map<UUID, EventStampRow> before) {
+    if (all.stream().allMatch(one -> one.isAsKnown(before))) {
+      return before;
+    }
+    before.values().forEach(rows.getEntityManager()::detach);
+    // Two programs may ask at the same moment, and one change is counted once.
+    turns.waitForTurn();
+    Map<UUID, EventStampRow> known = rows.byId(ids(all));
+    note(all.stream().filter(one -> !one.isAsKnown(known)).toList(), known);
+    return rows.byId(ids(all));
+  }
+
+  private static List<UUID> ids(List<Counted> all) {
+    return all.stream().map(Counted::id).toList();
+  }
+
+  private void note(List<Counted> changed, Map<UUID, EventStampRow> known) {
     Instant now = clock.instant();
-    for (CalendarEvent event : changed) {
-      EventStampRow row = known.get(id(event));
+    for (Counted one : changed) {
+      EventStampRow row = known.get(one.id());
       if (row == null) {
         row = new EventStampRow();
-        row.id = id(event);
-        note(row, event, now);
+        row.id = one.id();
+        note(row, one, now);
         rows.persist(row);
       } else {
         row.sequence++;
-        note(row, event, now);
+        note(row, one, now);
       }
     }
     rows.flush();
     rows.forget(now.minus(KEPT));
   }
 
-  private static void note(EventStampRow row, CalendarEvent event, Instant now) {
+  private static void note(EventStampRow row, Counted one, Instant now) {
     row.changedAt = now;
-    row.endsAt = event.end().toInstant();
-    row.digest = digest(event);
-  }
-
-  private static boolean isAsKnown(CalendarEvent event, Map<UUID, EventStampRow> known) {
-    return known.get(id(event)).digest.equals(digest(event));
-  }
-
-  private static UUID id(CalendarEvent event) {
-    return UUID.nameUUIDFromBytes(event.uid().getBytes(StandardCharsets.UTF_8));
+    row.endsAt = one.ends();
+    row.digest = one.digest();
   }
 
   private static String digest(CalendarEvent event) {

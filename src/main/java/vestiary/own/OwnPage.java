@@ -98,12 +98,15 @@ class OwnPage {
   private OwnView view(Person person) {
     LocalDate today = LocalDate.now(clock.withZone(cluster.cluster().zone()));
     LocalDate last = today.plusDays(DAYS - 1L);
-    List<OwnView.Own> masses = new OwnSheet(check.load(today, last), person.id()).masses();
+    OwnSheet sheet = new OwnSheet(check.load(today, last), person.id());
+    List<OwnView.Own> masses = sheet.masses();
     List<TripView> trips = driving.of(person.id(), today, last);
     return new OwnView(
         frames.of("mine", "/mine"),
         person.calledName(),
-        "%s: %s.".formatted(Speech.span(today, last), counted(masses.size(), trips.size())),
+        "%s: %s."
+            .formatted(
+                Speech.span(today, last), counted(masses.size(), sheet.away(), trips.size())),
         turn(),
         absences.of(person.id(), clock.instant()).stream()
             .map(one -> AbsenceWords.span(one, cluster.cluster().zone()))
@@ -120,6 +123,11 @@ class OwnPage {
         new Link(say("The week"), "/week"),
         new Link(say("Your letters"), "/letters/mine"),
         new Link(say("Your account"), "/account"));
+  }
+
+  private static String counted(int named, int away, int trips) {
+    String asked = counted(named - away, trips);
+    return away == 0 ? asked : say("%s; named while away: %d", asked, away);
   }
 
   private static String counted(int masses, int trips) {

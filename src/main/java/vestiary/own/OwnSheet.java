@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.planning.ClashSeverity;
 import vestiary.planning.MassWords;
 import vestiary.planning.PieceNouns;
 import vestiary.planning.RoleAt;
@@ -39,20 +41,57 @@ final class OwnSheet {
   }
 
   List<OwnView.Own> masses() {
-    return span.asked().stream().filter(mass -> mass.isNamed(person)).map(this::own).toList();
+    return named().map(this::own).toList();
+  }
+
+  /** How many of them fall into a time in which the person is away. */
+  int away() {
+    return (int) named().filter(this::isAway).count();
+  }
+
+  private Stream<DatedMass> named() {
+    return span.asked().stream().filter(mass -> mass.isNamed(person));
   }
 
   private OwnView.Own own(DatedMass mass) {
+    boolean isAway = isAway(mass);
+    return own(
+        mass,
+        isAway ? severity(mass).id() : "",
+        isAway ? away(mass) : deed(mass),
+        isAway ? "" : wears(mass));
+  }
+
+  private OwnView.Own own(DatedMass mass, String mark, String deed, String wears) {
     String address = "/masses/" + mass.id().value();
     return new OwnView.Own(
         "%s, %s".formatted(Speech.day(mass.date()), Speech.clock(mass.start())),
         mass.church().name(),
-        deed(mass),
+        mark,
+        deed,
         MassWords.whole(mass, Speech.localeOr(span.cluster().language())),
         DayWords.ribbon(mass.colour()),
-        wears(mass),
+        wears,
         address,
         address + "/vesture");
+  }
+
+  private boolean isAway(DatedMass mass) {
+    return RoleAt.isAway(mass, person, span.attendance());
+  }
+
+  /** Without its celebrant it cannot stay so; without anybody else it can be celebrated. */
+  private ClashSeverity severity(DatedMass mass) {
+    return RoleAt.leads(mass, person) ? ClashSeverity.MUST : ClashSeverity.DECIDE;
+  }
+
+  private String away(DatedMass mass) {
+    if (!RoleAt.leads(mass, person)) {
+      return say("You are away then; another may be named");
+    }
+    return mass.kind().isMass()
+        ? say("You are away then; another is to be named to celebrate")
+        : say("You are away then; another is to be named to lead");
   }
 
   private String deed(DatedMass mass) {

@@ -35,15 +35,17 @@ record OwnView(
    * One Mass or other liturgy.
    *
    * @param moment for example "Tuesday 8 December, 18:30"
-   * @param deed what is done there, for example "You celebrate"
+   * @param mark severity of the clash where the person is away then; empty where not
+   * @param deed what is done there, for example "You celebrate"; or that the person is away then
    * @param what the Mass itself, for example "of Sunday, Second Sunday of Advent"
-   * @param wears what is worn, with the pieces where a plan names them
+   * @param wears what is worn, with the pieces where a plan names them; empty if nothing is said
    * @param mass where the Mass stands
    * @param vesture where it stands what everybody wears
    */
   record Own(
       String moment,
       String church,
+      String mark,
       String deed,
       String what,
       Ribbon ribbon,

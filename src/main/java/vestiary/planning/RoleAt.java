@@ -2,6 +2,7 @@ package vestiary.planning;
 
 import java.util.Optional;
 import java.util.UUID;
+import vestiary.people.Attendance;
 import vestiary.people.PersonRole;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ServesAs;
@@ -35,12 +36,25 @@ public final class RoleAt {
     return serves(mass, person).map(ServesAs::id).orElseGet(() -> of(mass, person).id());
   }
 
+  /** Whether he is the one without whom it cannot be, and not only with him or serving. */
+  public static boolean leads(DatedMass mass, UUID person) {
+    return mass.findCelebrant().filter(one -> one.id().equals(person)).isPresent();
+  }
+
+  /**
+   * Whether somebody is away at any moment of a Mass: then he does nothing there, whatever he is
+   * named for.
+   */
+  public static boolean isAway(DatedMass mass, UUID person, Attendance attendance) {
+    return attendance.find(person, mass.start().toInstant(), mass.end().toInstant()).isPresent();
+  }
+
   /**
    * Of those who celebrate or assist: whoever leads is principal celebrant, or minister where it is
    * no Mass.
    */
   public static Role of(DatedMass mass, UUID person) {
-    if (mass.findCelebrant().filter(p -> p.id().equals(person)).isPresent()) {
+    if (leads(mass, person)) {
       return mass.kind().isMass() ? Role.PRINCIPAL : Role.MINISTER;
     }
     boolean isDeacon =

@@ -106,8 +106,9 @@ record ReviewView(
   /**
    * @param about where and when
    * @param more to the clash; without an address in a week that is looked back at
+   * @param mends to what mends it; without an address there, and where there is no page for it
    */
-  record Note(int number, ClashMark mark, String about, String sentence, Link more) {}
+  record Note(int number, ClashMark mark, String about, String sentence, Link more, Link mends) {}
 
   /**
    * @param days numbers of the days of the month

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import vestiary.calendar.Term;
+import vestiary.planning.Clash;
 import vestiary.planning.ClashSeverity;
 import vestiary.web.ClashMark;
 import vestiary.web.DayWords;
@@ -26,7 +28,7 @@ final class WeekTable {
   private final boolean isNow;
 
   /**
-   * @param isNow whether links lead to its Masses and clashes, which may be gone otherwise
+   * @param isNow whether links lead to its Masses, which may be gone otherwise
    */
   WeekTable(WeekSeen week, Reader reader, boolean isNow) {
     this.week = week;
@@ -47,30 +49,26 @@ final class WeekTable {
         .toList();
   }
 
-  List<ReviewView.Note> notes() {
+  /**
+   * What stands in the way, by number from 1.
+   *
+   * @param there clashes that there are now and links may lead to; none of a week as it was signed
+   */
+  List<ReviewView.Note> notes(List<Clash> there) {
     return IntStream.range(0, week.clashes().size())
-        .mapToObj(
-            at -> {
-              ClashSeen clash = week.clashes().get(at);
-              return new ReviewView.Note(
-                  at + 1, mark(clash), clash.about(), clash.title() + ".", link(clash));
-            })
+        .mapToObj(at -> note(at + 1, week.clashes().get(at), there))
         .toList();
   }
 
-  private Link link(ClashSeen clash) {
-    return isNow
-        ? clash.masses().stream()
-            .flatMap(id -> week.masses().stream().filter(mass -> mass.id().equals(id)))
-            .findFirst()
-            .map(mass -> address(clash, mass))
-            .orElse(Link.NONE)
-        : Link.NONE;
-  }
-
-  private static Link address(ClashSeen clash, MassSeen mass) {
-    return new Link(
-        say("See why"), "/clashes/%s/%s".formatted(mass.start().toLocalDate(), clash.id()));
+  private static ReviewView.Note note(int number, ClashSeen seen, List<Clash> there) {
+    Optional<Clash> now = there.stream().filter(one -> one.id().equals(seen.id())).findFirst();
+    return new ReviewView.Note(
+        number,
+        mark(seen),
+        seen.about(),
+        seen.title() + ".",
+        now.map(one -> new Link(say("See why"), one.address())).orElse(Link.NONE),
+        now.map(Clash::mends).orElse(Link.NONE));
   }
 
   private ReviewView.Mass mass(MassSeen mass) {

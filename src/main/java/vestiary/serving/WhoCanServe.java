@@ -10,6 +10,7 @@ import java.util.UUID;
 import vestiary.people.Attendance;
 import vestiary.people.Ministry;
 import vestiary.people.Person;
+import vestiary.planning.RoleAt;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ServesAs;
 import vestiary.web.Choice;
@@ -89,9 +90,7 @@ record WhoCanServe(
   }
 
   private boolean isAway(Person person) {
-    return attendance
-        .find(person.id(), mass.start().toInstant(), mass.end().toInstant())
-        .isPresent();
+    return RoleAt.isAway(mass, person.id(), attendance);
   }
 
   private Optional<DatedMass> findElsewhere(Person person) {

@@ -9,6 +9,7 @@ import java.util.UUID;
 import vestiary.calendar.Colour;
 import vestiary.calendar.Term;
 import vestiary.cluster.Church;
+import vestiary.people.Attendance;
 import vestiary.people.Person;
 import vestiary.planning.RoleAt;
 import vestiary.schedule.DatedMass;
@@ -21,18 +22,21 @@ final class ChangeWords {
   private final Map<UUID, Person> people;
   private final Map<UUID, Church> churches;
   private final java.time.ZoneId zone;
+  private final Attendance attendance;
 
   ChangeWords(
       Tongue tongue,
       UUID reader,
       Map<UUID, Person> people,
       Map<UUID, Church> churches,
-      java.time.ZoneId zone) {
+      java.time.ZoneId zone,
+      Attendance attendance) {
     this.tongue = tongue;
     this.reader = reader;
     this.people = people;
     this.churches = churches;
     this.zone = zone;
+    this.attendance = attendance;
   }
 
   /**
@@ -73,7 +77,7 @@ final class ChangeWords {
               ? tongue.say("change.restored")
               : tongue.say(before.absent() ? "change.new" : "change.given"));
       lines.add(
-          tongue.say("role." + RoleAt.word(mass, reader))
+          tongue.deed(mass, reader, attendance)
               + ": "
               + tongue.say("what", tongue.whole(mass), tongue.colour(mass.colour())));
       return;

@@ -52,7 +52,8 @@ final class PersonWeek {
   }
 
   String lead() {
-    return tongue.say("week.person.lead", masses().size(), trips.size());
+    int away = (int) masses().stream().filter(this::isAway).count();
+    return tongue.say("week.person.lead", masses().size() - away, trips.size(), away);
   }
 
   private List<DatedMass> masses() {
@@ -62,14 +63,20 @@ final class PersonWeek {
   private LetterView.Item item(DatedMass mass) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        tongue.say("role." + RoleAt.word(mass, person.id()))
+        tongue.deed(mass, person.id(), week.span().attendance())
             + ": "
             + tongue.say("what", tongue.whole(mass), tongue.colour(mass.colour())));
-    Optional<Role> vests = RoleAt.findVests(mass, person.id());
-    lines.add(wears(mass, vests));
-    vests.ifPresent(role -> named(mass, role, lines));
+    if (!isAway(mass)) {
+      Optional<Role> vests = RoleAt.findVests(mass, person.id());
+      lines.add(wears(mass, vests));
+      vests.ifPresent(role -> named(mass, role, lines));
+    }
     return new LetterView.Item(
         "%s, %s".formatted(tongue.moment(mass.start()), MassPlace.of(mass)), lines);
+  }
+
+  private boolean isAway(DatedMass mass) {
+    return RoleAt.isAway(mass, person.id(), week.span().attendance());
   }
 
   private String wears(DatedMass mass, Optional<Role> vests) {

@@ -18,8 +18,10 @@ import vestiary.cluster.ReadCluster;
 import vestiary.mail.LetterKind;
 import vestiary.mail.MailServer;
 import vestiary.mail.ReaderAddresses;
+import vestiary.people.Attendance;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
+import vestiary.planning.AttendanceAtMasses;
 import vestiary.problem.Refused;
 import vestiary.schedule.DatedMass;
 import vestiary.schedule.ReadMasses;
@@ -36,6 +38,7 @@ class TellChanges {
   private final ReadMasses masses;
   private final ReadCluster cluster;
   private final FindPeople people;
+  private final AttendanceAtMasses attendance;
   private final ReaderAddresses addresses;
   private final ChooseLetters choices;
   private final PostLetter post;
@@ -46,6 +49,7 @@ class TellChanges {
       ReadMasses masses,
       ReadCluster cluster,
       FindPeople people,
+      AttendanceAtMasses attendance,
       ReaderAddresses addresses,
       ChooseLetters choices,
       PostLetter post) {
@@ -54,6 +58,7 @@ class TellChanges {
     this.masses = masses;
     this.cluster = cluster;
     this.people = people;
+    this.attendance = attendance;
     this.addresses = addresses;
     this.choices = choices;
     this.post = post;
@@ -112,6 +117,7 @@ class TellChanges {
     Map<UUID, Church> churches =
         cluster.churches().stream()
             .collect(Collectors.toMap(c -> c.id().value(), Function.identity()));
+    Attendance there = attendance.of(changed.stream().flatMap(one -> one.now().stream()).toList());
     Set<UUID> concerned = new LinkedHashSet<>();
     changed.forEach(
         one -> {
@@ -126,7 +132,7 @@ class TellChanges {
         tell(
             reader,
             changed,
-            new ChangeWords(tongue, reader, persons, churches, here.zone()),
+            new ChangeWords(tongue, reader, persons, churches, here.zone(), there),
             tongue);
       }
     }

@@ -7,10 +7,13 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.UUID;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
+import vestiary.people.Attendance;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
+import vestiary.planning.RoleAt;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.PieceKind;
 
@@ -127,6 +130,17 @@ public final class Tongue {
       case "" -> person.role() == PersonRole.DEACON ? say("deacon", person.name()) : person.name();
       default -> person.title() + " " + person.name();
     };
+  }
+
+  /**
+   * What somebody who is named at a Mass does there, for example "You celebrate"; or that he is
+   * away then.
+   */
+  public String deed(DatedMass mass, UUID person, Attendance attendance) {
+    if (!RoleAt.isAway(mass, person, attendance)) {
+      return say("role." + RoleAt.word(mass, person));
+    }
+    return say("away." + (RoleAt.leads(mass, person) ? RoleAt.of(mass, person).id() : "other"));
   }
 
   /** The Mass with its celebration, for example "of Sunday, Second Sunday of Advent". */

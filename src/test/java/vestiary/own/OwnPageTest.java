@@ -1,5 +1,6 @@
 package vestiary.own;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.quarkus.test.junit.QuarkusTest;
@@ -8,6 +9,7 @@ import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.access.Role;
@@ -119,6 +121,92 @@ class OwnPageTest {
             .get("/mine");
 
     Page.of(answer.asString()).says("Casulla y estola.");
+  }
+
+  @Test
+  void over_a_mass_at_which_he_is_away_he_is_told_so_and_that_another_is_to_be_named() {
+    Planning.applied("2026-11-30", "2026-12-13");
+    String token = userWho("cosmas-ilverton");
+    String mass = id("sa", "2026-12-06T10:45");
+    assertTrue(line(token, mass).contains("You celebrate: "), line(token, mass));
+    assertTrue(line(token, mass).contains("Set out for you: "), line(token, mass));
+
+    away("cosmas-ilverton", "2026-12-06");
+
+    String line = line(token, mass);
+    assertTrue(
+        line.contains("You are away then; another is to be named to celebrate: Second Sunday"),
+        line);
+    assertTrue(line.contains("#mark-must"), line);
+    assertFalse(line.contains("You celebrate") || line.contains("Set out for you"), line);
+    Page.of(mine(token)).says("; named while away: ", "You celebrate: ");
+    Page.of(
+            LettingIn.program(token)
+                .accept("text/html")
+                .header("Accept-Language", "es")
+                .get("/mine")
+                .asString())
+        .says("Usted está ausente entonces; hay que nombrar a otro que celebre: ");
+  }
+
+  @Test
+  void another_is_to_be_named_to_lead_what_is_no_mass() {
+    String mass =
+        Sending.mass(
+                Map.of(
+                    "church", "sa",
+                    "start", "2026-12-03T15:00",
+                    "mass", "benediction",
+                    "celebrant", "cosmas-ilverton"))
+            .get("id")
+            .toString();
+    String token = userWho("cosmas-ilverton");
+    assertTrue(line(token, mass).contains("You lead: "), line(token, mass));
+
+    away("cosmas-ilverton", "2026-12-03");
+
+    String line = line(token, mass);
+    assertTrue(line.contains("You are away then; another is to be named to lead: "), line);
+  }
+
+  @Test
+  void who_serves_and_is_away_is_told_that_another_may_be_named() {
+    String mass = id("ht", "2026-12-05T10:30");
+    Sending.put(
+            "/api/masses/%s/serving".formatted(mass),
+            Map.of("serving", List.of(Map.of("person", "odo-larkspire"))))
+        .then()
+        .statusCode(200);
+    String token = userWho("odo-larkspire");
+    assertTrue(line(token, mass).contains("You read: "), line(token, mass));
+
+    away("odo-larkspire", "2026-12-05");
+
+    String line = line(token, mass);
+    assertTrue(line.contains("You are away then; another may be named: "), line);
+    assertTrue(line.contains("#mark-decide"), line);
+    assertFalse(line.contains("You read"), line);
+    Page.of(mine(token)).says("nothing is asked of you; named while away: 1.");
+  }
+
+  private static String id(String church, String start) {
+    return Asking.mass(church, start).get("id").toString();
+  }
+
+  private static void away(String person, String date) {
+    Sending.post("/api/people/%s/absences".formatted(person), Map.of("from", date, "to", date))
+        .then()
+        .statusCode(201);
+  }
+
+  /** What the page says of one Mass. */
+  private static String line(String token, String mass) {
+    return Stream.of(mine(token).split("<li>"))
+        .filter(line -> line.contains("/masses/" + mass + "\""))
+        .findFirst()
+        .orElseThrow()
+        .split("</li>")[0]
+        .replaceAll("</?b>", "");
   }
 
   private static String mine(String token) {

@@ -6,6 +6,7 @@ import static org.hamcrest.Matchers.empty;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.hasSize;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static vestiary.scenario.Browsing.page;
@@ -31,6 +32,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import vestiary.scenario.Asking;
 import vestiary.scenario.OwnerDatabase;
+import vestiary.scenario.Page;
 import vestiary.scenario.Planning;
 import vestiary.scenario.Scenario;
 
@@ -63,6 +65,37 @@ class ReviewTest {
         .says("not planned yet")
         .says("Leave on file:")
         .says("Sign the week");
+  }
+
+  @Test
+  void a_note_leads_to_why_and_to_what_mends_it_where_there_is_a_page_for_that() {
+    post("/api/people/cosmas-ilverton/absences", Map.of("from", "2026-12-09", "to", "2026-12-09"))
+        .then()
+        .statusCode(201);
+    List<Map<String, Object>> clashes = Asking.clashes("2026-12-07", "2026-12-13");
+    String shortage = way(clashes, "shortage");
+    String nobody = way(clashes, "no-celebrant");
+
+    Page now = page(PAGE).is(200).links(shortage).links(shortage + "#mends").links(nobody);
+    assertFalse(now.html().contains(nobody + "#mends"), "that page has no remedies");
+
+    String signed = post(SIGN, Map.of()).then().statusCode(201).extract().path("id");
+    Page then = page("/review/2026-12-07/signed/" + signed);
+    assertFalse(then.html().contains("/clashes/"), "they may be gone by now");
+  }
+
+  /** To the page of the first clash of that kind. */
+  private static String way(List<Map<String, Object>> clashes, String kind) {
+    Map<String, Object> first =
+        clashes.stream().filter(one -> kind.equals(one.get("kind"))).findFirst().orElseThrow();
+    Object start = ((List<?>) first.get("masses")).get(0);
+    String date =
+        Asking.list("/api/masses?from=2026-12-07&to=2026-12-13").stream()
+            .filter(mass -> start.equals(mass.get("id")))
+            .map(mass -> mass.get("start").toString().substring(0, 10))
+            .findFirst()
+            .orElseThrow();
+    return "/clashes/%s/%s".formatted(date, first.get("id"));
   }
 
   @Test

@@ -142,6 +142,24 @@ class ChangesTest {
   }
 
   @Test
+  void whoever_is_named_while_away_hears_that_too() {
+    Sending.post(
+            "/api/people/ambrose-tarnwick/absences",
+            Map.of("from", "2026-12-06", "to", "2026-12-06"))
+        .then()
+        .statusCode(201);
+    Asking.change(mass("sa", "2026-12-06T10:45"), Map.of("celebrant", "ambrose-tarnwick"));
+
+    look(Duration.ofMinutes(6));
+
+    String words = to(AMBROSE).words();
+    assertTrue(words.contains("You are named here now."), words);
+    assertTrue(
+        words.contains("You are away then; another is to be named to celebrate: Second Sunday"),
+        words);
+  }
+
+  @Test
   void whoever_is_to_read_hears_that_he_is_named_and_that_he_is_no_more() {
     Sending.put("/api/people/odo-larkspire/mail", Map.of("address", ODO)).then().statusCode(204);
     Map<String, Object> mass = mass("sa", "2026-12-06T10:45");

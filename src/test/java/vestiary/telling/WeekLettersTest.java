@@ -153,6 +153,29 @@ class WeekLettersTest {
   }
 
   @Test
+  void who_is_away_then_is_told_that_another_is_to_be_named_and_not_what_he_wears() {
+    Sending.post(
+            "/api/people/cosmas-ilverton/absences",
+            Map.of("from", "2026-12-05", "to", "2026-12-11"))
+        .then()
+        .statusCode(201);
+    Planning.applied("2026-12-05", "2026-12-11");
+
+    look(DUE);
+
+    String words = only(PRIEST).words();
+    assertTrue(
+        words.contains(
+            "You are away then; another is to be named to celebrate: of Sunday, Second Sunday of"
+                + " Advent; colour: violet."),
+        words);
+    assertTrue(words.contains("No Mass; named while away: "), words);
+    for (String part : List.of("You celebrate", "You wear", "Set out for you")) {
+      assertFalse(words.contains(part), part + " in: " + words);
+    }
+  }
+
+  @Test
   void who_serves_at_a_mass_of_the_week_has_a_letter_too() {
     Sending.put("/api/people/odo-larkspire/mail", Map.of("address", "odo@home.example"))
         .then()

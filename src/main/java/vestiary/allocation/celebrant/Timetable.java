@@ -79,10 +79,12 @@ public final class Timetable {
 
   /** The same of a Mass at that place and time that counts on that day. */
   public Optional<WhyNot> findWhyNot(Stay stay, CountedDay day) {
-    return findAway(stay)
-        .or(() -> findNotServed(stay))
-        .or(() -> findElsewhere(stay))
-        .or(() -> findTooMany(stay.mass(), day));
+    return findHindrance(stay).or(() -> findTooMany(stay.mass(), day));
+  }
+
+  /** The same of a liturgy that is no Mass, which can. 905 does not count. */
+  public Optional<WhyNot> findHindrance(Stay stay) {
+    return findAway(stay).or(() -> findNotServed(stay)).or(() -> findElsewhere(stay));
   }
 
   /** The number that a Mass on a day would have among his that day, itself counted once. */
