@@ -40,7 +40,8 @@ final class GuessColumns {
   private record Fit(String column, int place, int points) {}
 
   /**
-   * @param places in the file, from 0, by the names of our columns; each place once
+   * @param places in the file, from 0, by the names of our columns; each place once, but for a day
+   *     and a time in one
    * @param points how well they fit, to be held against the same of another list
    */
   record Guess(Map<String, Integer> places, int points) {
@@ -68,7 +69,31 @@ final class GuessColumns {
         points += fit.points();
       }
     }
-    return new Guess(guessed, points);
+    return new Guess(guessed, points + together(guessed));
+  }
+
+  /**
+   * Where one column holds both, a day that only its values tell is that of the time beside it, and
+   * a time that of the day: another such column commonly says when it ends.
+   *
+   * @return points for a column that had no place before
+   */
+  private int together(Map<String, Integer> guessed) {
+    return join(DayAndTime.TIME, DayAndTime.DATE, guessed)
+        + join(DayAndTime.DATE, DayAndTime.TIME, guessed);
+  }
+
+  private int join(String one, String other, Map<String, Integer> guessed) {
+    Integer place = guessed.get(one);
+    Integer before = guessed.get(other);
+    boolean isOpen =
+        what.columns().stream().anyMatch(column -> column.name().equals(other))
+            && (before == null || byName(other, table.header().get(before)) == 0);
+    if (place == null || !isOpen || !DayAndTime.isIn(values(place))) {
+      return 0;
+    }
+    guessed.put(other, place);
+    return before == null ? VALUES : 0;
   }
 
   private int points(String column, int place) {

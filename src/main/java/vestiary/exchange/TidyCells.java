@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -16,11 +14,6 @@ import java.util.stream.Collectors;
  * into 2026-12-08. What is not understood stays as it stands, so that it is named as it is read.
  */
 final class TidyCells {
-
-  /** A day and a time in one cell. */
-  private static final Pattern MOMENT =
-      Pattern.compile(
-          "(.*?\\d)(?:T|,?\\s+(?:um |at |a las )?)(\\d{1,2}[:.h]\\d{2}\\S*(?:\\s?\\S{1,5})?)");
 
   private final Map<String, String> churches;
   private final Map<String, String> people;
@@ -38,8 +31,8 @@ final class TidyCells {
   /** Whether a value is of that kind, whatever the order of its days. */
   boolean looksLike(Looks looks, String value) {
     return switch (looks) {
-      case DATE -> DayOrder.isDay(dayIn(value));
-      case TIME -> ClockWords.find(timeIn(value)).isPresent();
+      case DATE -> DayOrder.isDay(DayAndTime.dayIn(value));
+      case TIME -> ClockWords.find(DayAndTime.timeIn(value)).isPresent();
       case CHURCH -> findChurch(value).isPresent();
       case PERSON -> people.containsKey(PlainWords.of(value));
       case NUMBER -> value.matches("[-+]?\\d+([.,]\\d+)?");
@@ -54,8 +47,8 @@ final class TidyCells {
       return cell;
     }
     return switch (Looks.of(what, column)) {
-      case DATE -> order.find(dayIn(cell)).map(LocalDate::toString).orElse(cell);
-      case TIME -> time(timeIn(cell)).orElse(cell);
+      case DATE -> order.find(DayAndTime.dayIn(cell)).map(LocalDate::toString).orElse(cell);
+      case TIME -> time(DayAndTime.timeIn(cell)).orElse(cell);
       case TIMES -> each(cell, one -> time(one).orElse(one));
       case CHURCH -> findChurch(cell).orElse(cell);
       case CHURCHES -> each(cell, one -> findChurch(one).orElse(one));
@@ -65,18 +58,6 @@ final class TidyCells {
       case WORD -> each(cell, one -> word(one, words(what, column)));
       case NUMBER, TEXT -> cell;
     };
-  }
-
-  /** That part of a cell which is a day. */
-  static String dayIn(String cell) {
-    Matcher moment = MOMENT.matcher(cell);
-    return moment.matches() ? moment.group(1).strip() : cell;
-  }
-
-  /** That part of a cell which is a time. */
-  private static String timeIn(String cell) {
-    Matcher moment = MOMENT.matcher(cell);
-    return moment.matches() ? moment.group(2).strip() : cell;
   }
 
   private static Optional<String> time(String text) {
