@@ -25,7 +25,7 @@ class ColumnsSheet {
 
   static final String DAYS = "days";
 
-  private static final String PLACE = "column-";
+  static final String PLACE = "column-";
   private static final String SAME = "same-";
   private static final int LONGEST_SAME = 200;
 
@@ -53,7 +53,7 @@ class ColumnsSheet {
         rows.get(false),
         say("Not in the file: %s", Speech.count(rows.get(false).size(), "column")),
         note(text),
-        together(shown),
+        ColumnReadings.of(what, table, tidy, shown),
         unused(table, shown),
         days(what, table, shown));
   }
@@ -193,13 +193,6 @@ class ColumnsSheet {
           }
         });
     return days.stream().filter(day -> !day.isEmpty()).distinct().toList();
-  }
-
-  private static String together(Entries shown) {
-    return shown.text(PLACE + DayAndTime.DATE).isEmpty()
-            || !shown.text(PLACE + DayAndTime.DATE).equals(shown.text(PLACE + DayAndTime.TIME))
-        ? ""
-        : say("One column of your file holds the day and the time. Each is read from it.");
   }
 
   private static String note(CsvText text) {

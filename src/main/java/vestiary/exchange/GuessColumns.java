@@ -69,7 +69,9 @@ final class GuessColumns {
         points += fit.points();
       }
     }
-    return new Guess(guessed, points + together(guessed));
+    points += together(guessed);
+    titleInWords(guessed);
+    return new Guess(guessed, points);
   }
 
   /**
@@ -96,12 +98,24 @@ final class GuessColumns {
     return before == null ? VALUES : 0;
   }
 
+  /** Words that tell the celebration of the title are the title, too, where nothing else is. */
+  private void titleInWords(Map<String, Integer> guessed) {
+    Integer place = guessed.get(ChurchLine.TITULAR);
+    if (place != null && !values(place).stream().allMatch(TidyCells::isId)) {
+      guessed.putIfAbsent(ChurchLine.TITLE, place);
+    }
+  }
+
   private int points(String column, int place) {
     Looks looks = Looks.of(what, column);
     int byName = byName(column, table.header().get(place));
     List<String> values = values(place);
     if (looks == Looks.TEXT || values.isEmpty()) {
       return byName;
+    }
+    if (looks == Looks.TITULAR) {
+      // What a church is dedicated to in words that may mean several is its title, and no id.
+      return values.stream().allMatch(v -> tidy.looksLike(looks, v)) ? byName : 0;
     }
     boolean fits =
         values.stream().filter(v -> tidy.looksLike(looks, v)).count() * 2 > values.size();

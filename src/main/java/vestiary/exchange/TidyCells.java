@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import vestiary.calendar.Celebration;
 
 /**
  * Turns what people write into what a list says: the name of a church into its short name, 8.12.26
@@ -17,15 +18,18 @@ final class TidyCells {
 
   private final Map<String, String> churches;
   private final Map<String, String> people;
+  private final KnownTitles titles;
   private final Map<String, Optional<String>> partly = new HashMap<>();
 
   /**
    * @param churches short names of churches by all that each is called, as {@link PlainWords#of}
    * @param people keys of people, likewise
+   * @param titles celebrations by the words that churches are dedicated by
    */
-  TidyCells(Map<String, String> churches, Map<String, String> people) {
+  TidyCells(Map<String, String> churches, Map<String, String> people, KnownTitles titles) {
     this.churches = Map.copyOf(churches);
     this.people = Map.copyOf(people);
+    this.titles = titles;
   }
 
   /** Whether a value is of that kind, whatever the order of its days. */
@@ -35,6 +39,7 @@ final class TidyCells {
       case TIME -> ClockWords.find(DayAndTime.timeIn(value)).isPresent();
       case CHURCH -> findChurch(value).isPresent();
       case PERSON -> people.containsKey(PlainWords.of(value));
+      case TITULAR -> isId(value) || findTitle(value).isPresent();
       case NUMBER -> value.matches("[-+]?\\d+([.,]\\d+)?");
       case FLAG -> Words.YES_OR_NO.find(word(value, Words.YES_OR_NO)).isPresent();
       default -> false;
@@ -56,6 +61,7 @@ final class TidyCells {
       case PEOPLE -> each(cell, this::person);
       case FLAG -> word(cell, Words.YES_OR_NO);
       case WORD -> each(cell, one -> word(one, words(what, column)));
+      case TITULAR -> findTitle(cell).map(Celebration::id).orElse(cell);
       case NUMBER, TEXT -> cell;
     };
   }
@@ -69,6 +75,16 @@ final class TidyCells {
     String plain = PlainWords.of(cell);
     String known = churches.get(plain);
     return known != null ? Optional.of(known) : partly.computeIfAbsent(plain, this::findByWords);
+  }
+
+  /** The celebration that a church is dedicated by, if it is meant for certain. */
+  Optional<Celebration> findTitle(String cell) {
+    return titles.find(cell);
+  }
+
+  /** Whether it is written as the ids of celebrations are, and so is no words. */
+  static boolean isId(String cell) {
+    return Form.KEY.find(cell).filter(cell::equals).isPresent();
   }
 
   private Optional<String> findByWords(String plain) {

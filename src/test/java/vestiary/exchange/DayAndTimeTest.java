@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class DayAndTimeTest {
 
-  private static final TidyCells TIDY = new TidyCells(Map.of("ht", "ht"), Map.of());
+  private static final TidyCells TIDY =
+      new TidyCells(Map.of("ht", "ht"), Map.of(), KnownTitles.NONE);
 
   @ParameterizedTest
   @ValueSource(

@@ -142,7 +142,7 @@ class ImportTemplateTest {
                 Field.empty())),
         "Not in the file: one column",
         "",
-        "One column holds both.",
+        List.of("One column holds both."),
         "Farbe",
         Choice.of(List.of()));
   }
