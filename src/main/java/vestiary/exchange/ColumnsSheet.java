@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
+import vestiary.problem.DayOrder;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Speech;

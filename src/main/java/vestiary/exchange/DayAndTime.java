@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import vestiary.problem.DayOrder;
 
 /** Cells that hold a day and a time in one, as 24.12.2026 18:30. */
 final class DayAndTime {

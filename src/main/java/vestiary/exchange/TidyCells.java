@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import vestiary.calendar.Celebration;
+import vestiary.problem.DayOrder;
 
 /**
  * Turns what people write into what a list says: the name of a church into its short name, 8.12.26

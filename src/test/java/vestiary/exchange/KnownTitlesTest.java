@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import vestiary.calendar.CalendarSettings;
 import vestiary.calendar.Celebration;
 import vestiary.calendar.LiturgicalCalendar;
+import vestiary.problem.DayOrder;
 
 class KnownTitlesTest {
 
