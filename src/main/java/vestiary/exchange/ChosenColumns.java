@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import vestiary.problem.DayOrder;
 import vestiary.web.Cell;
 
 /**

@@ -37,15 +37,20 @@ record ChurchLine(
     double longitude,
     LocalDate lastInventory) {
 
+  /** What it is dedicated to, in words and as a celebration of the calendar. */
+  static final String TITLE = "title";
+
+  static final String TITULAR = "titular";
+
   static final List<Column> COLUMNS =
       List.of(
           required("slug", word("Short name of the church in addresses, for example ht")),
           required("name", word("Name people use")),
           required("parish", word("Name of the parish; made if it is new")),
           required("place", word("Town or village")),
-          required("title", word("Title of the church in full")),
+          required(TITLE, word("Title of the church in full")),
           optional(
-              "titular",
+              TITULAR,
               word(
                   "Celebration of the title, by its id in the calendar, for example trinity-sunday")),
           optional(
@@ -82,8 +87,8 @@ record ChurchLine(
             cells.text("name"),
             cells.text("parish"),
             cells.text("place"),
-            cells.text("title"),
-            cells.name("titular", Form.KEY),
+            cells.text(TITLE),
+            cells.name(TITULAR, Form.TITULAR),
             cells.monthAndDay("titularDay"),
             cells.word("titularColour", Words.COLOURS),
             cells.date("dedication", DEDICATIONS, "").orElse(LocalDate.MIN),
@@ -98,7 +103,7 @@ record ChurchLine(
   }
 
   private static void checkTitle(Cells cells) {
-    if (cells.has("titular") && cells.has("titularDay")) {
+    if (cells.has(TITULAR) && cells.has("titularDay")) {
       cells.refuse("titularDay", say("Leave it empty where titular names a celebration."));
     }
     if (cells.has("titularDay") != cells.has("titularColour")) {

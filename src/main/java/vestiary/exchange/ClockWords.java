@@ -9,9 +9,10 @@ import java.util.regex.Pattern;
 /** Times of day as people write them: 18:30, 18.30 Uhr, 6:30 pm, 18h30. */
 final class ClockWords {
 
+  /** With blanks that do not break, too, since spreadsheets write 6:30 p. m. so. */
   private static final Pattern CLOCK =
       Pattern.compile(
-          "(\\d{1,2})(?:\\s?[:.h]\\s?(\\d{2})(?::\\d{2})?)?\\s?(uhr|hrs?|h|a\\.?\\s?m\\.?|p\\.?\\s?m\\.?)?");
+          "(\\d{1,2})(?:\\h?[:.h]\\h?(\\d{2})(?::\\d{2})?)?\\h?(uhr|hrs?|h|a\\.?\\h?m\\.?|p\\.?\\h?m\\.?)?");
 
   private ClockWords() {}
 

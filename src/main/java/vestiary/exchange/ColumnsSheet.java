@@ -5,7 +5,6 @@ import static vestiary.web.Speech.say;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +15,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
+import vestiary.problem.DayOrder;
 import vestiary.web.Choice;
 import vestiary.web.Entries;
 import vestiary.web.Speech;
@@ -26,10 +26,8 @@ class ColumnsSheet {
 
   static final String DAYS = "days";
 
-  private static final String PLACE = "column-";
+  static final String PLACE = "column-";
   private static final String SAME = "same-";
-  private static final int SHOWN = 3;
-  private static final int LONGEST_VALUE = 30;
   private static final int LONGEST_SAME = 200;
 
   /** What is offered where a file has no such column (common practice, no source). */
@@ -49,13 +47,14 @@ class ColumnsSheet {
     Entries shown = typed.values().isEmpty() ? entries(what, file, table, tidy) : typed;
     Map<Boolean, List<ImportStepView.Row>> rows =
         what.columns().stream()
-            .map(column -> row(column, table, shown))
+            .map(column -> row(what, column, table, shown))
             .collect(Collectors.partitioningBy(ImportStepView.Row::isTold));
     return new ImportStepView.Columns(
         rows.get(true),
         rows.get(false),
         say("Not in the file: %s", Speech.count(rows.get(false).size(), "column")),
         note(text),
+        ColumnReadings.of(what, table, tidy, shown),
         unused(table, shown),
         days(what, table, shown));
   }
@@ -133,7 +132,8 @@ class ColumnsSheet {
     return Entries.of(values);
   }
 
-  private static ImportStepView.Row row(Column column, RawTable table, Entries shown) {
+  private static ImportStepView.Row row(
+      ImportWhat what, Column column, RawTable table, Entries shown) {
     String field = PLACE + column.name();
     String chosen = shown.text(field);
     boolean isPlaced =
@@ -146,8 +146,8 @@ class ColumnsSheet {
         column.heading(),
         column.more(),
         field,
-        shown.choice(field, options(table)),
-        isPlaced ? String.join(", ", values(table, place)) : "",
+        shown.choice(field, ColumnsOfFile.options(table)),
+        isPlaced ? ColumnsOfFile.first(table, place, Looks.of(what, column.name())) : "",
         offersSame ? SAME + column.name() : "",
         shown.field(SAME + column.name()));
   }
@@ -159,37 +159,6 @@ class ColumnsSheet {
    */
   private static boolean isWanting(RawTable table, Integer place) {
     return place == null || table.lines().stream().anyMatch(line -> line.cell(place).isEmpty());
-  }
-
-  private static Stream<Choice.Option> options(RawTable table) {
-    return Stream.concat(
-        Stream.of(Choice.Option.of("", say("not in the file"))),
-        IntStream.range(0, table.header().size())
-            .mapToObj(place -> Choice.Option.of(String.valueOf(place), label(table, place))));
-  }
-
-  /** With its letter, as spreadsheets have it, since two may be called the same. */
-  private static String label(RawTable table, int place) {
-    String name = table.header().get(place);
-    return "%s: %s".formatted(letters(place), name.isEmpty() ? say("(no name)") : shortened(name));
-  }
-
-  private static String letters(int place) {
-    String last = String.valueOf((char) ('A' + place % 26));
-    return place < 26 ? last : letters(place / 26 - 1) + last;
-  }
-
-  private static List<String> values(RawTable table, int place) {
-    return table.lines().stream()
-        .map(line -> line.cell(place))
-        .filter(cell -> !cell.isEmpty())
-        .limit(SHOWN)
-        .map(ColumnsSheet::shortened)
-        .toList();
-  }
-
-  static String shortened(String text) {
-    return text.length() > LONGEST_VALUE ? text.substring(0, LONGEST_VALUE) + "…" : text;
   }
 
   /** Asked where the days are all read one way or the other. */
@@ -221,7 +190,7 @@ class ColumnsSheet {
     places.forEach(
         (column, place) -> {
           if (Looks.of(what, column) == Looks.DATE && place < table.header().size()) {
-            table.lines().forEach(line -> days.add(TidyCells.dayIn(line.cell(place))));
+            table.lines().forEach(line -> days.add(DayAndTime.dayIn(line.cell(place))));
           }
         });
     return days.stream().filter(day -> !day.isEmpty()).distinct().toList();
@@ -234,12 +203,6 @@ class ColumnsSheet {
         : "";
   }
 
-  /** With its letter where another is called the same. */
-  private static String unused(RawTable table, int place) {
-    String name = table.header().get(place);
-    return Collections.frequency(table.header(), name) > 1 ? label(table, place) : shortened(name);
-  }
-
   private static String unused(RawTable table, Entries shown) {
     Set<String> used =
         shown.values().entrySet().stream()
@@ -250,7 +213,7 @@ class ColumnsSheet {
         IntStream.range(0, table.header().size())
             .filter(place -> !used.contains(String.valueOf(place)))
             .filter(place -> !table.header().get(place).isEmpty())
-            .mapToObj(place -> unused(table, place))
+            .mapToObj(place -> ColumnsOfFile.name(table, place))
             .toList());
   }
 }

@@ -29,6 +29,11 @@ enum Form {
       KEY,
       word(
           "Write the key of somebody whom the cluster has, for example ambrose-tarnwick; bring new people in first.")),
+  /** Of a celebration that a church bears as its title. */
+  TITULAR(
+      KEY,
+      word(
+          "Write the id of a celebration that the calendar has, for example trinity-sunday; or leave it empty, and choose the day of the title on the page of the church.")),
   /** Of a piece or a set. */
   CODE(
       "[A-Z0-9]+(-[A-Z0-9]+)*",

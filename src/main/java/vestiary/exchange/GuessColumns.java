@@ -40,7 +40,8 @@ final class GuessColumns {
   private record Fit(String column, int place, int points) {}
 
   /**
-   * @param places in the file, from 0, by the names of our columns; each place once
+   * @param places in the file, from 0, by the names of our columns; each place once, but for a day
+   *     and a time in one
    * @param points how well they fit, to be held against the same of another list
    */
   record Guess(Map<String, Integer> places, int points) {
@@ -68,7 +69,41 @@ final class GuessColumns {
         points += fit.points();
       }
     }
+    points += together(guessed);
+    titleInWords(guessed);
     return new Guess(guessed, points);
+  }
+
+  /**
+   * Where one column holds both, a day that only its values tell is that of the time beside it, and
+   * a time that of the day: another such column commonly says when it ends.
+   *
+   * @return points for a column that had no place before
+   */
+  private int together(Map<String, Integer> guessed) {
+    return join(DayAndTime.TIME, DayAndTime.DATE, guessed)
+        + join(DayAndTime.DATE, DayAndTime.TIME, guessed);
+  }
+
+  private int join(String one, String other, Map<String, Integer> guessed) {
+    Integer place = guessed.get(one);
+    Integer before = guessed.get(other);
+    boolean isOpen =
+        what.columns().stream().anyMatch(column -> column.name().equals(other))
+            && (before == null || byName(other, table.header().get(before)) == 0);
+    if (place == null || !isOpen || !DayAndTime.isIn(values(place))) {
+      return 0;
+    }
+    guessed.put(other, place);
+    return before == null ? VALUES : 0;
+  }
+
+  /** Words that tell the celebration of the title are the title, too, where nothing else is. */
+  private void titleInWords(Map<String, Integer> guessed) {
+    Integer place = guessed.get(ChurchLine.TITULAR);
+    if (place != null && !values(place).stream().allMatch(TidyCells::isId)) {
+      guessed.putIfAbsent(ChurchLine.TITLE, place);
+    }
   }
 
   private int points(String column, int place) {
@@ -77,6 +112,10 @@ final class GuessColumns {
     List<String> values = values(place);
     if (looks == Looks.TEXT || values.isEmpty()) {
       return byName;
+    }
+    if (looks == Looks.TITULAR) {
+      // What a church is dedicated to in words that may mean several is its title, and no id.
+      return values.stream().allMatch(v -> tidy.looksLike(looks, v)) ? byName : 0;
     }
     boolean fits =
         values.stream().filter(v -> tidy.looksLike(looks, v)).count() * 2 > values.size();

@@ -68,6 +68,7 @@ public record ImportStepView(
    * @param left other columns that could be chosen
    * @param leftSentence how many these are
    * @param note how the letters of the file were read, where that is a guess; may be empty
+   * @param readings whole sentences on what is read out of a column in a way of its own
    * @param unused names of columns that are not used; may be empty
    * @param days in which order days are written; no options where that does not matter
    */
@@ -76,14 +77,16 @@ public record ImportStepView(
       List<Row> left,
       String leftSentence,
       String note,
+      List<String> readings,
       String unused,
       Choice days) {
     public static final Columns NONE =
-        new Columns(List.of(), List.of(), "", "", "", Choice.of(List.of()));
+        new Columns(List.of(), List.of(), "", "", List.of(), "", Choice.of(List.of()));
 
     public Columns {
       rows = List.copyOf(rows);
       left = List.copyOf(left);
+      readings = List.copyOf(readings);
     }
 
     /** Whether it is said in which order days are written. */

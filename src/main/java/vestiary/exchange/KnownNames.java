@@ -7,19 +7,24 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import vestiary.cluster.Church;
+import vestiary.cluster.ChurchCalendars;
 import vestiary.cluster.ReadCluster;
 import vestiary.people.FindPeople;
 import vestiary.people.Person;
 
-/** What the churches and people of the cluster are called in other people's lists. */
+/**
+ * What the churches, their titles and the people of the cluster are called in other people's lists.
+ */
 @ApplicationScoped
 class KnownNames {
 
   private final ReadCluster cluster;
   private final FindPeople people;
+  private final ChurchCalendars calendars;
 
-  KnownNames(ReadCluster cluster, FindPeople people) {
+  KnownNames(ReadCluster cluster, FindPeople people, ChurchCalendars calendars) {
     this.cluster = cluster;
+    this.calendars = calendars;
     this.people = people;
   }
 
@@ -45,7 +50,8 @@ class KnownNames {
       add(person.title() + " " + person.shortName(), person.slug(), named, twice);
       add(person.calledName(), person.slug(), named, twice);
     }
-    return new TidyCells(churches, named);
+    return new TidyCells(
+        churches, named, new KnownTitles(calendars.plain(cluster.cluster()).titles()));
   }
 
   /** What two are called tells neither. */

@@ -13,6 +13,7 @@ enum Looks {
   PEOPLE,
   FLAG,
   WORD,
+  TITULAR,
   NUMBER,
   TEXT;
 
@@ -80,6 +81,7 @@ enum Looks {
       case "churches" -> CHURCHES;
       case "celebrant", "person" -> PERSON;
       case "named" -> PEOPLE;
+      case "titular" -> TITULAR;
       default -> TEXT;
     };
   }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import vestiary.calendar.Term;
 import vestiary.problem.Asked;
+import vestiary.problem.DayOrder;
 
 /**
  * What a program says of the columns of its file; all empty if the file has our own names.

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import vestiary.calendar.Celebration;
+import vestiary.problem.DayOrder;
 
 /**
  * Turns what people write into what a list says: the name of a church into its short name, 8.12.26
@@ -17,31 +17,30 @@ import java.util.stream.Collectors;
  */
 final class TidyCells {
 
-  /** A day and a time in one cell. */
-  private static final Pattern MOMENT =
-      Pattern.compile(
-          "(.*?\\d)(?:T|,?\\s+(?:um |at |a las )?)(\\d{1,2}[:.h]\\d{2}\\S*(?:\\s?\\S{1,5})?)");
-
   private final Map<String, String> churches;
   private final Map<String, String> people;
+  private final KnownTitles titles;
   private final Map<String, Optional<String>> partly = new HashMap<>();
 
   /**
    * @param churches short names of churches by all that each is called, as {@link PlainWords#of}
    * @param people keys of people, likewise
+   * @param titles celebrations by the words that churches are dedicated by
    */
-  TidyCells(Map<String, String> churches, Map<String, String> people) {
+  TidyCells(Map<String, String> churches, Map<String, String> people, KnownTitles titles) {
     this.churches = Map.copyOf(churches);
     this.people = Map.copyOf(people);
+    this.titles = titles;
   }
 
   /** Whether a value is of that kind, whatever the order of its days. */
   boolean looksLike(Looks looks, String value) {
     return switch (looks) {
-      case DATE -> DayOrder.isDay(dayIn(value));
-      case TIME -> ClockWords.find(timeIn(value)).isPresent();
+      case DATE -> DayOrder.isDay(DayAndTime.dayIn(value));
+      case TIME -> ClockWords.find(DayAndTime.timeIn(value)).isPresent();
       case CHURCH -> findChurch(value).isPresent();
       case PERSON -> people.containsKey(PlainWords.of(value));
+      case TITULAR -> isId(value) || findTitle(value).isPresent();
       case NUMBER -> value.matches("[-+]?\\d+([.,]\\d+)?");
       case FLAG -> Words.YES_OR_NO.find(word(value, Words.YES_OR_NO)).isPresent();
       default -> false;
@@ -54,8 +53,8 @@ final class TidyCells {
       return cell;
     }
     return switch (Looks.of(what, column)) {
-      case DATE -> order.find(dayIn(cell)).map(LocalDate::toString).orElse(cell);
-      case TIME -> time(timeIn(cell)).orElse(cell);
+      case DATE -> order.find(DayAndTime.dayIn(cell)).map(LocalDate::toString).orElse(cell);
+      case TIME -> time(DayAndTime.timeIn(cell)).orElse(cell);
       case TIMES -> each(cell, one -> time(one).orElse(one));
       case CHURCH -> findChurch(cell).orElse(cell);
       case CHURCHES -> each(cell, one -> findChurch(one).orElse(one));
@@ -63,20 +62,9 @@ final class TidyCells {
       case PEOPLE -> each(cell, this::person);
       case FLAG -> word(cell, Words.YES_OR_NO);
       case WORD -> each(cell, one -> word(one, words(what, column)));
+      case TITULAR -> findTitle(cell).map(Celebration::id).orElse(cell);
       case NUMBER, TEXT -> cell;
     };
-  }
-
-  /** That part of a cell which is a day. */
-  static String dayIn(String cell) {
-    Matcher moment = MOMENT.matcher(cell);
-    return moment.matches() ? moment.group(1).strip() : cell;
-  }
-
-  /** That part of a cell which is a time. */
-  private static String timeIn(String cell) {
-    Matcher moment = MOMENT.matcher(cell);
-    return moment.matches() ? moment.group(2).strip() : cell;
   }
 
   private static Optional<String> time(String text) {
@@ -88,6 +76,16 @@ final class TidyCells {
     String plain = PlainWords.of(cell);
     String known = churches.get(plain);
     return known != null ? Optional.of(known) : partly.computeIfAbsent(plain, this::findByWords);
+  }
+
+  /** The celebration that a church is dedicated by, if it is meant for certain. */
+  Optional<Celebration> findTitle(String cell) {
+    return titles.find(cell);
+  }
+
+  /** Whether it is written as the ids of celebrations are, and so is no words. */
+  static boolean isId(String cell) {
+    return Form.KEY.find(cell).filter(cell::equals).isPresent();
   }
 
   private Optional<String> findByWords(String plain) {

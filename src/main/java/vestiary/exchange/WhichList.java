@@ -98,6 +98,6 @@ class WhichList {
         ? say("The first line of the file names no columns. Write their names there.")
         : say(
             "The file does not say which list it is; its first line says: %s. Choose the list, or see below how its columns are called.",
-            Speech.list(header.stream().map(ColumnsSheet::shortened).toList()));
+            Speech.list(header.stream().map(ColumnsOfFile::shortened).toList()));
   }
 }

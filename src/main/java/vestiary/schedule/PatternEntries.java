@@ -2,7 +2,7 @@ package vestiary.schedule;
 
 import static vestiary.web.Speech.say;
 
-import java.util.Arrays;
+import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.pattern.LiturgicalDays;
 import vestiary.problem.Asked;
+import vestiary.problem.TypedDates;
 import vestiary.web.Entries;
+import vestiary.web.Speech;
 
 /**
  * What stands in the form of a pattern: what is stored becomes entries, what was typed a request.
@@ -78,7 +80,7 @@ final class PatternEntries {
             .with("school", row.school)
             .with(
                 "except",
-                Stream.of(row.except).map(String::valueOf).collect(Collectors.joining(", ")))
+                Stream.of(row.except).map(Speech::dateAndYear).collect(Collectors.joining(", ")))
             .with("mass", row.kind)
             .with("celebrant", celebrant)
             .with("concelebrants", String.valueOf(row.concelebrants))
@@ -125,7 +127,7 @@ final class PatternEntries {
             typed.isTicked("notInTriduum"),
             typed.isTicked("notOnHolyDays"),
             typed.text("school"),
-            except(typed)));
+            except(typed, asked)));
   }
 
   private static String rule(Entries typed, Asked asked) {
@@ -147,9 +149,9 @@ final class PatternEntries {
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  private static List<String> except(Entries typed) {
-    return Arrays.stream(typed.text("except").split("[,;\\s]+"))
-        .filter(date -> !date.isEmpty())
+  private static List<String> except(Entries typed, Asked asked) {
+    return TypedDates.read("except", typed.text("except"), asked).stream()
+        .map(LocalDate::toString)
         .toList();
   }
 

@@ -88,6 +88,7 @@ class ImportTemplateTest {
             "Not in the file: one column",
             "Local time (time)",
             "It is read as this list: Masses.",
+            "One column holds both.",
             "Not used: Farbe.")
         .keepsSilentOn("Lines that could not be brought in", "Undo");
   }
@@ -141,6 +142,7 @@ class ImportTemplateTest {
                 Field.empty())),
         "Not in the file: one column",
         "",
+        List.of("One column holds both."),
         "Farbe",
         Choice.of(List.of()));
   }

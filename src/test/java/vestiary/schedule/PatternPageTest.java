@@ -111,6 +111,20 @@ class PatternPageTest {
   }
 
   @Test
+  void there_is_a_way_back_from_each_step_that_changes_nothing() {
+    String address = "/patterns/" + sundays();
+    Page form = page(address).says("Leave it as it was");
+    form.links("/patterns");
+    page("/patterns/new").says("Leave it as it was").links("/patterns");
+    page(address + "/removal").says("Leave it as it was").links(address);
+
+    send(address, form.form(address, Map.of("time", "11:00")))
+        .is(200)
+        .says("Leave it as it was")
+        .links(address);
+  }
+
+  @Test
   void what_has_changed_since_it_was_looked_at_is_shown_again_and_nothing_is_saved() {
     String address = "/patterns/" + sundays();
     Page shown = send(address, page(address).form(address, Map.of("time", "11:00")));

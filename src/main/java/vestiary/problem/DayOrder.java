@@ -1,7 +1,8 @@
-package vestiary.exchange;
+package vestiary.problem;
 
 import java.text.Normalizer;
 import java.time.DateTimeException;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -15,11 +16,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import vestiary.calendar.Term;
 import vestiary.web.Speech;
 
-/** In which order the days of a file are written where they are no ISO 8601 dates. */
-enum DayOrder implements Term {
+/**
+ * In which order people write the day, the month and the year where it is no ISO 8601 date. Months
+ * may be words in English, German or Spanish.
+ */
+public enum DayOrder implements Term {
   DAY_MONTH_YEAR(Speech.word("day, month, year: 8/12/2026 is 8 December")),
   MONTH_DAY_YEAR(Speech.word("month, day, year: 8/12/2026 is 12 August"));
 
@@ -32,9 +38,15 @@ enum DayOrder implements Term {
   private static final Pattern MONTH_THEN_DAY =
       Pattern.compile("(\\p{L}{3,12})\\.?\\s+(\\d{1,2})(?:st|nd|rd|th)?,?\\s+(\\d{4})");
 
-  /** Before a date: the day of the week, in words or short. */
+  /** Before a date: a word that may be the day of the week, in full or short. */
   private static final Pattern WEEKDAY =
-      Pattern.compile("^\\p{L}{2,12}[.,]*\\s+(?=\\d|\\p{L}+\\.?\\s+\\d)");
+      Pattern.compile("^(\\p{L}{2,12})[.,]*\\s+(?=\\d|\\p{L}+\\.?\\s+\\d)");
+
+  private static final List<Locale> LANGUAGES =
+      List.of(Locale.ENGLISH, Locale.GERMAN, Locale.forLanguageTag("es"));
+
+  /** By the whole name and its first two and three letters, as months. */
+  private static final Set<String> WEEKDAYS = weekdays();
 
   /** By the whole name and its first three letters, without accents, in three languages (CLDR). */
   private static final Map<String, Integer> MONTHS = months();
@@ -46,24 +58,24 @@ enum DayOrder implements Term {
   }
 
   /** For people, with an example. */
-  String words() {
+  public String words() {
     return words;
   }
 
-  /** The day that a cell names in this order; empty if it names none. */
-  Optional<LocalDate> find(String cell) {
-    String text = cell.strip();
+  /** The day that a text names in this order; empty if it names none. */
+  public Optional<LocalDate> find(String written) {
+    String text = written.strip();
     Matcher iso = ISO.matcher(text);
     if (iso.matches()) {
       return day(number(iso.group(1)), number(iso.group(2)), number(iso.group(3)));
     }
-    String bare = WEEKDAY.matcher(text).replaceFirst("");
+    String bare = withoutWeekday(text);
     Optional<LocalDate> spelled = spelled(text).or(() -> spelled(bare));
     return spelled.isPresent() ? spelled : inNumbers(bare);
   }
 
   /** Orders in which every value that is a day at all is one; both where that tells nothing. */
-  static Set<DayOrder> fitting(Collection<String> values) {
+  public static Set<DayOrder> fitting(Collection<String> values) {
     Set<DayOrder> fitting = EnumSet.noneOf(DayOrder.class);
     List<String> days = values.stream().filter(DayOrder::isDay).toList();
     for (DayOrder order : values()) {
@@ -75,15 +87,22 @@ enum DayOrder implements Term {
   }
 
   /** Whether the value is a different day in each order. */
-  static boolean isAmbiguous(String value) {
+  public static boolean isAmbiguous(String value) {
     Optional<LocalDate> first = DAY_MONTH_YEAR.find(value);
     Optional<LocalDate> second = MONTH_DAY_YEAR.find(value);
     return first.isPresent() && second.isPresent() && !first.equals(second);
   }
 
   /** Whether the value is a day in any order. */
-  static boolean isDay(String value) {
+  public static boolean isDay(String value) {
     return DAY_MONTH_YEAR.find(value).isPresent() || MONTH_DAY_YEAR.find(value).isPresent();
+  }
+
+  private static String withoutWeekday(String text) {
+    Matcher word = WEEKDAY.matcher(text);
+    return word.find() && WEEKDAYS.contains(plain(word.group(1)))
+        ? text.substring(word.end())
+        : text;
   }
 
   private Optional<LocalDate> inNumbers(String text) {
@@ -130,7 +149,7 @@ enum DayOrder implements Term {
 
   private static Map<String, Integer> months() {
     Map<String, Integer> months = new HashMap<>();
-    for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN, Locale.forLanguageTag("es"))) {
+    for (Locale locale : LANGUAGES) {
       for (Month month : Month.values()) {
         String name = plain(month.getDisplayName(TextStyle.FULL, locale));
         months.put(name, month.getValue());
@@ -138,6 +157,17 @@ enum DayOrder implements Term {
       }
     }
     return months;
+  }
+
+  private static Set<String> weekdays() {
+    return LANGUAGES.stream()
+        .flatMap(
+            locale ->
+                Stream.of(DayOfWeek.values())
+                    .map(day -> day.getDisplayName(TextStyle.FULL, locale)))
+        .map(DayOrder::plain)
+        .flatMap(name -> Stream.of(name, name.substring(0, 3), name.substring(0, 2)))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static String plain(String name) {
