@@ -89,7 +89,7 @@ class DevicesPage {
     return FormAnswer.of(
         () -> {
           Church church = sheets.church(typed.text("church"));
-          return Response.fromResponse(PageAnswer.seeOther("/week"))
+          return Response.fromResponse(PageAnswer.seeOther("/week?done=device"))
               .cookie(
                   cookie.ofDevice(devices.let(church.id().value(), typed.text("name")), request),
                   cookie.gone(request))

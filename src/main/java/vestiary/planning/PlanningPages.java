@@ -1,10 +1,12 @@
 package vestiary.planning;
 
 import static vestiary.web.Speech.say;
+import static vestiary.web.Speech.word;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
 import jakarta.transaction.Transactional;
+import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
@@ -33,6 +35,13 @@ import vestiary.web.Speech;
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
 class PlanningPages {
+
+  /** Said where a press elsewhere ends at the week. */
+  private static final Map<String, String> DONE =
+      Map.of(
+          "device",
+          word(
+              "This phone or computer now stays signed in for its church, and you are signed out on it. Whoever changes something here is asked for a name or a code."));
 
   private static final int FORTNIGHT = 14;
   private static final int LONGEST_LIST_DAYS = 100;
@@ -79,15 +88,17 @@ class PlanningPages {
   @GET
   @Transactional
   @Path("/week")
-  public TemplateInstance thisWeek(@QueryParam("church") List<String> churches) {
-    return week(today(), churches);
+  public TemplateInstance thisWeek(
+      @QueryParam("church") List<String> churches,
+      @QueryParam("done") @DefaultValue("") String done) {
+    return week(today(), churches, say(DONE.getOrDefault(done, "")));
   }
 
   @GET
   @Transactional
   @Path("/week/{date}")
   public TemplateInstance week(@RestPath String date, @QueryParam("church") List<String> churches) {
-    return week(date("week", date), churches);
+    return week(date("week", date), churches, "");
   }
 
   @GET
@@ -117,7 +128,7 @@ class PlanningPages {
     return Templates.clashes(list(first, last));
   }
 
-  private TemplateInstance week(LocalDate date, List<String> churches) {
+  private TemplateInstance week(LocalDate date, List<String> churches, String done) {
     LocalDate monday = WeekSheet.monday(date);
     SpanToCheck span = check.load(monday, monday.plusDays(2L * WeekSheet.DAYS - 1));
     return Templates.week(
@@ -129,6 +140,7 @@ class PlanningPages {
                 churches == null ? List.of() : churches)
             .view(
                 frames.of("week", "/week/" + monday),
+                done,
                 fit.within(monday, monday.plusDays(WeekSheet.DAYS - 1L))));
   }
 

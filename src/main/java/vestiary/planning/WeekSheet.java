@@ -76,14 +76,16 @@ final class WeekSheet {
   /**
    * The page.
    *
+   * @param done what was just done; may be empty
    * @param unfit plans of this week that do not fit any more
    */
-  WeekView view(Frame frame, List<PlanFit.Unfit> unfit) {
+  WeekView view(Frame frame, String done, List<PlanFit.Unfit> unfit) {
     LiturgicalCalendar calendar = calendars.plain(span.cluster());
     List<Day> days = calendar.days(monday, monday.plusDays(DAYS));
     Day sunday = days.get(DAYS - 1);
     return new WeekView(
         frame,
+        done,
         DayWords.season(days.get(0)),
         DayWords.cycles(days.get(0), sunday),
         Speech.span(monday, monday.plusDays(DAYS - 1L)),

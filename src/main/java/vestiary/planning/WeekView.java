@@ -13,6 +13,7 @@ import vestiary.web.Standing;
 /**
  * A week of all churches, days down and churches across, in words for its page.
  *
+ * @param done what was just done, for example on a device that now stays signed in; mostly empty
  * @param season for example "Advent, first week"
  * @param cycles for example "Sundays B, weekdays I"
  * @param title for example "30 November to 6 December 2026"
@@ -28,6 +29,7 @@ import vestiary.web.Standing;
  */
 public record WeekView(
     Frame frame,
+    String done,
     String season,
     String cycles,
     String title,

@@ -24,6 +24,7 @@ import vestiary.scenario.Asking;
 import vestiary.scenario.Browsing;
 import vestiary.scenario.Credentials;
 import vestiary.scenario.OwnerDatabase;
+import vestiary.scenario.Page;
 import vestiary.scenario.Scenario;
 import vestiary.users.LettingIn;
 
@@ -117,6 +118,28 @@ class SharedDeviceTest {
             .action("/devices/[^/]+/go-on");
     Browsing.press(goOn).leadsTo("/devices?done=on");
     cancels(Map.of("device-code", "4711")).then().statusCode(303);
+  }
+
+  @Test
+  void what_was_done_is_said_once_on_the_device_itself() {
+    String said =
+        "This phone or computer now stays signed in for its church, and you are signed out on it."
+            + " Whoever changes something here is asked for a name or a code.";
+
+    Browsing.send("/devices", Map.of("name", List.of("Other"), "church", List.of("sa")))
+        .leadsTo("/week?done=device");
+
+    Response week = phone().get("/week?done=device");
+    Page.of(week.asString()).says(said);
+    assertTrue(
+        Pattern.compile("<p class=\"done[^>]* role=\"status\">" + Pattern.quote(said))
+            .matcher(week.asString())
+            .find(),
+        "it is read out when it appears");
+    Page.of(phone().header("Accept-Language", "es").get("/week?done=device").asString())
+        .says("Este teléfono u ordenador queda abierto para su iglesia");
+    Page.of(phone().get("/week").asString()).keepsSilentOn(said);
+    Page.of(phone().get("/week?done=other").asString()).keepsSilentOn(said);
   }
 
   @Test

@@ -91,6 +91,7 @@ final class InventedWeek {
   private WeekView view(Frame frame, Choice choice) {
     return new WeekView(
         frame,
+        "",
         "Advent, first week",
         "Sundays B, weekdays I",
         "30 November to 6 December 2026",

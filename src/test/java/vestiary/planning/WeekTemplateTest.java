@@ -66,6 +66,7 @@ class WeekTemplateTest {
   private static WeekView withoutChurches(Frame frame) {
     return new WeekView(
         frame,
+        "",
         "Advent, first week",
         "",
         "30 November to 6 December 2026",
