@@ -8,10 +8,17 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import vestiary.cluster.Church;
+import vestiary.cluster.ChurchCalendars;
+import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
 import vestiary.device.SharedDevicesOfCluster;
 import vestiary.oversight.Overseers;
@@ -19,6 +26,7 @@ import vestiary.people.FindPeople;
 import vestiary.pool.PoolNames;
 import vestiary.schedule.MassNames;
 import vestiary.users.UserNames;
+import vestiary.web.Speech;
 
 /** Changes point at people and things by ids, which nobody knows by heart. */
 @ApplicationScoped
@@ -33,6 +41,7 @@ class NameThings {
   private final PoolNames pool;
   private final MassNames masses;
   private final Overseers overseers;
+  private final ChurchCalendars calendars;
 
   NameThings(
       ReadCluster cluster,
@@ -41,7 +50,8 @@ class NameThings {
       SharedDevicesOfCluster devices,
       PoolNames pool,
       MassNames masses,
-      Overseers overseers) {
+      Overseers overseers,
+      ChurchCalendars calendars) {
     this.cluster = cluster;
     this.people = people;
     this.users = users;
@@ -49,6 +59,7 @@ class NameThings {
     this.pool = pool;
     this.masses = masses;
     this.overseers = overseers;
+    this.calendars = calendars;
   }
 
   /** Names of whoever can have made a change, by mark. */
@@ -75,6 +86,20 @@ class NameThings {
     names.putAll(devices.names());
     names.putAll(masses.of(pointedAt(changes), zone));
     return byMark(names);
+  }
+
+  /** Names of celebrations by their ids in the calendar of the cluster, or in that of a church. */
+  Function<String, Optional<String>> celebrations() {
+    Cluster here = cluster.cluster();
+    List<Church> churches = cluster.churches();
+    Locale locale = Speech.localeOr(here.language());
+    return id ->
+        Stream.concat(
+                Stream.of(calendars.plain(here)),
+                churches.stream().map(church -> calendars.of(here, church)))
+            .flatMap(calendar -> calendar.find(id).stream())
+            .map(celebration -> celebration.name().in(locale))
+            .findFirst();
   }
 
   /** What the maker of a change is called. */

@@ -53,7 +53,8 @@ class ReadHistory {
     List<AuditRow> found = rows.newest(sift, passed, most);
     ZoneId zone = cluster.cluster().zone();
     Map<String, String> names = naming.named(found, zone);
-    return found.stream().map(row -> change(row, new ValueWords(zone, names))).toList();
+    ValueWords words = new ValueWords(zone, names, new TermWords(naming.celebrations()));
+    return found.stream().map(row -> change(row, words)).toList();
   }
 
   private Change change(AuditRow row, ValueWords words) {

@@ -17,6 +17,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import vestiary.calendar.Term;
+import vestiary.planning.RoleWords;
+import vestiary.vesting.Role;
 import vestiary.web.Speech;
 
 /**
@@ -24,8 +27,9 @@ import vestiary.web.Speech;
  * clock, ids by the names they have now.
  *
  * @param names by id
+ * @param terms what else is kept otherwise than people say it
  */
-record ValueWords(ZoneId zone, Map<String, String> names) {
+record ValueWords(ZoneId zone, Map<String, String> names, TermWords terms) {
 
   private static final Map<String, String> OF_OWNERS =
       Map.of(
@@ -51,6 +55,9 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
           .filter(said -> !said.isEmpty())
           .collect(Collectors.joining(", "));
     }
+    if (value instanceof Map<?, ?> parts && parts.get("count") instanceof Number number) {
+      return counted(number.intValue(), parts);
+    }
     if (value instanceof Map<?, ?> parts) {
       return parts.entrySet().stream()
           .filter(part -> part.getValue() != null)
@@ -61,6 +68,23 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
       return is ? Speech.say("yes") : Speech.say("no");
     }
     return value == null ? "" : text(kind, column, value.toString());
+  }
+
+  /**
+   * Who brings his own or vests besides the clergy, for example "two concelebrants (chasuble,
+   * stole)".
+   */
+  private String counted(int number, Map<?, ?> parts) {
+    Object who = parts.containsKey("role") ? parts.get("role") : parts.get("kind");
+    String wearers =
+        Term.find(Role.class, String.valueOf(who))
+            .map(role -> Speech.count(number, RoleWords.noun(role)))
+            .orElseGet(() -> "%d %s".formatted(number, who));
+    String more =
+        parts.containsKey("kinds")
+            ? say("piece", "kind", parts.get("kinds"))
+            : say("piece", "size", parts.get("sizes"));
+    return more.isEmpty() ? wearers : "%s (%s)".formatted(wearers, more);
   }
 
   /** For example "8 December 2026, 18:30". */
@@ -92,14 +116,14 @@ record ValueWords(ZoneId zone, Map<String, String> names) {
         : Optional.empty();
   }
 
-  private static String word(String kind, String column, String said) {
+  private String word(String kind, String column, String said) {
     if (column.equals("rrule")) {
       return findWeekly(said).orElse(said);
     }
     if (column.equals("owner_policy")) {
       return Speech.say(OF_OWNERS.getOrDefault(said, said));
     }
-    return FieldWords.isTerm(kind, column) ? Speech.term(said.replace('-', ' ')) : said;
+    return terms.say(kind, column, said);
   }
 
   private static Optional<String> findWeekly(String rule) {

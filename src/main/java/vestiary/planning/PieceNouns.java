@@ -14,10 +14,10 @@ public final class PieceNouns {
 
   private PieceNouns() {}
 
-  /** One of them, for example "deacon's stole". */
+  /** One of them, for example "deacon’s stole". */
   public static String of(PieceKind kind) {
     return switch (kind) {
-      case DEACON_STOLE -> "deacon's stole";
+      case DEACON_STOLE -> "deacon’s stole";
       case HUMERAL_VEIL -> "humeral veil";
       default -> kind.id();
     };

@@ -17,7 +17,7 @@ public final class PieceWords {
 
   private PieceWords() {}
 
-  /** For example "deacon's stole". */
+  /** For example "deacon’s stole". */
   public static String kind(PieceKind kind) {
     return switch (kind) {
       case DEACON_STOLE -> say("deacon’s stole");

@@ -36,7 +36,7 @@ final class WareWords {
   /** For example "Chasubles with what belongs to them". */
   static String group(PieceKind kind) {
     String noun = kind == PieceKind.OTHER ? "other piece" : PieceNouns.of(kind);
-    return Speech.sentence(Speech.noun(2, noun).replace("deacon's", "deacons'"));
+    return Speech.sentence(Speech.noun(2, noun).replace("deacon’s", "deacons’"));
   }
 
   private static String kinds(Reservable thing) {

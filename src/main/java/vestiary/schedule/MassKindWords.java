@@ -8,7 +8,7 @@ import java.util.Map;
 import vestiary.calendar.MassKind;
 
 /** The kinds of Mass as a form names them. */
-final class MassKindWords {
+public final class MassKindWords {
 
   private static final Map<MassKind, String> WORDS =
       Map.ofEntries(
@@ -41,7 +41,7 @@ final class MassKindWords {
 
   private MassKindWords() {}
 
-  static String of(MassKind kind) {
+  public static String of(MassKind kind) {
     return say(WORDS.get(kind));
   }
 }

@@ -19,7 +19,7 @@ import vestiary.web.Speech;
 /**
  * A pattern in plain words: "Sundays at 10:30", "first Fridays of the month at 19:00, not in …".
  */
-final class PatternWords {
+public final class PatternWords {
 
   private static final Map<LiturgicalDays, String> DAYS =
       Map.ofEntries(
@@ -61,15 +61,15 @@ final class PatternWords {
     return String.join(", ", words);
   }
 
-  static String of(LiturgicalDays days) {
+  public static String of(LiturgicalDays days) {
     return say(DAYS.get(days));
   }
 
-  static String of(Season season) {
+  public static String of(Season season) {
     return say(SEASONS.get(season));
   }
 
-  static String of(SchoolTime school) {
+  public static String of(SchoolTime school) {
     return say(SCHOOL.get(school));
   }
 

@@ -73,7 +73,7 @@ class VestureTest {
             "Five chasubles, red. Lawful instead: stole over the alb, without a chasuble (GIRM 209;"
                 + " RS 124); or a white chasuble, of necessity (RS 124).",
             "Two dalmatics, red",
-            "Two deacon's stoles, red. Nothing may stand in for them. GIRM 338; GIRM 340.",
+            "Two deacon’s stoles, red. Nothing may stand in for them. GIRM 338; GIRM 340.",
             "The celebrant brings chasuble, stole and mitre.",
             "Albs are not counted here");
   }
