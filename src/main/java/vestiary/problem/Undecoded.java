@@ -16,7 +16,7 @@ final class Undecoded {
   /** The refusal that lies behind an exception, or empty if it is none of the framework's. */
   static Optional<Refusal> find(Throwable failure) {
     String words = String.valueOf(failure.getMessage());
-    if (failure instanceof IllegalArgumentException && words.startsWith("URLDecoder")) {
+    if (failure instanceof IllegalArgumentException && isOfPercents(words)) {
       return unreadable(
           400, say("After each % in what was sent, two digits from 0 to F must follow."));
     }
@@ -28,6 +28,11 @@ final class Undecoded {
           413, say("The form has more fields than any of ours. Send it from its own page."));
     }
     return Optional.empty();
+  }
+
+  /** Two decoders of the framework, each in its own words. */
+  private static boolean isOfPercents(String words) {
+    return words.startsWith("URLDecoder") || words.startsWith("Failed to decode URL");
   }
 
   private static Optional<Refusal> unreadable(int status, String sentence) {

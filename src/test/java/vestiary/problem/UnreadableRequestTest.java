@@ -68,6 +68,20 @@ class UnreadableRequestTest {
                 () -> given().contentType(contentType).body("x").post(list)));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"%zz", "%zz=a", "a=%zz", "a=%", "%", "a=%4", "a=b&%Iv", "{\"a\":\"%Iv=\"}"})
+  void a_form_with_a_percent_that_stands_for_nothing_is_refused(String body) {
+    refusing.refused(
+        400,
+        "unreadable-request",
+        () ->
+            given()
+                .contentType("application/x-www-form-urlencoded")
+                .body(body)
+                .post("/api/clashes/2026-12-08/remedies/7"));
+  }
+
   @Test
   void an_address_that_leads_nowhere_is_not_there() {
     for (String address : List.of("/api/vestments", "/api/", "/api/churches/a/b/c", "/api")) {
