@@ -19,6 +19,9 @@ public class Scenario {
   /** The zone of every cluster that is opened here; its clocks change on other days than ours. */
   public static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
+  private static final String EMPTY = "empty";
+  private static final String INVENTED = "invented";
+
   private final Copy copy;
   private final DefaultCluster first;
   private final CurrentCluster current;
@@ -46,9 +49,7 @@ public class Scenario {
    * keeps its id, which the server has read already and never reads again.
    */
   public void empty() {
-    UUID id = first.id();
-    copy.forgetAllRows();
-    open(id);
+    begin(EMPTY, () -> {});
   }
 
   /** Opens a second cluster, which no request sees unless it is told to. */
@@ -67,13 +68,7 @@ public class Scenario {
 
   /** Makes the default cluster the invented one, with its fortnight from 30 November 2026. */
   public void load() {
-    if (copy.isTaken()) {
-      copy.restore();
-      return;
-    }
-    empty();
-    within(first.id(), lists::bringIn);
-    copy.take();
+    begin(INVENTED, () -> within(first.id(), lists::bringIn));
   }
 
   /** Makes the default cluster, already loaded, the demo, with its people. */
@@ -120,6 +115,17 @@ public class Scenario {
   void inRequest(UUID cluster, Runnable work) {
     current.assign(cluster);
     QuarkusTransaction.requiringNew().run(work);
+  }
+
+  private void begin(String name, Runnable fill) {
+    if (!copy.isTaken(name)) {
+      UUID id = first.id();
+      copy.forgetAllRows();
+      open(id);
+      fill.run();
+      copy.take(name);
+    }
+    copy.restore(name);
   }
 
   private void open(UUID id) {
