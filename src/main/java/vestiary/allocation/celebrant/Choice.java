@@ -2,11 +2,13 @@ package vestiary.allocation.celebrant;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 import vestiary.allocation.solver.Program;
 import vestiary.vesting.MassId;
 
@@ -22,6 +24,7 @@ final class Choice {
   private final List<MassToServe> masses;
   private final Program program = new Program();
   private final Map<MassId, Integer> unserved = new LinkedHashMap<>();
+  private final Map<Duty, Integer> places = new IdentityHashMap<>();
 
   /**
    * Of some Masses and all duties that have any of them.
@@ -50,6 +53,17 @@ final class Choice {
   /** The Mass of which a column says that nobody says it. */
   MassToServe massOf(int column) {
     return masses.get(column - duties.size());
+  }
+
+  /** Where a column of a choice of some of these days stands in this one. */
+  int place(Choice part, int column) {
+    if (column >= part.duties.size()) {
+      return unserved.get(part.massOf(column).id());
+    }
+    if (places.isEmpty()) {
+      IntStream.range(0, duties.size()).forEach(at -> places.put(duties.get(at), at));
+    }
+    return places.get(part.duties.get(column));
   }
 
   /** The costs of the levels that are settled Mass by Mass and priest by priest. */
@@ -140,13 +154,10 @@ final class Choice {
   }
 
   private void writeCrossings() {
-    for (Crossing crossing : Crossing.all(question, duties)) {
+    for (Clique clique : Clique.all(Crossing.all(question, duties))) {
       int row = program.row(0, 1);
       for (int column = 0; column < duties.size(); column++) {
-        Duty duty = duties.get(column);
-        if (duty.priest().equals(crossing.priest())
-            && (duty.masses().contains(crossing.one())
-                || duty.masses().contains(crossing.other()))) {
+        if (clique.holds(duties.get(column))) {
           program.put(row, column, 1);
         }
       }

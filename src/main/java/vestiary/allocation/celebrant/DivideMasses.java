@@ -1,7 +1,6 @@
 package vestiary.allocation.celebrant;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import vestiary.allocation.solver.Answer;
 import vestiary.allocation.solver.Solver;
 import vestiary.allocation.solver.Work;
@@ -51,14 +49,14 @@ public final class DivideMasses {
     List<Choice> stretches = stretches(duties.all());
     long[] gaps = new long[Levels.ALL];
     Map<MassId, PriestId> given = new HashMap<>();
-    List<long[]> values = new ArrayList<>();
+    List<Answer> answers = new ArrayList<>();
     for (Choice stretch : stretches) {
       Answer answer = settle(stretch, work);
       given.putAll(stretch.given(answer.columns()));
-      values.add(answer.values());
+      answers.add(answer);
       note(answer, gaps);
     }
-    Map<MassId, PriestId> best = shared(duties.all(), stretches, values, given, gaps, work);
+    Map<MassId, PriestId> best = shared(duties.all(), stretches, answers, given, gaps, work);
     return proposal(best, gaps, duties.areComplete());
   }
 
@@ -126,7 +124,7 @@ public final class DivideMasses {
   private Map<MassId, PriestId> shared(
       List<Duty> duties,
       List<Choice> stretches,
-      List<long[]> values,
+      List<Answer> answers,
       Map<MassId, PriestId> given,
       long[] gaps,
       Work work) {
@@ -135,7 +133,7 @@ public final class DivideMasses {
     }
     Shares shares = new Shares(question, duties, given);
     for (int place = 0; place < stretches.size(); place++) {
-      shares.keep(days(stretches.get(place).duties()), values.get(place));
+      shares.keep(stretches.get(place), answers.get(place));
     }
     Answer answer =
         solver.minimise(
@@ -148,10 +146,6 @@ public final class DivideMasses {
     }
     proven &= answer.isProven();
     return shares.given(answer.columns());
-  }
-
-  private static Set<CountedDay> days(Collection<Duty> duties) {
-    return duties.stream().map(Duty::day).collect(Collectors.toSet());
   }
 
   private Proposal proposal(Map<MassId, PriestId> given, long[] gaps, boolean complete) {

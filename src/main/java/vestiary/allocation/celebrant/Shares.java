@@ -2,11 +2,14 @@ package vestiary.allocation.celebrant;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import vestiary.allocation.solver.Answer;
 import vestiary.allocation.solver.Program;
 import vestiary.vesting.MassId;
 
@@ -46,8 +49,24 @@ final class Shares {
     return choice.program();
   }
 
-  /** Holds the duties of some days to what is settled of them. */
-  void keep(Set<CountedDay> days, long[] values) {
+  /**
+   * Holds the duties of some days to what is settled of them. Where the answer tells which duties
+   * no division that is as good has, these need no rows of costs, which hide from a solver that
+   * what is left is a flow.
+   */
+  void keep(Choice stretch, Answer settled) {
+    settled.face().ifPresent(face -> shut(stretch, face.shut()));
+    if (settled.face().filter(Answer.Face::whole).isEmpty()) {
+      limit(stretch, settled.values());
+    }
+  }
+
+  private void shut(Choice stretch, BitSet columns) {
+    columns.stream().forEach(column -> program().boundColumn(choice.place(stretch, column), 0, 0));
+  }
+
+  private void limit(Choice stretch, long[] values) {
+    Set<CountedDay> days = stretch.duties().stream().map(Duty::day).collect(Collectors.toSet());
     for (int level = 0; level < values.length; level++) {
       long[] costs = kept.get(level).clone();
       for (int column = 0; column < costs.length; column++) {

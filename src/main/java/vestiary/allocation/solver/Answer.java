@@ -1,7 +1,9 @@
 package vestiary.allocation.solver;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a solver found.
@@ -11,8 +13,23 @@ import java.util.List;
  * @param bounds the least each measure can be where those before it are at their values; equal to
  *     the values where proven. After the first that differs the bounds say nothing and are 0
  * @param work units done in searches; what needs none is not counted
+ * @param face what all answers with the same values have in common, where the relaxation told it
  */
-public record Answer(long[] columns, long[] values, long[] bounds, double work) {
+public record Answer(
+    long[] columns, long[] values, long[] bounds, double work, Optional<Face> face) {
+
+  /**
+   * All answers with the same values.
+   *
+   * @param shut columns that are 0 in each of them
+   * @param whole whether every solution in which these are 0 is one of them
+   */
+  public record Face(BitSet shut, boolean whole) {}
+
+  /** An answer of which nothing is known but itself. */
+  public Answer(long[] columns, long[] values, long[] bounds, double work) {
+    this(columns, values, bounds, work, Optional.empty());
+  }
 
   /** An answer for which no search was needed. */
   public Answer(long[] columns, long[] values, long[] bounds) {

@@ -5,6 +5,7 @@ import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * The program without the demand for whole numbers, narrowed after each measure to all solutions
@@ -26,6 +27,7 @@ final class LinearFace implements AutoCloseable {
   private final MPConstraint[] rows;
   private final double[] least;
   private final double[] most;
+  private boolean whole = true;
 
   LinearFace(Program program) {
     columns = new MPVariable[program.columns()];
@@ -71,6 +73,30 @@ final class LinearFace implements AutoCloseable {
     return status[0];
   }
 
+  /** What all whole solutions on the face have in common. */
+  Answer.Face face() {
+    BitSet shut = new BitSet();
+    for (int column = 0; column < columns.length; column++) {
+      shut.set(column, least[column] == 0 && most[column] == 0);
+    }
+    return new Answer.Face(shut, whole);
+  }
+
+  /** The program with nothing left in it but the face. */
+  Program narrowed(Program program) {
+    Program narrowed = program.copy();
+    for (int column = 0; column < columns.length; column++) {
+      narrowed.boundColumn(column, (long) least[column], (long) most[column]);
+    }
+    for (int row = 0; row < rows.length; row++) {
+      if (rows[row].lb() == rows[row].ub()) {
+        long bound = Math.round(rows[row].lb());
+        narrowed.bound(row, bound, bound);
+      }
+    }
+    return narrowed;
+  }
+
   /** Narrows the face to what is best by the measure minimised last. */
   void narrow() {
     // All is read before anything is changed, for a change makes the solution unreadable.
@@ -86,6 +112,7 @@ final class LinearFace implements AutoCloseable {
       if (rows[row].lb() < rows[row].ub() && Math.abs(prices[row]) > TOLERANCE) {
         double bound = prices[row] > 0 ? rows[row].lb() : rows[row].ub();
         rows[row].setBounds(bound, bound);
+        whole = false;
       }
     }
   }
@@ -111,6 +138,7 @@ final class LinearFace implements AutoCloseable {
 
   private void fix(int column, double value) {
     double bound = value - least[column] < most[column] - value ? least[column] : most[column];
+    whole &= bound == 0;
     least[column] = bound;
     most[column] = bound;
     columns[column].setBounds(bound, bound);

@@ -1,11 +1,9 @@
 package vestiary.allocation.solver;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.stream.DoubleStream;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 
 /**
  * Measure by measure on the faces of the relaxation, which for flows is nearly always whole and so
@@ -17,22 +15,22 @@ final class NativeSolver implements Solver {
   /** Of the work allowed, what the search for the best switches may take. */
   private static final double SWITCHING = 0.9;
 
+  /** Of the work that is left, what the search on one face may take; most faces need little. */
+  private static final double ON_A_FACE = 0.5;
+
   @Override
   public Answer minimise(Program program, List<long[]> tiers, long[] hint, Work work) {
-    List<Long> least = new ArrayList<>();
-    double[] relaxed;
-    try (LinearFace face = new LinearFace(program)) {
-      relaxed = descend(face, tiers, least, work);
-    }
-    if (relaxed.length > 0 && DoubleStream.of(relaxed).allMatch(v -> v == Math.rint(v))) {
-      long[] columns = DoubleStream.of(relaxed).mapToLong(Math::round).toArray();
-      long[] values = tiers.stream().mapToLong(c -> Answer.measure(c, columns)).toArray();
-      if (program.admits(columns) && least.equals(boxed(values))) {
-        return new Answer(columns, values, values.clone(), 0);
-      }
+    Descent descent = Descent.down(program, tiers, work);
+    List<Long> least = descent.least();
+    Optional<Answer> whole = descent.findWhole();
+    if (whole.isPresent()) {
+      return whole.get();
     }
     int switching = switchingTiers(program, tiers);
-    if (switching == 0 || work.units() == 0) {
+    if (switching == 0) {
+      return onFaces(descent, program, tiers, hint, work);
+    }
+    if (work.units() == 0) {
       return new TieredSearch(program, tiers, WholeNumberSearch::search).run(least, hint, work);
     }
     boolean sound = hint.length == program.columns() && program.admits(hint);
@@ -49,6 +47,33 @@ final class NativeSolver implements Solver {
                 work.withUnits(work.units() - found.work()));
     return new Answer(
         answer.columns(), answer.values(), answer.bounds(), answer.work() + found.work());
+  }
+
+  /**
+   * Whole values on the narrowest face that has any, where few columns are left to search; the
+   * measures that led there are then at their least.
+   */
+  private static Answer onFaces(
+      Descent descent, Program program, List<long[]> tiers, long[] hint, Work work) {
+    double done = 0;
+    for (int settled = descent.faces().size(); settled > 0; settled--) {
+      Descent.OnFace face = descent.faces().get(settled - 1);
+      Answer rest =
+          new TieredSearch(
+                  face.program(), tiers.subList(settled, tiers.size()), WholeNumberSearch::search)
+              .run(
+                  descent.least().subList(settled, descent.least().size()),
+                  hint,
+                  work.withUnits((work.units() - done) * ON_A_FACE));
+      done += rest.work();
+      if (rest.isFound()) {
+        return face.with(rest, tiers, done);
+      }
+    }
+    Answer answer =
+        new TieredSearch(program, tiers, WholeNumberSearch::search)
+            .run(descent.least(), hint, work.withUnits(work.units() - done));
+    return new Answer(answer.columns(), answer.values(), answer.bounds(), answer.work() + done);
   }
 
   /** How many of the first measures cost switches and nothing else. */
@@ -76,38 +101,5 @@ final class NativeSolver implements Solver {
       }
     }
     return one.size() > other.size() ? one : other;
-  }
-
-  /**
-   * The last solution, empty if a measure was not whole; fills in the least values, that one's
-   * rounded up being the last.
-   */
-  private static double[] descend(
-      LinearFace face, List<long[]> tiers, List<Long> least, Work work) {
-    double[] solution = new double[0];
-    for (long[] costs : tiers) {
-      boolean free = LongStream.of(costs).allMatch(cost -> cost == 0);
-      if (free && !least.isEmpty()) {
-        least.add(0L);
-        continue;
-      }
-      double value = face.minimise(costs, work);
-      if (Double.isNaN(value)) {
-        return new double[0];
-      }
-      least.add((long) Math.ceil(value - 1e-6));
-      if (!LinearFace.isWhole(value)) {
-        return new double[0];
-      }
-      solution = face.values();
-      if (least.size() < tiers.size()) {
-        face.narrow();
-      }
-    }
-    return solution;
-  }
-
-  private static List<Long> boxed(long[] values) {
-    return LongStream.of(values).boxed().toList();
   }
 }
