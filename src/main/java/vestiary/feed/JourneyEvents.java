@@ -102,7 +102,7 @@ final class JourneyEvents {
         tongue.sentence(
                 trip.carrier().isEmpty()
                     ? tongue.say("trip.alone", pieces)
-                    : tongue.say("trip.with", pieces, trip.carrier()))
+                    : tongue.say("trip.with", pieces, tongue.carrier(trip.carrier())))
             + ".");
   }
 

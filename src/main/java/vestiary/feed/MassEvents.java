@@ -41,16 +41,22 @@ final class MassEvents {
         !isAway);
   }
 
-  /** One of a church. */
-  CalendarEvent ofChurch(ReadStamped.Stamped one) {
+  /** One of a church; that a celebrant is away is for everybody to read, and why for few. */
+  CalendarEvent ofChurch(ReadStamped.Stamped one, Attendance attendance) {
     List<String> lines = new ArrayList<>();
     one.mass()
         .findCelebrant()
         .filter(celebrant -> NAMED.contains(celebrant.role()))
-        .map(Person::tightName)
-        .ifPresent(name -> lines.add(name + "."));
+        .map(celebrant -> celebrant(one.mass(), celebrant, attendance))
+        .ifPresent(words -> lines.add(words + "."));
     lines.add(setOut(one.mass()));
     return event(one, what(one.mass()), String.join(" ", lines), false);
+  }
+
+  private String celebrant(DatedMass mass, Person celebrant, Attendance attendance) {
+    return RoleAt.isAway(mass, celebrant.id(), attendance)
+        ? tongue.say("celebrant.away", celebrant.tightName())
+        : celebrant.tightName();
   }
 
   private String what(DatedMass mass) {

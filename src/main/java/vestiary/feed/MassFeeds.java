@@ -25,6 +25,8 @@ import vestiary.access.Visitor;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
 import vestiary.cluster.ReadCluster;
+import vestiary.people.Attendance;
+import vestiary.planning.AttendanceAtMasses;
 import vestiary.problem.Refusal;
 import vestiary.problem.Refused;
 import vestiary.schedule.ReadStamped;
@@ -49,6 +51,7 @@ class MassFeeds {
   private final CurrentVisitor current;
   private final PersonOfUser who;
   private final LanguageOfReader languages;
+  private final AttendanceAtMasses attendance;
   private final OwnMasses own;
   private final OwnJourneys journeys;
   private final Clock clock;
@@ -59,6 +62,7 @@ class MassFeeds {
       CurrentVisitor current,
       PersonOfUser who,
       LanguageOfReader languages,
+      AttendanceAtMasses attendance,
       OwnMasses own,
       OwnJourneys journeys,
       Clock clock) {
@@ -67,6 +71,7 @@ class MassFeeds {
     this.current = current;
     this.who = who;
     this.languages = languages;
+    this.attendance = attendance;
     this.own = own;
     this.journeys = journeys;
     this.clock = clock;
@@ -120,15 +125,17 @@ class MassFeeds {
     Cluster here = cluster.cluster();
     List<Church> only =
         church == null || church.isBlank() ? List.of() : List.of(cluster.getChurch(church));
+    List<ReadStamped.Stamped> theirs =
+        stamped(here).stream()
+            .filter(one -> only.stream().allMatch(c -> c.id().equals(one.mass().church().id())))
+            .toList();
+    Attendance there = attendance.of(theirs.stream().map(ReadStamped.Stamped::mass).toList());
     MassEvents events = new MassEvents(here, languages.ofCluster());
     return answer(
         request,
         here,
         only.stream().map(Church::name).findFirst().orElse(here.name()),
-        stamped(here).stream()
-            .filter(one -> only.stream().allMatch(c -> c.id().equals(one.mass().church().id())))
-            .map(events::ofChurch)
-            .toList());
+        theirs.stream().map(one -> events.ofChurch(one, there)).toList());
   }
 
   private static Response answer(

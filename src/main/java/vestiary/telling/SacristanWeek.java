@@ -11,7 +11,9 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.cluster.Church;
+import vestiary.people.Person;
 import vestiary.plan.PlanResult;
+import vestiary.planning.RoleAt;
 import vestiary.pool.PlannedWear;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
@@ -122,7 +124,7 @@ final class SacristanWeek {
   private List<String> who(DatedMass mass) {
     return Stream.of(
             mass.findCelebrant()
-                .map(tongue::called)
+                .map(celebrant -> celebrant(mass, celebrant))
                 .orElseGet(
                     () ->
                         tongue.say(
@@ -131,6 +133,13 @@ final class SacristanWeek {
             tongue.say("deacons", mass.deacons()))
         .filter(words -> !words.isEmpty())
         .toList();
+  }
+
+  private String celebrant(DatedMass mass, Person celebrant) {
+    String name = tongue.called(celebrant);
+    return RoleAt.isAway(mass, celebrant.id(), week.span().attendance())
+        ? tongue.say("celebrant.away", name)
+        : name;
   }
 
   /** A journey, as whoever sees it off is told of it. */
@@ -148,7 +157,7 @@ final class SacristanWeek {
     String carried =
         trip.carrier().isEmpty()
             ? tongue.say("trip.alone", pieces)
-            : tongue.say("trip.with", pieces, trip.carrier());
+            : tongue.say("trip.with", pieces, tongue.carrier(trip.carrier()));
     return new LetterView.Item(
         tongue.say(
             words,

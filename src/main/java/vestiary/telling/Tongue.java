@@ -11,6 +11,7 @@ import java.util.UUID;
 import vestiary.calendar.Colour;
 import vestiary.calendar.MassKind;
 import vestiary.people.Attendance;
+import vestiary.people.CarrierName;
 import vestiary.people.Person;
 import vestiary.people.PersonRole;
 import vestiary.planning.RoleAt;
@@ -130,6 +131,15 @@ public final class Tongue {
       case "" -> person.role() == PersonRole.DEACON ? say("deacon", person.name()) : person.name();
       default -> person.title() + " " + person.name();
     };
+  }
+
+  /**
+   * Whoever drives, with the title as it is spoken.
+   *
+   * @param kept as plans keep it, with an English title
+   */
+  public String carrier(String kept) {
+    return CarrierName.of(kept, (title, name) -> say(title.toLowerCase(Locale.ROOT), name));
   }
 
   /**

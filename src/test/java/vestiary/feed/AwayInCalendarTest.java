@@ -3,21 +3,17 @@ package vestiary.feed;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static vestiary.feed.CalendarEvents.value;
 
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.response.Response;
 import jakarta.inject.Inject;
 import java.util.Map;
-import java.util.UUID;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import vestiary.access.Role;
 import vestiary.scenario.Asking;
-import vestiary.scenario.Scenario;
 import vestiary.scenario.Sending;
-import vestiary.users.LettingIn;
 
 /**
  * A priest's own calendar over a Mass at which he is away: the event stays the same one, says so,
@@ -28,40 +24,21 @@ class AwayInCalendarTest {
 
   private static final String DAY = "2026-12-10";
 
-  @Inject Scenario scenario;
-  @Inject LettingIn letting;
+  @Inject CalendarOfAPriest his;
 
-  private String key;
   private String first;
   private String second;
 
   @BeforeEach
   void father_ilverton_drives_from_one_mass_to_the_next() {
-    scenario.load();
-    UUID user = letting.user("cosmas", Role.MINISTER);
-    Sending.put(
-            "/api/users/" + user,
-            Map.of(
-                "login",
-                "cosmas",
-                "name",
-                "Some minister",
-                "role",
-                "minister",
-                "person",
-                "cosmas-ilverton"))
-        .then()
-        .statusCode(200);
-    key = MassFeedsTest.key(letting.session(user));
-    Sending.put("/api/journeys", Map.of("from", "ht", "to", "sa", "minutes", 25))
-        .then()
-        .statusCode(200);
-    first = ownMass("ht", DAY + "T15:00");
-    second = ownMass("sa", DAY + "T18:00");
+    his.begin();
+    CalendarOfAPriest.TwoMasses two = CalendarOfAPriest.twoOn(DAY);
+    first = two.first();
+    second = two.second();
   }
 
   @Test
-  void while_he_is_away_it_says_so_and_leaves_him_free() throws Exception {
+  void while_he_is_away_it_says_so_and_leaves_him_free() {
     VEvent before = event(second);
     assertTrue(value(before, Property.DESCRIPTION).startsWith("You celebrate. "), "" + before);
     assertEquals("OPAQUE", value(before, Property.TRANSP));
@@ -78,12 +55,12 @@ class AwayInCalendarTest {
     assertEquals("CONFIRMED", value(away, Property.STATUS), "the Mass stands");
     assertEquals(value(before, Property.UID), value(away, Property.UID));
     assertTrue(value(event(first), Property.DESCRIPTION).startsWith("You celebrate. "));
-    assertFalse(whole().contains(second + "-drive@"), "nobody drives to where he is not");
+    assertFalse(
+        his.ask().asString().contains(second + "-drive@"), "nobody drives to where he is not");
   }
 
   @Test
-  void it_counts_on_when_he_is_away_and_when_he_is_back_and_with_the_mass_in_between()
-      throws Exception {
+  void it_counts_on_when_he_is_away_and_when_he_is_back_and_with_the_mass_in_between() {
     int before = sequence();
 
     String absence = awayFrom("17:00");
@@ -105,7 +82,7 @@ class AwayInCalendarTest {
   }
 
   @Test
-  void whoever_was_never_away_is_counted_as_the_mass_is() throws Exception {
+  void whoever_was_never_away_is_counted_as_the_mass_is() {
     int before = sequence();
 
     Asking.change(Asking.mass("sa", DAY + "T18:00"), Map.of("start", DAY + "T18:30"));
@@ -122,34 +99,11 @@ class AwayInCalendarTest {
         .path("absence.id");
   }
 
-  private int sequence() throws Exception {
-    return MassFeedsTest.sequence(event(second));
+  private int sequence() {
+    return CalendarEvents.sequence(event(second));
   }
 
-  private VEvent event(String mass) throws Exception {
-    return Asking.only(
-        MassFeedsTest.events(ask()).stream()
-            .filter(event -> value(event, Property.UID).startsWith(mass + "@"))
-            .toList());
-  }
-
-  private String whole() {
-    return ask().asString();
-  }
-
-  private Response ask() {
-    Response answer = LettingIn.nobody().queryParam("key", key).get(MassFeedsTest.MINE);
-    assertEquals(200, answer.statusCode(), answer.asString());
-    return answer;
-  }
-
-  private static String value(VEvent event, String property) {
-    return MassFeedsTest.value(event, property);
-  }
-
-  private static String ownMass(String church, String start) {
-    return Sending.mass(Map.of("church", church, "start", start, "celebrant", "cosmas-ilverton"))
-        .get("id")
-        .toString();
+  private VEvent event(String mass) {
+    return Asking.only(CalendarEvents.of(his.ask(), mass + "@"));
   }
 }

@@ -13,18 +13,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
-import net.fortuna.ical4j.model.Property;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import vestiary.access.Role;
 import vestiary.scenario.Asking;
 import vestiary.scenario.OwnerDatabase;
-import vestiary.scenario.Scenario;
-import vestiary.scenario.Sending;
-import vestiary.users.LettingIn;
 
 /** One calendar on two devices, which look at the same moment. */
 @QuarkusTest
@@ -32,53 +26,32 @@ class TwoAskAtOnceTest {
 
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
-  @Inject Scenario scenario;
-  @Inject LettingIn letting;
+  @Inject CalendarOfAPriest his;
   @Inject OwnerDatabase owner;
 
-  private String key;
   private String mass;
 
   @BeforeEach
   void father_ilverton_drives_from_one_mass_to_the_next() {
-    scenario.load();
-    UUID user = letting.user("cosmas", Role.MINISTER);
-    Sending.put(
-            "/api/users/" + user,
-            Map.of(
-                "login",
-                "cosmas",
-                "name",
-                "Some minister",
-                "role",
-                "minister",
-                "person",
-                "cosmas-ilverton"))
-        .then()
-        .statusCode(200);
-    key = MassFeedsTest.key(letting.session(user));
-    Sending.put("/api/journeys", Map.of("from", "ht", "to", "sa", "minutes", 25))
-        .then()
-        .statusCode(200);
-    ownMass("ht", "2026-12-10T15:00");
-    mass = ownMass("sa", "2026-12-10T18:00");
+    his.begin();
+    mass = CalendarOfAPriest.twoOn("2026-12-10").second();
   }
 
   @Test
-  void two_who_ask_first_of_all_begin_with_the_same_number() throws Exception {
+  void two_who_ask_first_of_all_begin_with_the_same_number() throws SQLException {
     assertEquals(List.of(0, 0), numbers(askedTogether()));
   }
 
   @Test
-  void two_who_ask_right_after_a_change_read_the_same_number() throws Exception {
-    assertEquals(List.of(0), numbers(List.of(ask())));
+  void two_who_ask_right_after_a_change_read_the_same_number() throws SQLException {
+    assertEquals(List.of(0), numbers(List.of(his.ask())));
     Asking.change(Asking.mass("sa", "2026-12-10T18:00"), Map.of("start", "2026-12-10T18:30"));
 
     List<Response> answers = askedTogether();
 
     assertEquals(List.of(1, 1), numbers(answers));
     assertEquals(answers.get(0).header("ETag"), answers.get(1).header("ETag"));
-    assertEquals(List.of(1), numbers(List.of(ask())), "the change is counted once");
+    assertEquals(List.of(1), numbers(List.of(his.ask())), "the change is counted once");
   }
 
   /** Both have seen that something has changed before either has counted it. */
@@ -92,7 +65,7 @@ class TwoAskAtOnceTest {
           Stream.of("telephone", "desk")
               .map(
                   device ->
-                      CompletableFuture.supplyAsync(this::ask, task -> new Thread(task).start()))
+                      CompletableFuture.supplyAsync(his::ask, task -> new Thread(task).start()))
               .toList();
       awaitWaiting(statement, 2);
       other.commit();
@@ -113,32 +86,10 @@ class TwoAskAtOnceTest {
     assertEquals(number, waiting, "who waits for the other");
   }
 
-  private List<Integer> numbers(List<Response> answers) throws Exception {
-    for (Response answer : answers) {
-      assertEquals(200, answer.statusCode(), answer.asString());
-    }
-    return answers.stream().map(this::number).toList();
-  }
-
-  private int number(Response answer) {
-    try {
-      return MassFeedsTest.events(answer).stream()
-          .filter(event -> MassFeedsTest.value(event, Property.UID).startsWith(mass + "-drive"))
-          .mapToInt(MassFeedsTest::sequence)
-          .findFirst()
-          .orElse(-1);
-    } catch (Exception unreadable) {
-      throw new AssertionError(answer.asString(), unreadable);
-    }
-  }
-
-  private Response ask() {
-    return LettingIn.nobody().queryParam("key", key).get(MassFeedsTest.MINE);
-  }
-
-  private static String ownMass(String church, String start) {
-    return Sending.mass(Map.of("church", church, "start", start, "celebrant", "cosmas-ilverton"))
-        .get("id")
-        .toString();
+  private List<Integer> numbers(List<Response> answers) {
+    return answers.stream()
+        .map(answer -> Asking.only(CalendarEvents.of(answer, mass + "-drive")))
+        .map(CalendarEvents::sequence)
+        .toList();
   }
 }

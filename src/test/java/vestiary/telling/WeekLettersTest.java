@@ -163,6 +163,7 @@ class WeekLettersTest {
 
     look(DUE);
 
+    assertTrue(only(SACRISTAN).words().contains("Father Cosmas Ilverton (not available then)"));
     String words = only(PRIEST).words();
     assertTrue(
         words.contains(
