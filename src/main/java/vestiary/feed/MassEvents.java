@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.UUID;
 import vestiary.cluster.Cluster;
 import vestiary.people.Attendance;
-import vestiary.people.Person;
 import vestiary.people.PersonRole;
 import vestiary.planning.RoleAt;
 import vestiary.schedule.DatedMass;
@@ -41,22 +40,16 @@ final class MassEvents {
         !isAway);
   }
 
-  /** One of a church; that a celebrant is away is for everybody to read, and why for few. */
+  /** One of a church. */
   CalendarEvent ofChurch(ReadStamped.Stamped one, Attendance attendance) {
     List<String> lines = new ArrayList<>();
     one.mass()
         .findCelebrant()
         .filter(celebrant -> NAMED.contains(celebrant.role()))
-        .map(celebrant -> celebrant(one.mass(), celebrant, attendance))
+        .map(priest -> tongue.named(priest.tightName(), one.mass(), priest, attendance))
         .ifPresent(words -> lines.add(words + "."));
     lines.add(setOut(one.mass()));
     return event(one, what(one.mass()), String.join(" ", lines), false);
-  }
-
-  private String celebrant(DatedMass mass, Person celebrant, Attendance attendance) {
-    return RoleAt.isAway(mass, celebrant.id(), attendance)
-        ? tongue.say("celebrant.away", celebrant.tightName())
-        : celebrant.tightName();
   }
 
   private String what(DatedMass mass) {

@@ -11,9 +11,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import vestiary.cluster.Church;
-import vestiary.people.Person;
 import vestiary.plan.PlanResult;
-import vestiary.planning.RoleAt;
 import vestiary.pool.PlannedWear;
 import vestiary.schedule.DatedMass;
 import vestiary.vesting.Need;
@@ -124,7 +122,7 @@ final class SacristanWeek {
   private List<String> who(DatedMass mass) {
     return Stream.of(
             mass.findCelebrant()
-                .map(celebrant -> celebrant(mass, celebrant))
+                .map(one -> tongue.named(tongue.called(one), mass, one, week.span().attendance()))
                 .orElseGet(
                     () ->
                         tongue.say(
@@ -133,13 +131,6 @@ final class SacristanWeek {
             tongue.say("deacons", mass.deacons()))
         .filter(words -> !words.isEmpty())
         .toList();
-  }
-
-  private String celebrant(DatedMass mass, Person celebrant) {
-    String name = tongue.called(celebrant);
-    return RoleAt.isAway(mass, celebrant.id(), week.span().attendance())
-        ? tongue.say("celebrant.away", name)
-        : name;
   }
 
   /** A journey, as whoever sees it off is told of it. */

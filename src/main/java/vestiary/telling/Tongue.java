@@ -133,6 +133,11 @@ public final class Tongue {
     };
   }
 
+  /** A name as a Mass is read with it; that somebody is away is said to everybody, why to few. */
+  public String named(String name, DatedMass mass, Person person, Attendance attendance) {
+    return RoleAt.isAway(mass, person.id(), attendance) ? say("named.away", name) : name;
+  }
+
   /**
    * Whoever drives, with the title as it is spoken.
    *

@@ -1,7 +1,5 @@
 package vestiary.feed;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import io.restassured.response.Response;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Map;
@@ -46,20 +44,7 @@ class CalendarOfAPriest {
         .then()
         .statusCode(200);
     session = letting.session(user);
-    key = keyOf(session);
-  }
-
-  /** Of whoever has signed in. */
-  static String keyOf(String session) {
-    String page = LettingIn.browser(session).get("/account").asString();
-    String made =
-        LettingIn.browser(session)
-            .formParam("form-token", LettingIn.formToken(page))
-            .formParam("feed", "My telephone")
-            .post("/account/feeds")
-            .asString();
-    assertTrue(made.contains(ADDRESS + "?key="), made);
-    return made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
+    key = LettingIn.feedKey(LettingIn.feedPage(session));
   }
 
   String session() {

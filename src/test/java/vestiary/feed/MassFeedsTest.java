@@ -66,8 +66,9 @@ class MassFeedsTest {
             .count();
     assertTrue(theirs > 0);
     String own =
-        CalendarOfAPriest.keyOf(
-            letting.session(letting.named("ysolde", "Ysolde Hatherby", Role.SACRISTAN, "ht")));
+        LettingIn.feedKey(
+            LettingIn.feedPage(
+                letting.session(letting.named("ysolde", "Ysolde Hatherby", Role.SACRISTAN, "ht"))));
 
     List<VEvent> rides = CalendarEvents.of(CalendarOfAPriest.ask(own));
 

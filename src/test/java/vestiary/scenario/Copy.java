@@ -69,13 +69,13 @@ class Copy {
   }
 
   boolean isTaken(String name) {
-    return isSchema(name);
+    return !ask("select 1 from pg_namespace where nspname = '%s'".formatted(name)).isEmpty();
   }
 
   void take(String name) {
     List<String> work = new ArrayList<>(List.of("create schema " + name));
     tables().forEach(t -> work.add("create table %s.%s as table %s".formatted(name, t[0], t[0])));
-    if (!isSchema("copies")) {
+    if (!isTaken("copies")) {
       work.add(COPIES);
       work.add("insert into copies.put_back (table_name, columns) " + COLUMNS);
     }
@@ -116,10 +116,6 @@ class Copy {
                         .formatted(t[0]))
             .collect(Collectors.joining(" || ' ' || ", "select ", ""));
     return ask(all).get(0)[0];
-  }
-
-  private boolean isSchema(String name) {
-    return !ask("select 1 from pg_namespace where nspname = '%s'".formatted(name)).isEmpty();
   }
 
   private synchronized List<String[]> tables() {

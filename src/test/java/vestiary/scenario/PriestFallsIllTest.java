@@ -157,15 +157,7 @@ class PriestFallsIllTest {
             Map.of("login", login, "name", "A priest", "role", "minister", "person", person))
         .then()
         .statusCode(200);
-    String session = letting.session(user);
-    String token = LettingIn.formToken(LettingIn.browser(session).get("/account").asString());
-    String made =
-        LettingIn.browser(session)
-            .formParam("form-token", token)
-            .formParam("feed", "My telephone")
-            .post("/account/feeds")
-            .asString();
-    return made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
+    return LettingIn.feedKey(LettingIn.feedPage(letting.session(user)));
   }
 
   /** What the calendar says of each Mass, by the Mass. */

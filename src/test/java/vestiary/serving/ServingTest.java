@@ -209,7 +209,7 @@ class ServingTest {
 
     Page.of(LettingIn.browser(session).get("/mine").asString())
         .says("Thursday 10 December, 15:00", "You read");
-    String key = key(session);
+    String key = LettingIn.feedKey(LettingIn.feedPage(session));
     String own = LettingIn.nobody().accept("*/*").get("/feeds/mine.ics?key=" + key).asString();
     assertTrue(own.contains(mass) && own.contains("You read."), own);
     String ofChurch =
@@ -297,17 +297,6 @@ class ServingTest {
         .contentType("application/json")
         .body(Map.of("serving", List.of(named("tamsin-q", "server"))))
         .put(address(mass));
-  }
-
-  private static String key(String session) {
-    String page = LettingIn.browser(session).get("/account").asString();
-    String made =
-        LettingIn.browser(session)
-            .formParam("form-token", LettingIn.formToken(page))
-            .formParam("feed", "My telephone")
-            .post("/account/feeds")
-            .asString();
-    return made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
   }
 
   private int sequence(String calendar) {

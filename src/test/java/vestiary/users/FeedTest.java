@@ -107,29 +107,15 @@ class FeedTest {
 
   @Test
   void it_opens_in_the_calendar_program_and_is_copied_by_one_press() {
-    String made = made();
+    String made = LettingIn.feedPage(session);
 
-    String key = key(made);
+    String key = LettingIn.feedKey(made);
     assertTrue(made.contains("href=\"webcal://"), made);
     assertTrue(made.contains("/feeds/ordo.ics?key=%s\">Open in".formatted(key)), made);
     assertTrue(made.contains("/feeds/ordo.ics?key=%s\" hidden>Copy it".formatted(key)), made);
   }
 
   private String key() {
-    return key(made());
-  }
-
-  /** The page that shows it. */
-  private String made() {
-    String page = LettingIn.browser(session).get("/account").asString();
-    return LettingIn.browser(session)
-        .formParam("form-token", LettingIn.formToken(page))
-        .formParam("feed", "My telephone")
-        .post("/account/feeds")
-        .asString();
-  }
-
-  private static String key(String made) {
-    return made.replaceAll("(?s).*key=([A-Za-z0-9_.-]+)</code>.*", "$1");
+    return LettingIn.feedKey(LettingIn.feedPage(session));
   }
 }

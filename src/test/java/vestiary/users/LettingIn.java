@@ -21,6 +21,7 @@ public class LettingIn {
   /** Strong enough by any count. */
   public static final String PASSWORD = "thurible otter seventy lanterns";
 
+  private static final Pattern FEED_KEY = Pattern.compile("\\?key=([A-Za-z0-9_.-]+)</code>");
   private static final Pattern TOKEN = Pattern.compile("name=\"form-token\" value=\"([^\"]+)\"");
 
   private final Scenario scenario;
@@ -206,11 +207,30 @@ public class LettingIn {
         .post("/sign-in");
   }
 
+  /** The page on which whoever has signed in sees the key of a calendar, just made. */
+  public static String feedPage(String session) {
+    String page = browser(session).get("/account").asString();
+    return browser(session)
+        .formParam("form-token", formToken(page))
+        .formParam("feed", "My telephone")
+        .post("/account/feeds")
+        .asString();
+  }
+
+  /** The key that such a page shows. */
+  public static String feedKey(String page) {
+    return first(FEED_KEY, page);
+  }
+
   /** What the forms of a page carry. */
   public static String formToken(String page) {
-    Matcher found = TOKEN.matcher(page);
+    return first(TOKEN, page);
+  }
+
+  private static String first(Pattern what, String page) {
+    Matcher found = what.matcher(page);
     if (!found.find()) {
-      throw new AssertionError("no form token in " + page);
+      throw new AssertionError("no %s in %s".formatted(what, page));
     }
     return found.group(1);
   }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToLongFunction;
-import java.util.stream.IntStream;
 import vestiary.allocation.solver.Program;
 import vestiary.vesting.MassId;
 
@@ -35,7 +34,7 @@ final class Choice {
     this.question = question;
     this.duties = duties;
     this.masses = masses;
-    duties.forEach(duty -> program.column(0, 1));
+    duties.forEach(duty -> places.put(duty, program.column(0, 1)));
     masses.forEach(mass -> unserved.put(mass.id(), program.column(0, 1)));
     writeOneDutyEach();
     writeEachMassOnce();
@@ -59,9 +58,6 @@ final class Choice {
   int place(Choice part, int column) {
     if (column >= part.duties.size()) {
       return unserved.get(part.massOf(column).id());
-    }
-    if (places.isEmpty()) {
-      IntStream.range(0, duties.size()).forEach(at -> places.put(duties.get(at), at));
     }
     return places.get(part.duties.get(column));
   }
@@ -154,10 +150,13 @@ final class Choice {
   }
 
   private void writeCrossings() {
-    for (Clique clique : Clique.all(Crossing.all(question, duties))) {
+    for (Crossing crossing : Crossing.all(question, duties)) {
       int row = program.row(0, 1);
       for (int column = 0; column < duties.size(); column++) {
-        if (clique.holds(duties.get(column))) {
+        Duty duty = duties.get(column);
+        if (duty.priest().equals(crossing.priest())
+            && (duty.masses().contains(crossing.one())
+                || duty.masses().contains(crossing.other()))) {
           program.put(row, column, 1);
         }
       }

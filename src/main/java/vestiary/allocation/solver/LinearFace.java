@@ -5,7 +5,7 @@ import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.Arrays;
-import java.util.BitSet;
+import java.util.stream.IntStream;
 
 /**
  * The program without the demand for whole numbers, narrowed after each measure to all solutions
@@ -27,7 +27,6 @@ final class LinearFace implements AutoCloseable {
   private final MPConstraint[] rows;
   private final double[] least;
   private final double[] most;
-  private boolean whole = true;
 
   LinearFace(Program program) {
     columns = new MPVariable[program.columns()];
@@ -73,48 +72,25 @@ final class LinearFace implements AutoCloseable {
     return status[0];
   }
 
-  /** What all whole solutions on the face have in common. */
-  Answer.Face face() {
-    BitSet shut = new BitSet();
-    for (int column = 0; column < columns.length; column++) {
-      shut.set(column, least[column] == 0 && most[column] == 0);
-    }
-    return new Answer.Face(shut, whole);
-  }
-
-  /** The program with nothing left in it but the face. */
-  Program narrowed(Program program) {
-    Program narrowed = program.copy();
-    for (int column = 0; column < columns.length; column++) {
-      narrowed.boundColumn(column, (long) least[column], (long) most[column]);
-    }
-    for (int row = 0; row < rows.length; row++) {
-      if (rows[row].lb() == rows[row].ub()) {
-        long bound = Math.round(rows[row].lb());
-        narrowed.bound(row, bound, bound);
-      }
-    }
-    return narrowed;
-  }
-
-  /** Narrows the face to what is best by the measure minimised last. */
-  void narrow() {
+  /** Narrows the face to what is best by the measure minimised last; answers what that fixed. */
+  Narrowing narrow() {
     // All is read before anything is changed, for a change makes the solution unreadable.
     double[] values = values();
     double[] reduced = Arrays.stream(columns).mapToDouble(MPVariable::reducedCost).toArray();
     double[] prices = Arrays.stream(rows).mapToDouble(MPConstraint::dualValue).toArray();
-    for (int column = 0; column < columns.length; column++) {
-      if (most[column] > least[column] && Math.abs(reduced[column]) > TOLERANCE) {
-        fix(column, values[column]);
-      }
-    }
-    for (int row = 0; row < rows.length; row++) {
-      if (rows[row].lb() < rows[row].ub() && Math.abs(prices[row]) > TOLERANCE) {
-        double bound = prices[row] > 0 ? rows[row].lb() : rows[row].ub();
-        rows[row].setBounds(bound, bound);
-        whole = false;
-      }
-    }
+    int[] fixed =
+        IntStream.range(0, columns.length)
+            .filter(c -> most[c] > least[c] && Math.abs(reduced[c]) > TOLERANCE)
+            .toArray();
+    int[] full =
+        IntStream.range(0, rows.length)
+            .filter(r -> rows[r].lb() < rows[r].ub() && Math.abs(prices[r]) > TOLERANCE)
+            .toArray();
+    return new Narrowing(
+        fixed,
+        IntStream.of(fixed).mapToLong(column -> fix(column, values[column])).toArray(),
+        full,
+        IntStream.of(full).mapToLong(row -> fill(rows[row], prices[row] > 0)).toArray());
   }
 
   /** The values of the solution found last, whole where they are all but whole. */
@@ -136,12 +112,18 @@ final class LinearFace implements AutoCloseable {
     solver.delete();
   }
 
-  private void fix(int column, double value) {
+  private long fix(int column, double value) {
     double bound = value - least[column] < most[column] - value ? least[column] : most[column];
-    whole &= bound == 0;
     least[column] = bound;
     most[column] = bound;
     columns[column].setBounds(bound, bound);
+    return (long) bound;
+  }
+
+  private static long fill(MPConstraint row, boolean isLeast) {
+    double bound = isLeast ? row.lb() : row.ub();
+    row.setBounds(bound, bound);
+    return (long) bound;
   }
 
   private static double open(long bound) {

@@ -56,18 +56,23 @@ final class NativeSolver implements Solver {
   private static Answer onFaces(
       Descent descent, Program program, List<long[]> tiers, long[] hint, Work work) {
     double done = 0;
-    for (int settled = descent.faces().size(); settled > 0; settled--) {
-      Descent.OnFace face = descent.faces().get(settled - 1);
+    int narrowest = descent.narrowings().size();
+    for (int settled = narrowest; settled > 0; settled--) {
+      if (settled < narrowest && descent.isLeftAsItWas(settled + 1)) {
+        continue;
+      }
       Answer rest =
           new TieredSearch(
-                  face.program(), tiers.subList(settled, tiers.size()), WholeNumberSearch::search)
+                  descent.narrowed(settled),
+                  tiers.subList(settled, tiers.size()),
+                  WholeNumberSearch::search)
               .run(
                   descent.least().subList(settled, descent.least().size()),
                   hint,
                   work.withUnits((work.units() - done) * ON_A_FACE));
       done += rest.work();
       if (rest.isFound()) {
-        return face.with(rest, tiers, done);
+        return descent.onFace(settled, rest, done);
       }
     }
     Answer answer =
