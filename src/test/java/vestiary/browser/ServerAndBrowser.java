@@ -1,17 +1,16 @@
 package vestiary.browser;
 
-import java.io.IOException;
 import java.lang.reflect.Field;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.AfterAllCallback;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
-/** Opens a browser and starts the program before the tests of a class, and ends both afterwards. */
+/**
+ * Opens a browser and starts the program, on the demo as it is after a first start, before the
+ * tests of a class, and ends both afterwards.
+ */
 final class ServerAndBrowser implements BeforeAllCallback, AfterAllCallback {
 
   private static final ExtensionContext.Namespace OURS =
@@ -22,7 +21,12 @@ final class ServerAndBrowser implements BeforeAllCallback, AfterAllCallback {
     // The browser first: where none can be had, no server need be started.
     OpenBrowser browser = OpenBrowser.open();
     stands(tests, OpenBrowser.class, browser);
-    Path folder = Files.createTempDirectory("vestiary-browser");
+    Path folder =
+        tests
+            .getRoot()
+            .getStore(OURS)
+            .computeIfAbsent(DemoFolder.class, made -> DemoFolder.make(), DemoFolder.class)
+            .copy();
     stands(tests, Path.class, folder);
     stands(tests, PackagedServer.class, PackagedServer.start(folder));
   }
@@ -38,7 +42,7 @@ final class ServerAndBrowser implements BeforeAllCallback, AfterAllCallback {
     }
     Path folder = store.remove(Path.class, Path.class);
     if (folder != null) {
-      delete(folder);
+      DemoFolder.delete(folder);
     }
   }
 
@@ -49,14 +53,6 @@ final class ServerAndBrowser implements BeforeAllCallback, AfterAllCallback {
       if (field.getType() == type) {
         field.setAccessible(true);
         field.set(null, opened);
-      }
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.delete(file);
       }
     }
   }

@@ -216,6 +216,22 @@ class WeekLettersTest {
   }
 
   @Test
+  void whoever_drives_is_called_in_the_language_of_the_letter() {
+    Planning.applied("2026-12-05", "2026-12-11");
+    look(DUE);
+    String english = only(SACRISTAN).words();
+    choose(stop(SACRISTAN), Map.of("week", "true", "changes", "true", "language", "es"));
+
+    Planning.applied("2026-12-12", "2026-12-18");
+    lookNextWeek();
+
+    assertTrue(english.contains(", with Father "), english);
+    String spanish = last(SACRISTAN).words();
+    assertTrue(spanish.contains(", con P. "), spanish);
+    assertFalse(spanish.contains("Father"), spanish);
+  }
+
+  @Test
   void opening_the_link_changes_nothing_and_one_press_ends_the_letters_without_sign_in() {
     send(PRIEST);
     String link = stop(PRIEST);
