@@ -56,17 +56,17 @@ final class Cells {
 
   /** A name that other lines refer to; empty if left out. */
   String name(String column, Form form) {
-    return one(column, form::find, form.wanted()).orElse("");
+    return one(column, form::find, form::wanted).orElse("");
   }
 
   /** One of those words; empty if left out. */
   String word(String column, Words words) {
-    return one(column, words::find, say("Write one of: %s.", words)).orElse("");
+    return one(column, words::find, () -> say("Write one of: %s.", words)).orElse("");
   }
 
   /** Such words between bars; none if left out. */
   List<String> words(String column, Words words) {
-    return all(column, words::find, say("Write one of: %s.", words));
+    return all(column, words::find, () -> say("Write one of: %s.", words));
   }
 
   /** Whether the cell says yes; no if left out. */
@@ -81,13 +81,15 @@ final class Cells {
 
   /** A whole number, or that other one if left out. */
   int number(String column, Range range, int otherwise) {
-    return one(column, range::find, say("Write a whole number %s.", range)).orElse(otherwise);
+    return one(column, range::find, () -> say("Write a whole number %s.", range)).orElse(otherwise);
   }
 
   /** An angle from minus that bound to plus it, in degrees; not a number if left out. */
   double degrees(String column, int bound) {
-    String wanted = say("Write degrees with a decimal point, from -%d to %d.", bound, bound);
-    return one(column, text -> degrees(text).filter(d -> Math.abs(d) <= bound), wanted)
+    return one(
+            column,
+            text -> degrees(text).filter(d -> Math.abs(d) <= bound),
+            () -> say("Write degrees with a decimal point, from -%d to %d.", bound, bound))
         .orElse(Double.NaN);
   }
 
@@ -103,43 +105,51 @@ final class Cells {
 
   /** A day of every year or of leap years, as in 09-19; empty if left out. */
   String monthAndDay(String column) {
-    return one(column, Cells::dayOfTheYear, say("Write month and day, for example 09-19."))
+    return one(column, Cells::dayOfTheYear, () -> say("Write month and day, for example 09-19."))
         .orElse("");
   }
 
   /** A time of day by the 24-hour clock; midnight if left out. */
   LocalTime time(String column) {
-    return one(column, Cells::clock, clockWanted()).orElse(LocalTime.MIDNIGHT);
+    return one(column, Cells::clock, Cells::clockWanted).orElse(LocalTime.MIDNIGHT);
   }
 
   /** Such times between bars; none if left out. */
   List<LocalTime> times(String column) {
-    return all(column, Cells::clock, clockWanted());
+    return all(column, Cells::clock, Cells::clockWanted);
   }
 
-  /** What the whole cell is read as; empty if left out. */
-  <T> Optional<T> one(String column, Function<String, Optional<T>> reader, String wanted) {
+  /**
+   * What the whole cell is read as; empty if left out.
+   *
+   * @param wanted a sentence on what may stand there, which is put together only if it is needed
+   */
+  <T> Optional<T> one(
+      String column, Function<String, Optional<T>> reader, Supplier<String> wanted) {
     if (!has(column)) {
       return Optional.empty();
     }
     Optional<T> found = reader.apply(text(column));
     if (found.isEmpty()) {
-      refuse(column, wanted);
+      refuse(column, wanted.get());
     }
     return found;
   }
 
   /** What the different values between bars are read as; none if left out. */
-  <T> List<T> all(String column, Function<String, Optional<T>> reader, String wanted) {
+  <T> List<T> all(String column, Function<String, Optional<T>> reader, Supplier<String> wanted) {
+    if (!has(column)) {
+      return List.of();
+    }
     List<Optional<T>> found =
         Arrays.stream(text(column).split("\\|"))
             .map(String::strip)
             .filter(value -> !value.isEmpty())
             .map(reader)
             .toList();
-    boolean holdsBarsOnly = has(column) && found.isEmpty();
+    boolean holdsBarsOnly = found.isEmpty();
     if (holdsBarsOnly || found.stream().anyMatch(Optional::isEmpty)) {
-      refuse(column, wanted);
+      refuse(column, wanted.get());
     }
     return found.stream().flatMap(Optional::stream).distinct().toList();
   }

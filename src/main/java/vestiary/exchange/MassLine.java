@@ -147,17 +147,17 @@ record MassLine(
         cells.name("celebrant", Form.PERSON),
         cells.number("concelebrants", Range.MINISTERS, 0),
         cells.number("deacons", Range.MINISTERS, 0),
-        cells.all("named", Form.PERSON::find, Form.PERSON.wanted()),
-        cells.all("brings", Bringing::find, Bringing.wanted()),
+        cells.all("named", Form.PERSON::find, Form.PERSON::wanted),
+        cells.all("brings", Bringing::find, Bringing::wanted),
         cells.flag("bishop"),
-        cells.all("ministers", MinistersEntry::find, MinistersEntry.wanted()),
+        cells.all("ministers", MinistersEntry::find, MinistersEntry::wanted),
         cells.words("also", Words.BESIDES),
         cells.number("setOutMinutes", Range.CHOSEN_LEAD),
         cells.times("replaces"),
         cells.text("note"),
         cells.text("intention"),
         cells.text("language"),
-        cells.all("serving", ServingEntry::find, ServingEntry.WANTED));
+        cells.all("serving", ServingEntry::find, ServingEntry::wanted));
   }
 
   private List<String> start() {

@@ -35,11 +35,13 @@ final class PatternBounds {
         cells.word("days", Words.LITURGICAL_DAYS),
         cells.date("until", DateWords.ISO, "").map(LocalDate::toString).orElse(""),
         cells.words("seasons", Words.SEASONS),
-        cells.all("months", PatternBounds::month, say("Write months as numbers from 1 to 12.")),
+        cells.all(
+            "months", PatternBounds::month, () -> say("Write months as numbers from 1 to 12.")),
         cells.flag("notInTriduum"),
         cells.flag("notOnHolyDays"),
         cells.word("school", Words.SCHOOL_TIMES),
-        cells.all("except", PatternBounds::date, say("Write dates as 2026-12-08, between bars.")));
+        cells.all(
+            "except", PatternBounds::date, () -> say("Write dates as 2026-12-08, between bars.")));
   }
 
   private static Optional<Integer> month(String text) {

@@ -90,7 +90,7 @@ record PatternLine(
             cells.number("concelebrants", Range.MINISTERS, 0),
             cells.number("deacons", Range.MINISTERS, 0),
             cells.word("mass", Words.MASSES),
-            cells.all("ministers", MinistersEntry::find, MinistersEntry.wanted()),
+            cells.all("ministers", MinistersEntry::find, MinistersEntry::wanted),
             cells.text("note"),
             cells.text("language"),
             PatternBounds.read(cells));

@@ -95,7 +95,7 @@ record PersonLine(int line, SavePerson.Request person, SaveMinistry.Request mini
   }
 
   private static List<String> all(Cells cells, String column) {
-    return cells.all(column, Optional::of, say("Write them with bars between."));
+    return cells.all(column, Optional::of, () -> say("Write them with bars between."));
   }
 
   /** Null where the file has no such column. */

@@ -76,7 +76,7 @@ record ProperLine(
             cells.monthAndDay("day"),
             cells.word("colour", Words.COLOURS),
             cells.word("place", Words.PROPER_PLACES),
-            cells.all("churches", Form.CHURCH::find, Form.CHURCH.wanted()),
+            cells.all("churches", Form.CHURCH::find, Form.CHURCH::wanted),
             cells.word("onSunday", Words.SUNDAYS),
             cells.date("keptOn", DateWords.ISO, "").orElse(LocalDate.MIN));
     return cells.reading(() -> proper);

@@ -1,5 +1,7 @@
 package vestiary.exchange;
 
+import static vestiary.web.Speech.say;
+
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,11 +18,14 @@ record ServingEntry(String person, String role) {
 
   private static final Words ROLES = Words.of(ServesAs.class);
 
-  static final String WANTED =
-      "Write the key of a person and, where it is not the usual one, a colon and the role (%s), for example odo-larkspire:reader."
-          .formatted(ROLES);
-
   private static final Pattern FORM = Pattern.compile("([^:]+?)(?: *: *([\\p{L}-]+))?");
+
+  /** What may stand there, as a sentence. */
+  static String wanted() {
+    return say(
+        "Write the key of a person and, where it is not the usual one, a colon and the role (%s), for example odo-larkspire:reader.",
+        ROLES);
+  }
 
   /** The entry written so, or empty if it is not understood. */
   static Optional<ServingEntry> find(String entry) {

@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.startsWith;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
@@ -44,6 +45,25 @@ class ImportInSpanishTest {
     send("en", "what=masses&dryRun=true", BAD)
         .body(
             "bad.reason", hasItem("\"4\" cannot stand here. Write a whole number from 5 to 360."));
+  }
+
+  @Test
+  void how_entries_of_several_parts_are_written_is_said_in_it_too() {
+    send(
+            "es",
+            "what=masses&dryRun=true",
+            """
+            church,date,time,minutes,named,brings,ministers,serving
+            ht,2026-12-01,18:30,45,¿?,estola,cuatro,odo-larkspire:organista
+            """)
+        .body(
+            "bad.reason",
+            contains(
+                startsWith("Aquí no puede ir \"¿?\". Escriba la clave de alguien"),
+                startsWith("Aquí no puede ir \"estola\". Escriba una función (principal"),
+                startsWith("Aquí no puede ir \"cuatro\". Escriba una clase de ministro"),
+                startsWith(
+                    "Aquí no puede ir \"odo-larkspire:organista\". Escriba la clave de una persona")));
   }
 
   @Test
