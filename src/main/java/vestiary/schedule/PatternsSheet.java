@@ -45,7 +45,11 @@ class PatternsSheet {
     Map<UUID, Person> known = people.byId();
     List<PatternRow> all =
         patterns.listAll().stream()
-            .sorted(Comparator.comparing(PatternsSheet::order).thenComparing(row -> row.at))
+            .sorted(
+                Comparator.comparing(PatternsSheet::order)
+                    .thenComparing(row -> row.at)
+                    // Two at one hour stand as they were entered.
+                    .thenComparing(row -> row.id))
             .toList();
     List<PatternRow> inForce = all.stream().filter(row -> !isOver(row, today)).toList();
     return new PatternsView(
