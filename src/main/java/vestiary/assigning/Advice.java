@@ -9,7 +9,6 @@ import vestiary.allocation.celebrant.Pace;
 import vestiary.allocation.celebrant.PriestId;
 import vestiary.allocation.celebrant.WaysOut;
 import vestiary.allocation.celebrant.WhyNot;
-import vestiary.people.Person;
 import vestiary.schedule.DatedMass;
 
 /**
@@ -18,19 +17,11 @@ import vestiary.schedule.DatedMass;
  * @param mass as it is or is to be
  * @param priests of the cluster, by surname
  * @param ways out; empty if somebody can
- * @param visiting priests who come from outside, by surname
  */
-record Advice(
-    Scene scene,
-    MassToServe mass,
-    Pace pace,
-    List<Advised> priests,
-    Ways ways,
-    List<Person> visiting) {
+record Advice(Scene scene, MassToServe mass, Pace pace, List<Advised> priests, Ways ways) {
 
   Advice {
     priests = List.copyOf(priests);
-    visiting = List.copyOf(visiting);
   }
 
   /**

@@ -88,8 +88,7 @@ class AdviseOnMass {
         priests,
         priests.stream().anyMatch(Advice.Advised::can)
             ? Advice.Ways.NONE
-            : ways(counted, mass, scene),
-        scene.visiting());
+            : ways(counted, mass, scene));
   }
 
   /** The question as days are counted in one of the two ways. */

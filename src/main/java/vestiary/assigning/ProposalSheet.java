@@ -6,7 +6,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.List;
 import vestiary.allocation.celebrant.Beside;
-import vestiary.allocation.celebrant.Levels;
 import vestiary.allocation.celebrant.MassToServe;
 import vestiary.allocation.celebrant.PriestId;
 import vestiary.allocation.celebrant.Proposal;
@@ -41,7 +40,7 @@ class ProposalSheet {
         frames.of("week", address),
         title,
         lead(found, changed),
-        how(found.proposal()),
+        how(found),
         List.of(new Link(say("← Who celebrates where"), dates.address())),
         changed.stream().map(mass -> changed(mass, found)).toList(),
         changed.stream().map(mass -> value(mass, found)).toList(),
@@ -91,13 +90,13 @@ class ProposalSheet {
     return String.join(" ", sentences);
   }
 
-  private static String how(Proposal proposal) {
-    Levels values = proposal.values();
+  private static String how(ProposeCelebrants.Found found) {
+    Proposal proposal = found.proposal();
     String best =
         proposal.proven()
             ? say("No division is better: this is proven.")
             : say("A better one may exist; the search was ended where it would have taken long.");
-    return values.beyondOne() == 0
+    return found.beyondLaw().isEmpty()
         ? best + say(" Nobody celebrates more than once a day beyond what the law itself allows.")
         : best
             + say(

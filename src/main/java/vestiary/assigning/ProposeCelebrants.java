@@ -14,6 +14,7 @@ import vestiary.allocation.celebrant.PriestId;
 import vestiary.allocation.celebrant.Proposal;
 import vestiary.allocation.celebrant.ProposalProof;
 import vestiary.allocation.celebrant.Question;
+import vestiary.allocation.celebrant.Timetable;
 import vestiary.allocation.solver.Solvers;
 import vestiary.allocation.solver.Work;
 import vestiary.schedule.DatedMass;
@@ -46,6 +47,20 @@ class ProposeCelebrants {
       question.masses().forEach(mass -> then.remove(mass.id()));
       then.putAll(proposal.given());
       return then;
+    }
+
+    /**
+     * The Masses whose celebrant would have more that day than the law itself allows (can. 905).
+     */
+    List<MassToServe> beyondLaw() {
+      Map<PriestId, Timetable> timetables = Timetable.all(question, proposal.given());
+      return question.masses().stream()
+          .filter(mass -> proposal.given().containsKey(mass.id()))
+          .filter(
+              mass ->
+                  timetables.get(proposal.given().get(mass.id())).number(mass.id(), mass.day())
+                      > mass.day().byLaw())
+          .toList();
     }
 
     /** The Masses that would get another celebrant than is named now, by start. */

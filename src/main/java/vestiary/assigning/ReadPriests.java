@@ -61,11 +61,25 @@ class ReadPriests {
         .toList();
   }
 
-  /** Priests from outside, by surname. */
+  /**
+   * Priests from outside, by surname.
+   *
+   * @param until not included
+   */
   @Transactional
-  List<Person> visiting() {
+  List<Priest> visiting(Cluster here, Instant from, Instant until) {
+    Map<UUID, Ministry> serving = ministries.all();
+    List<Absence> away = absences.between(from, until);
     return people.all().stream()
         .filter(person -> person.role() == PersonRole.PRIEST && person.isVisiting())
+        .map(
+            person ->
+                Serving.priest(
+                    person,
+                    serving.getOrDefault(person.id(), Ministry.UNSAID),
+                    here.policies(),
+                    away,
+                    List.of()))
         .toList();
   }
 

@@ -80,7 +80,7 @@ class ReadScene {
         days(here, churches, from, to.plusDays(1)),
         priests.all(PersonRole.PRIEST, here, around, begin, end),
         priests.all(PersonRole.DEACON, here, around, begin, end),
-        priests.visiting(),
+        priests.visiting(here, begin, end),
         people.byId(),
         asked.of(around),
         Journeys.of(

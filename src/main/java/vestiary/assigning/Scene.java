@@ -15,6 +15,7 @@ import vestiary.allocation.Journeys;
 import vestiary.allocation.celebrant.Absence;
 import vestiary.allocation.celebrant.Priest;
 import vestiary.allocation.celebrant.PriestId;
+import vestiary.allocation.celebrant.Stay;
 import vestiary.calendar.Day;
 import vestiary.cluster.Church;
 import vestiary.cluster.Cluster;
@@ -45,7 +46,7 @@ record Scene(
     Map<Church, Map<LocalDate, Day>> days,
     List<Priest> priests,
     List<Priest> deacons,
-    List<Person> visiting,
+    List<Priest> visiting,
     Map<UUID, Person> people,
     Map<MassId, PriestId> asked,
     Journeys journeys) {
@@ -81,6 +82,15 @@ record Scene(
 
   Person person(PriestId priest) {
     return people.get(priest.value());
+  }
+
+  /** Priests from outside who did not say that they are away at that time, by surname. */
+  List<Person> visitingAt(Stay stay) {
+    return visiting.stream()
+        .filter(
+            priest -> priest.absences().stream().noneMatch(a -> a.meets(stay.start(), stay.end())))
+        .map(priest -> person(priest.id()))
+        .toList();
   }
 
   /** Whoever of the priests is named for a Mass; empty if nobody of them is. */

@@ -39,8 +39,9 @@ final class WayWords {
     ways.times().stream().limit(MOST_TIMES).map(this::time).forEach(all::add);
     ways.exchanges().stream().limit(MOST_NEIGHBOURS).map(this::exchange).forEach(all::add);
     ways.neighbours().stream().limit(MOST_NEIGHBOURS).map(this::neighbour).forEach(all::add);
-    if (!scene.visiting().isEmpty()) {
-      all.add(visiting());
+    List<Person> visiting = scene.visitingAt(mass.stay());
+    if (!visiting.isEmpty()) {
+      all.add(visiting(visiting));
     }
     if (mass.occasion() == Occasion.PRECEPT) {
       all.add(
@@ -86,9 +87,8 @@ final class WayWords {
             other.church().name(), neighbour.journey().toMinutes(), Speech.clock(other.start())));
   }
 
-  private ProposalView.Way visiting() {
-    String names =
-        scene.visiting().stream().map(Person::calledName).collect(Collectors.joining(", "));
+  private ProposalView.Way visiting(List<Person> visiting) {
+    String names = visiting.stream().map(Person::calledName).collect(Collectors.joining(", "));
     return new ProposalView.Way(
         say("Ask a visiting priest (%s), and name him once he has said yes.", names),
         new Link(say("Change the Mass"), address()),

@@ -57,9 +57,7 @@ final class LendingWords {
 
   /** "7 to 13 December 2026", both days included. */
   String days(Lending one) {
-    LocalDate first = date(one.from());
-    LocalDate last = date(one.until().minusNanos(1));
-    return last.isAfter(first) ? Speech.span(first, last) : Speech.dateAndYear(first);
+    return Speech.span(date(one.from()), date(one.until().minusNanos(1)));
   }
 
   String over(Lending one) {

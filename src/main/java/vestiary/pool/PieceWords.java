@@ -87,7 +87,7 @@ public final class PieceWords {
     if (care.from().equals(Instant.EPOCH)) {
       return say("until %s", Speech.dateAndYear(last));
     }
-    return last.isAfter(first) ? Speech.span(first, last) : Speech.dateAndYear(first);
+    return Speech.span(first, last);
   }
 
   /** "Withdrawn from use on 3 May 2026: worn through. It went to the museum." */

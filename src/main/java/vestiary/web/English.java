@@ -121,8 +121,13 @@ public final class English {
     return CLOCK.format(time);
   }
 
-  /** {@code 30 November to 6 December 2026}; both years where they differ. */
+  /**
+   * {@code 30 November to 6 December 2026}; both years where they differ, one date where it is one.
+   */
   public static String span(LocalDate first, LocalDate last) {
+    if (first.equals(last)) {
+      return dateAndYear(first);
+    }
     String from = first.getYear() == last.getYear() ? date(first) : dateAndYear(first);
     boolean oneMonth = first.getYear() == last.getYear() && first.getMonth() == last.getMonth();
     return (oneMonth ? String.valueOf(first.getDayOfMonth()) : from) + " to " + dateAndYear(last);

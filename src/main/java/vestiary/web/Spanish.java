@@ -144,6 +144,9 @@ final class Spanish {
   }
 
   static String span(LocalDate first, LocalDate last) {
+    if (first.equals(last)) {
+      return dateAndYear(first);
+    }
     String from = first.getYear() == last.getYear() ? date(first) : dateAndYear(first);
     boolean oneMonth = first.getYear() == last.getYear() && first.getMonth() == last.getMonth();
     return (oneMonth ? String.valueOf(first.getDayOfMonth()) : from) + " al " + dateAndYear(last);

@@ -198,7 +198,9 @@ public final class Speech {
     return English.clock(time);
   }
 
-  /** {@code 30 November to 6 December 2026}; both years where they differ. */
+  /**
+   * {@code 30 November to 6 December 2026}; both years where they differ, one date where it is one.
+   */
   public static String span(LocalDate first, LocalDate last) {
     return isSpanish() ? Spanish.span(first, last) : English.span(first, last);
   }

@@ -32,6 +32,7 @@ class CelebrantsTest {
 
   private static final String SATURDAY = "2026-12-05";
   private static final String SUNDAY = "2026-12-06";
+  private static final String PRIESTS = "findAll { it.role == 'priest' }.slug";
 
   @Inject Scenario scenario;
   @Inject Refusing refusing;
@@ -232,6 +233,30 @@ class CelebrantsTest {
         ways.contains("People go to Saint Anne, 16 minutes away, for the Mass of 10:45."),
         ways.toString());
     assertTrue(ways.stream().anyMatch(way -> way.startsWith("Ask a visiting priest (")));
+  }
+
+  @Test
+  void where_all_are_away_nobody_is_sent_to_their_masses_or_to_whoever_said_that_he_is_away_too() {
+    String asked =
+        Sending.mass(Map.of("church", "sm", "start", SUNDAY + "T09:45", "minutes", 60))
+            .get("id")
+            .toString();
+    List<String> priests = get("/api/people").jsonPath().getList(PRIESTS);
+    assertTrue(priests.size() > 3, priests.toString());
+    priests.forEach(
+        one ->
+            Sending.post(
+                    "/api/people/%s/absences".formatted(one), Map.of("from", SUNDAY, "to", SUNDAY))
+                .then()
+                .statusCode(201));
+
+    assertEquals(
+        List.of(
+            "A liturgy of the word, where the diocesan bishop provides for it; it is no Mass (can. 1248 § 2)."),
+        get("/api/celebrants/masses/" + asked).jsonPath().getList("waysOut"));
+    page("/celebrants/proposal?from=%s&to=%s".formatted(SUNDAY, SUNDAY))
+        .says("A proposal for 6 December 2026", "Nobody celebrates more than once a day")
+        .keepsSilentOn("6 to 6 December", "Some celebrate more than once");
   }
 
   @Test

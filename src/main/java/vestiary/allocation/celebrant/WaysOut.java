@@ -120,15 +120,15 @@ public final class WaysOut {
   public record Neighbour(MassId mass, Duration journey) {}
 
   /**
-   * Masses with a celebrant, at other churches, on the same day, by the way there and then by how
-   * near in time. First see whether people can go to a church nearby.
+   * Masses with a celebrant who is not away, at other churches, on the same day, by the way there
+   * and then by how near in time. First see whether people can go to a church nearby.
    *
    * <p>Source: Congregation for Divine Worship, Directory for Sunday Celebrations in the Absence of
    * a Priest (1988) 18.
    */
   public List<Neighbour> neighbours(MassToServe mass) {
     return question.masses().stream()
-        .filter(other -> given.containsKey(other.id()) && other.day().equals(mass.day()))
+        .filter(other -> isSaid(other) && other.day().equals(mass.day()))
         .filter(other -> !other.stay().church().equals(mass.stay().church()))
         .flatMap(
             other ->
@@ -139,6 +139,16 @@ public final class WaysOut {
                 .thenComparing(neighbour -> between(mass, neighbour))
                 .thenComparing(Neighbour::mass))
         .toList();
+  }
+
+  /** Where whoever is named cannot come, people would go in vain. */
+  private boolean isSaid(MassToServe mass) {
+    return given.containsKey(mass.id())
+        && timetables
+            .get(given.get(mass.id()))
+            .findWhyNot(mass)
+            .filter(WhyNot.Away.class::isInstance)
+            .isEmpty();
   }
 
   private Duration between(MassToServe mass, Neighbour neighbour) {

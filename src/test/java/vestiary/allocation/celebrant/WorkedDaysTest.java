@@ -96,6 +96,25 @@ class WorkedDaysTest {
   }
 
   @Test
+  void nobody_is_sent_to_a_mass_whose_celebrant_is_away() {
+    Absence morning = new Absence(at("2026-12-06T06:00"), at("2026-12-06T12:00"));
+    Question question =
+        new Question(
+            List.of(TARNWICK, ILVERTON.away(morning), OAKHALLOW),
+            sunday().masses(),
+            List.of(),
+            WenlowValley.journeys(),
+            Pace.USUAL,
+            Duration.ofMinutes(20));
+
+    List<MassId> neighbours =
+        new WaysOut(question, asTheyAre())
+            .neighbours(AT_SM).stream().map(WaysOut.Neighbour::mass).toList();
+
+    assertEquals(Set.of(AT_SJ.id(), AT_HT.id(), IN_THE_EVENING.id()), Set.copyOf(neighbours));
+  }
+
+  @Test
   void the_proposal_exchanges_two_rather_than_leave_one_unserved() {
     Proposal proposal = DivideMasses.divide(sunday(), Solvers.best(), Work.of(5));
 
