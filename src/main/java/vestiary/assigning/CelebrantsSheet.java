@@ -66,9 +66,22 @@ class CelebrantsSheet {
         scene.masses().stream().filter(scene::isWithin).filter(m -> m.kind().isMass()).toList();
     long open = masses.stream().filter(CelebrantsSheet::isOpen).count();
     String all = Speech.sentence(Speech.count(masses.size(), "Mass")) + ".";
-    return open == 0
-        ? all + say(" Somebody is named for each.")
-        : say("%s Nobody is named for %s of them.", all, Speech.count((int) open));
+    String named =
+        open == 0
+            ? all + say(" Somebody is named for each.")
+            : say("%s Nobody is named for %s of them.", all, Speech.count((int) open));
+    int away = (int) masses.stream().filter(mass -> isMissed(mass, scene)).count();
+    return switch (away) {
+      case 0 -> named;
+      case 1 -> named + say(" The celebrant of one of them is not available then.");
+      default ->
+          named + say(" The celebrants of %s of them are not available then.", Speech.count(away));
+    };
+  }
+
+  /** Whether whoever is named for a Mass or other liturgy ahead is away then. */
+  private static boolean isMissed(DatedMass mass, Scene scene) {
+    return scene.isAhead(mass) && StandIns.isAway(mass, scene);
   }
 
   private static boolean isOpen(DatedMass mass) {
@@ -121,6 +134,7 @@ class CelebrantsSheet {
         celebrant(mass),
         mass.named().stream().map(Person::tightName).collect(Collectors.joining(", ")),
         isOpen(mass) && mass.kind().isMass(),
+        isMissed(mass, scene),
         mass.kind().isMass() && !mass.ministers().bishop()
             ? "/masses/%s/celebrant".formatted(mass.id().value())
             : "/masses/" + mass.id().value());

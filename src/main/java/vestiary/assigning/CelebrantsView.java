@@ -35,7 +35,8 @@ record CelebrantsView(
    *
    * @param celebrant with a word where nobody is named
    * @param with who concelebrates by name; often empty
-   * @param open whether a Mass lies ahead for which nobody is named
+   * @param open whether it is a Mass for which nobody is named
+   * @param away whether it lies ahead and whoever is named is away then; why is not said here
    */
   record Line(
       String time,
@@ -45,6 +46,7 @@ record CelebrantsView(
       String celebrant,
       String with,
       boolean open,
+      boolean away,
       String address) {}
 
   /** What one priest has of it. */

@@ -254,6 +254,8 @@ class CelebrantsTest {
         List.of(
             "A liturgy of the word, where the diocesan bishop provides for it; it is no Mass (can. 1248 § 2)."),
         get("/api/celebrants/masses/" + asked).jsonPath().getList("waysOut"));
+    page("/celebrants/%s?to=%s".formatted(SUNDAY, SUNDAY))
+        .says("of them are not available then.", "Tarnwick not available");
     page("/celebrants/proposal?from=%s&to=%s".formatted(SUNDAY, SUNDAY))
         .says("A proposal for 6 December 2026", "Nobody celebrates more than once a day")
         .keepsSilentOn("6 to 6 December", "Some celebrate more than once");
