@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import vestiary.allocation.celebrant.Priest;
 import vestiary.cluster.Cluster;
@@ -50,10 +51,15 @@ class ReadPriests {
   @Transactional
   List<Priest> all(
       PersonRole role, Cluster here, List<DatedMass> masses, Instant from, Instant until) {
+    return all(person -> person.role() == role && !person.isVisiting(), here, masses, from, until);
+  }
+
+  private List<Priest> all(
+      Predicate<Person> which, Cluster here, List<DatedMass> masses, Instant from, Instant until) {
     Map<UUID, Ministry> serving = ministries.all();
     List<Absence> away = absences.between(from, until);
     return people.all().stream()
-        .filter(person -> person.role() == role && !person.isVisiting())
+        .filter(which)
         .map(
             person ->
                 priest(
@@ -68,19 +74,12 @@ class ReadPriests {
    */
   @Transactional
   List<Priest> visiting(Cluster here, Instant from, Instant until) {
-    Map<UUID, Ministry> serving = ministries.all();
-    List<Absence> away = absences.between(from, until);
-    return people.all().stream()
-        .filter(person -> person.role() == PersonRole.PRIEST && person.isVisiting())
-        .map(
-            person ->
-                Serving.priest(
-                    person,
-                    serving.getOrDefault(person.id(), Ministry.UNSAID),
-                    here.policies(),
-                    away,
-                    List.of()))
-        .toList();
+    return all(
+        person -> person.role() == PersonRole.PRIEST && person.isVisiting(),
+        here,
+        List.of(),
+        from,
+        until);
   }
 
   private static Priest priest(

@@ -87,8 +87,7 @@ record Scene(
   /** Priests from outside who did not say that they are away at that time, by surname. */
   List<Person> visitingAt(Stay stay) {
     return visiting.stream()
-        .filter(
-            priest -> priest.absences().stream().noneMatch(a -> a.meets(stay.start(), stay.end())))
+        .filter(priest -> !priest.isAway(stay.start(), stay.end()))
         .map(priest -> person(priest.id()))
         .toList();
   }

@@ -68,7 +68,7 @@ public class StandIns {
     Instant end = mass.end().toInstant();
     Set<PriestId> away =
         scene.priests().stream()
-            .filter(priest -> priest.absences().stream().anyMatch(one -> one.meets(start, end)))
+            .filter(priest -> priest.isAway(start, end))
             .map(Priest::id)
             .collect(Collectors.toSet());
     return scene.findNamed(mass).filter(away::contains).isPresent();

@@ -1,6 +1,7 @@
 package vestiary.allocation.celebrant;
 
 import java.time.DayOfWeek;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -62,6 +63,11 @@ public record Priest(
         Stream.concat(absences.stream(), Stream.of(absence)).toList(),
         languages,
         homes);
+  }
+
+  /** Whether he is away at any moment from {@code start}, included, to {@code end}, excluded. */
+  public boolean isAway(Instant start, Instant end) {
+    return absences.stream().anyMatch(absence -> absence.meets(start, end));
   }
 
   /** Whether he serves in that church, and on that day of the week. */

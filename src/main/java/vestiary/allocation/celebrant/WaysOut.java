@@ -143,12 +143,10 @@ public final class WaysOut {
 
   /** Where whoever is named cannot come, people would go in vain. */
   private boolean isSaid(MassToServe mass) {
-    return given.containsKey(mass.id())
-        && timetables
-            .get(given.get(mass.id()))
-            .findWhyNot(mass)
-            .filter(WhyNot.Away.class::isInstance)
-            .isEmpty();
+    return Optional.ofNullable(given.get(mass.id()))
+        .flatMap(question::find)
+        .filter(priest -> !priest.isAway(mass.stay().start(), mass.stay().end()))
+        .isPresent();
   }
 
   private Duration between(MassToServe mass, Neighbour neighbour) {
